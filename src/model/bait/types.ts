@@ -1,0 +1,205 @@
+import type { Vec } from "../base";
+import type { Shape, ShapeSpec } from "../shape";
+
+/** Standard relative or absolute uncertainties of the inputs (model page section 3); all optional, defaults there. */
+export interface UncertaintySpec {
+  /** Relative: unweighed wood 0.10, metal 0.01, plastic 0.02, coat thickness 0.20, unweighed hook or ring 0.25. */
+  readonly wood: number;
+  readonly metal: number;
+  readonly plastic: number;
+  readonly coatThickness: number;
+  readonly hook: number;
+  /** Absolute, m: drawn lengths 0.2 mm. */
+  readonly drawnLength: number;
+}
+
+export type MaterialClass = "wood" | "metal" | "plastic" | "other";
+
+/** A material as an item uses it: its density (kg/m³), and where that number comes from. */
+export interface Stuff {
+  readonly name: string;
+  readonly density: number;
+  readonly kind: MaterialClass;
+  /** True where the file gives the density inline. */
+  readonly given: boolean;
+}
+
+export interface BallsSpec {
+  readonly count: number;
+  readonly diameter: number;
+  readonly stuff: Stuff;
+}
+export interface ChamberSpec {
+  readonly name: string;
+  /** Stations, m; from < to. */
+  readonly from: number;
+  readonly to: number;
+  /** Height of the box's middle, m above the datum line. */
+  readonly height: number;
+  readonly tall: number;
+  readonly wide: number;
+  readonly balls: BallsSpec | null;
+}
+export interface BallastSpec {
+  readonly name: string;
+  readonly at: Vec;
+  readonly mass: number;
+  readonly stuff: Stuff;
+  readonly where: "inside" | "outside";
+  /** m³, or null: the slug's own volume. */
+  readonly hole: number | null;
+  /** kg/m³ of what fills the rest of the hole (0: air). */
+  readonly filler: number;
+}
+export interface WireSpec {
+  readonly name: string;
+  readonly path: readonly Vec[];
+  readonly diameter: number;
+  readonly stuff: Stuff;
+}
+export interface BibSpec {
+  readonly root: Vec;
+  /** β, rad: 0 straight ahead along the datum line, opening downward. */
+  readonly angle: number;
+  /** Length outside the body, m. */
+  readonly length: number;
+  readonly width: number;
+  /** Length in the slot, m. */
+  readonly slot: number;
+  readonly thickness: number;
+  readonly outline: "square" | "round";
+  readonly stuff: Stuff;
+}
+export interface HangerSpec {
+  readonly name: string;
+  readonly at: Vec;
+  readonly ring: { readonly mass: number; readonly density: number } | null;
+  readonly hook: { readonly mass: number; readonly density: number; readonly size: string | null } | null;
+}
+export interface FittingSpec {
+  readonly name: string;
+  readonly at: Vec;
+  readonly mass: number;
+  readonly stuff: Stuff;
+  readonly where: "inside" | "outside";
+}
+export interface CoatSpec {
+  readonly name: string;
+  /** One of the two is null. m, kg. */
+  readonly thickness: number | null;
+  readonly mass: number | null;
+  readonly stuff: Stuff;
+}
+export type Group =
+  | "body"
+  | "chambers"
+  | "balls"
+  | "ballast"
+  | "wires"
+  | "bib"
+  | "hangers"
+  | "fittings"
+  | "coats";
+
+export interface BenchReading {
+  readonly kind: "displacement" | "weighing";
+  /** kg shown by the scale. */
+  readonly reading: number;
+  readonly resolution: number;
+  /** °C (ITS-90), displacement only. */
+  readonly tapTemperature: number | null;
+  /** Groups or names of single items on the scale. */
+  readonly with: readonly string[];
+  /** Correct the reading for air buoyancy. */
+  readonly air: boolean;
+}
+
+/** Everything a maker says about one bait, in SI, body frame. Made by `compile(document)`. */
+export interface BaitSpec {
+  readonly name: string;
+  readonly shape: ShapeSpec;
+  readonly body: Stuff;
+  readonly chambers: readonly ChamberSpec[];
+  readonly ballast: readonly BallastSpec[];
+  readonly wires: readonly WireSpec[];
+  readonly bib: BibSpec | null;
+  readonly tie: Vec;
+  readonly hangers: readonly HangerSpec[];
+  readonly fittings: readonly FittingSpec[];
+  readonly coats: readonly CoatSpec[];
+  readonly bench: readonly BenchReading[];
+  readonly uncertainty: UncertaintySpec;
+}
+
+/** How an item's displaced volume goes under when the bait floats. */
+export type Immersing =
+  /** by sections of the body */
+  | { readonly as: "body" }
+  /** by the share of the bare skin under, at that part's centroid */
+  | { readonly as: "skin" }
+  /** by the length under of straight pieces from a to b, volume spread evenly over each */
+  | { readonly as: "pieces"; readonly pieces: readonly { readonly a: Vec; readonly b: Vec; readonly volume: number }[] }
+  /** as a sphere of its volume at a point */
+  | { readonly as: "sphere"; readonly at: Vec; readonly volume: number }
+  /** hooks and rings: always wholly under, at their eye */
+  | { readonly as: "always"; readonly at: Vec; readonly volume: number };
+
+/** One row of the account. SI. */
+export interface Item {
+  /** Unique label within the bait, as shown in the account ("clear", "belly hook" …). */
+  readonly item: string;
+  readonly group: Group;
+  readonly mass: number;
+  readonly massCentre: Vec;
+  /** Pitch inertia about the item's own mass centre, kg·m² (0 for points). */
+  readonly inertia: number;
+  /** Outside water displaced, m³, and its centre. */
+  readonly displaced: number;
+  readonly displacedCentre: Vec;
+  readonly immersing: Immersing | null;
+  /** Body material replaced, m³. */
+  readonly removed: number;
+}
+
+/** Mass, displacement and inertia of a chosen set of items taken as one rigid body. */
+export interface RigidSet {
+  readonly mass: number;
+  readonly G: Vec;
+  /** About G, kg·m². */
+  readonly inertia: number;
+  /** m³ and its centre. */
+  readonly displaced: number;
+  readonly B: Vec;
+}
+
+/** Where the loose balls of the chambers lie. "mid": at the middle of the length of the lower face. */
+export type BallSide = { readonly end: "nose" | "tail" | "mid"; readonly face: "floor" | "roof" };
+
+export interface Warning {
+  /** JSON path in the document, e.g. "bait.chambers[0]". */
+  readonly path: string;
+  readonly text: string;
+}
+
+/** The assembled bait: fixed, immutable. */
+export interface Bait {
+  readonly spec: BaitSpec;
+  /** Volume factor applied. */
+  readonly shape: Shape;
+  /** As drawn (skin and coats use this one). */
+  readonly drawn: Shape;
+  /** kg/m³ of the body material after the bench readings. */
+  readonly bodyDensity: number;
+  readonly volumeFactor: number;
+  /** All items with the balls at `mid` on the floor; balls have their own rows. */
+  readonly items: readonly Item[];
+  /** The same rows with the balls of every chamber on the given side. */
+  itemsWith(side: BallSide): readonly Item[];
+  /** Centres of every ball of every chamber (in chamber order) on the given side, body frame, m. */
+  ballCentres(side: BallSide): readonly Vec[];
+  /** The whole bait as one rigid body. */
+  rigid(side: BallSide): RigidSet;
+  /** The bait without hooks and rings, without loose balls, or without both (they are bodies of their own in the swim). */
+  rigidWithout(parts: { readonly hooks: boolean; readonly balls: boolean }): RigidSet;
+  readonly warnings: readonly Warning[];
+}

@@ -1,0 +1,1 @@
+export type { SurfacePlane, Sym3, Vec, Wrench } from "./types";

@@ -1,0 +1,117 @@
+import type { Sym3, Vec, Wrench } from "../base";
+import type { Bait, RigidSet } from "../bait";
+
+/** The water around the bait and what bounds it. */
+export interface Surroundings {
+  /** kg/m³ */
+  readonly density: number;
+  /** Pa·s, dynamic */
+  readonly viscosity: number;
+  /** m/s² */
+  readonly gravity: number;
+  /** Uniform current, world frame, m/s. */
+  readonly current: Vec;
+  /** False: water without end above (statics under water, terminal rise). */
+  readonly surface: boolean;
+  /** m of water; Infinity where the bottom plays no part. */
+  readonly depth: number;
+}
+
+/** Motion of the craft: velocity of its G in body axes, pitch rate, pitch and world place of G. */
+export interface State {
+  /** m/s forward, m/s up in body axes, rad/s nose-up. */
+  u: number;
+  w: number;
+  q: number;
+  /** rad */
+  pitch: number;
+  /** World place of G, m. */
+  X: number;
+  Z: number;
+}
+
+/** Numbers of one strip of the body, body frame relative to G, filled by `prepareCraft`. */
+export interface Strip {
+  /** Forward of G, m. */
+  readonly x: number;
+  readonly ds: number;
+  readonly halfBreadth: number;
+  /** Heights relative to G, m. */
+  readonly top: number;
+  readonly bottom: number;
+  /** Whole section area (m²) and the height of its centroid relative to G. */
+  readonly area: number;
+  readonly centroidZ: number;
+  /** f(r) of the cross-flow drag. */
+  readonly shapeFactor: number;
+}
+
+/** The part of a hanger that stays a point load on the craft (hooks that are not bodies of their own). */
+export interface HookLoad {
+  readonly name: string;
+  /** Relative to G, m. */
+  readonly at: Vec;
+  /** kg of hook and ring together, and the m³ they displace. */
+  readonly mass: number;
+  readonly displaced: number;
+  /** Drag area C_d·A, m². */
+  readonly dragArea: number;
+}
+
+/** Coefficients a user may calibrate; nothing else of the force models is adjustable. */
+export interface CraftOptions {
+  /** Interference factor of the bib, default 1, band ±25 %. */
+  readonly bibFactor: number;
+  /** Munk share k_M, default 0.8, band 0.7–0.9. */
+  readonly munkShare: number;
+  /** Hooks (with rings) and balls as bodies of their own: then they are left out of the craft. */
+  readonly hooksApart: boolean;
+  readonly ballsApart: boolean;
+  /** Side of the balls where they are part of the craft. */
+  readonly side: import("../bait").BallSide;
+  /** Number of strips along the body (default 32). */
+  readonly strips: number;
+}
+
+/**
+ * The fixed model that the forces read: bait, rigid set, added mass and strips, all about the rigid set's G.
+ * Nothing writes to it during a step.
+ */
+export interface Craft {
+  readonly bait: Bait;
+  readonly options: CraftOptions;
+  readonly rigid: RigidSet;
+  readonly strips: readonly Strip[];
+  readonly hooks: readonly HookLoad[];
+  /** Tie eye relative to G. */
+  readonly tie: Vec;
+  /** Per unit water density (multiply by ρ): body alone and bib alone, about G. m³, m⁴, m⁵. */
+  readonly addedBody: Sym3;
+  readonly addedBib: Sym3;
+}
+
+export type ForceKey =
+  | "weight"
+  | "buoyancy"
+  | "crossflow"
+  | "axial"
+  | "tail"
+  | "bib"
+  | "hooks"
+  | "line";
+
+/** One entry of the record that is also the legend, the arrows and the log. */
+export interface ForceModel {
+  readonly key: ForceKey;
+  /** One or two letters on the arrow. */
+  readonly letter: string;
+  /** Plain words of the trade. */
+  readonly label: string;
+  /** Okabe–Ito colour. */
+  readonly colour: string;
+  /** The formula in words, and its source, for 'why'. */
+  readonly formula: string;
+  readonly source: string;
+  /** Adds this force to `out` (body axes, about G). */
+  add(craft: Craft, state: State, around: Surroundings, out: Wrench): void;
+}
