@@ -1,12 +1,34 @@
-import { defineConfig } from "vitest/config";
+import { svelte } from "@sveltejs/vite-plugin-svelte";
+import { configDefaults, defineConfig } from "vitest/config";
 
+const common = { extends: true as const };
+const exclude = [...configDefaults.exclude];
+
+/** Five sorts of tests, each a stage of `npm test`: see DEVELOPERS.md. */
 export default defineConfig({
+  plugins: [svelte()],
   test: {
     environment: "node",
     projects: [
-      { test: { name: "unit", include: ["tests/unit/**/*.test.ts"] } },
-      { test: { name: "published", include: ["tests/published/**/*.test.ts"] } },
-      { test: { name: "properties", include: ["tests/properties/**/*.test.ts", "tests/golden/**/*.test.ts"], testTimeout: 120_000 } },
+      { ...common, test: { name: "unit", include: ["tests/unit/**/*.test.ts"], exclude } },
+      {
+        ...common,
+        test: { name: "tools", include: ["tests/rules/*.test.ts"], exclude, testTimeout: 60_000 },
+      },
+      { ...common, test: { name: "published", include: ["tests/published/**/*.test.ts"], exclude } },
+      {
+        ...common,
+        test: {
+          name: "properties",
+          include: ["tests/properties/**/*.test.ts"],
+          exclude,
+          testTimeout: 120_000,
+        },
+      },
+      {
+        ...common,
+        test: { name: "golden", include: ["tests/golden/**/*.test.ts"], exclude, testTimeout: 120_000 },
+      },
     ],
   },
 });

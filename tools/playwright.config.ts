@@ -1,0 +1,47 @@
+import { defineConfig } from "@playwright/test";
+import { root } from "./lib/process.mjs";
+
+// Set by tools/browser.mjs, which finds a browser and serves the built page.
+const executablePath = process.env["TRIMWRIGHT_CHROMIUM"] ?? "";
+const baseURL = process.env["TRIMWRIGHT_ADDRESS"] ?? "";
+if (executablePath === "" || baseURL === "")
+  throw new Error("Run the browser tests with: npm run test:browser -- [PLAYWRIGHT'S ARGUMENTS]");
+
+const report = process.env["TRIMWRIGHT_REPORT"];
+
+export default defineConfig({
+  testDir: `${root}tests/e2e`,
+  outputDir: `${root}test-results`,
+  fullyParallel: true,
+  forbidOnly: true,
+  retries: 0,
+  workers: 2,
+  timeout: 60_000,
+  expect: { timeout: 15_000 },
+  reporter: [["list"], ...(report === undefined ? [] : [["json", { outputFile: report }] as const])],
+  use: {
+    baseURL,
+    locale: "en-GB",
+    timezoneId: "UTC",
+    screenshot: "only-on-failure",
+    trace: "off",
+    launchOptions: {
+      executablePath,
+      // Nothing leaves the machine, and drawing in software is faster than an emulated graphics card.
+      args: [
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1, EXCLUDE localhost",
+      ],
+    },
+  },
+  projects: [
+    { name: "wide", use: { viewport: { width: 1440, height: 900 } } },
+    { name: "phone", use: { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } },
+  ],
+});
