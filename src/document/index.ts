@@ -1,0 +1,14 @@
+export { baitSpec, compile } from "./compile";
+export type { Compiled } from "./compile";
+export type { ChoiceField, Field, FieldUnit, FlagField, GroupField, NumberField, TextField } from "./fields";
+export { pathSteps, pathText, valueAt } from "./fields";
+export { History } from "./history";
+export { carryForward } from "./migrate";
+export type { Step } from "./migrate";
+export { checkScenario, parseScenario, readScenario, tryCompile } from "./parse";
+export type { Parsed, Tried } from "./parse";
+export { problem } from "./problem";
+export type { Problem } from "./problem";
+export { FORMAT, GROUPS, VERSION, fieldAt, scenarioJsonSchema } from "./schema";
+export type { Scenario, ScenarioBait, ScenarioMove } from "./schema";
+export { serialize } from "./serialize";

@@ -1,0 +1,110 @@
+import { BaitError } from "../model/bait";
+import { ShapeError } from "../model/shape";
+import { compile } from "./compile";
+import type { Compiled } from "./compile";
+import { pathSteps, pathText, valueAt } from "./fields";
+import { problemsOf } from "./issues";
+import { readJson } from "./json";
+import { carryForward } from "./migrate";
+import { describe, problem } from "./problem";
+import type { Place, Problem } from "./problem";
+import { rules } from "./rules";
+import { scenarioSchema } from "./schema";
+import type { Scenario } from "./schema";
+
+export type Parsed =
+  | {
+      readonly ok: true;
+      readonly scenario: Scenario;
+      /** What was carried forward from an older version, in words. */
+      readonly notes: readonly string[];
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+const nowhere = () => null;
+
+/**
+ * Reads the text of a scenario file: JSON, version, schema, rules, and the model's own refusals. Nothing of a
+ * refused file comes back but its problems.
+ */
+export function parseScenario(text: string): Parsed {
+  const read = readJson(text);
+  if (!read.ok) return read;
+  const carried = carryForward(read.value);
+  if (!carried.ok) return { ok: false, problems: carried.problems.map((one) => placed(one, read.place)) };
+  const checked = readScenario(carried.document, read.place);
+  return checked.ok ? { ...checked, notes: carried.notes } : checked;
+}
+
+/** The same for a value that is no text: data from a form, or from another program. */
+export function readScenario(value: unknown, place: (path: string) => Place | null = nowhere): Parsed {
+  const result = scenarioSchema.safeParse(value);
+  if (!result.success) {
+    const near = (path: string) => nearestPlace(path, place);
+    return { ok: false, problems: problemsOf(scenarioSchema, value, result.error.issues, near) };
+  }
+  const scenario: Scenario = result.data;
+  const problems = checkScenario(scenario);
+  if (problems.length > 0) return { ok: false, problems: problems.map((one) => placed(one, place)) };
+  return { ok: true, scenario, notes: [] };
+}
+
+/**
+ * All that is wrong with a scenario of the right types and ranges: rules between fields first, then what the
+ * model refuses when the bait is assembled. Empty: it can be run.
+ */
+export function checkScenario(scenario: Scenario): readonly Problem[] {
+  const broken = rules(scenario);
+  if (broken.length > 0) return broken;
+  const compiled = tryCompile(scenario);
+  return compiled.ok ? [] : compiled.problems;
+}
+
+export type Tried =
+  | { readonly ok: true; readonly compiled: Compiled }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Compiles, and gives the model's refusal as a problem with its place in the document. Faults of ours still throw. */
+export function tryCompile(scenario: Scenario): Tried {
+  try {
+    return { ok: true, compiled: compile(scenario) };
+  } catch (fault) {
+    if (fault instanceof BaitError || fault instanceof ShapeError) {
+      return { ok: false, problems: [refusal(scenario, fault)] };
+    }
+    throw fault;
+  }
+}
+
+function refusal(scenario: Scenario, fault: BaitError | ShapeError): Problem {
+  const path = documentPath(fault.path);
+  const value = valueAt(scenario, pathSteps(path));
+  const found = typeof value === "object" && value !== null ? "what the bait cannot be" : describe(value);
+  return {
+    path,
+    found,
+    allowed: fault.message,
+    remedy: fault.remedy,
+    message: `${path}: ${fault.message} ${fault.remedy}`,
+  };
+}
+
+/** The model speaks of the bait ("chambers[0].to", "top[2]", "bench[1]"); the document says where that is. */
+function documentPath(path: string): string {
+  return path;
+}
+
+function nearestPlace(path: string, place: (path: string) => Place | null): Place | null {
+  const steps = [...pathSteps(path)];
+  for (;;) {
+    const found = place(pathText(steps));
+    if (found !== null || steps.length === 0) return found;
+    steps.pop();
+  }
+}
+
+function placed(one: Problem, place: (path: string) => Place | null): Problem {
+  return one.line !== undefined
+    ? one
+    : problem(one.path, one.found, one.allowed, one.remedy, nearestPlace(one.path, place));
+}

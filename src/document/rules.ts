@@ -1,0 +1,259 @@
+import { lineMaterial, material, nearestNames } from "../model/materials";
+import { describe, nearest, problem } from "./problem";
+import type { Problem } from "./problem";
+import { GROUPS } from "./schema";
+import type { Scenario, ScenarioBait } from "./schema";
+
+/**
+ * What one field alone cannot know: stations that rise, a density for everything with a volume, names that
+ * exist. Runs after the schema, so types and ranges are right already.
+ */
+export function rules(scenario: Scenario): Problem[] {
+  const { bait } = scenario;
+  return [
+    ...curves(bait),
+    ...chambers(bait),
+    ...densities(bait),
+    ...coats(bait),
+    ...wires(bait),
+    ...lineOf(scenario),
+    ...benchNames(scenario),
+    ...cadence(scenario),
+  ];
+}
+
+type Points = readonly (readonly [number, number])[];
+
+function curves(bait: ScenarioBait): Problem[] {
+  const length = bait.length_mm;
+  const edges: [string, Points | undefined][] = [
+    ["bait.top", bait.top],
+    ["bait.bottom", bait.bottom],
+    ["bait.halfBreadth", bait.halfBreadth],
+    ["bait.widest", bait.widest],
+  ];
+  const exponents: [string, Points | undefined][] = [
+    ["bait.roundover.above", bait.roundover?.above],
+    ["bait.roundover.below", bait.roundover?.below],
+  ];
+  return [
+    ...edges.flatMap(([path, points]) =>
+      points ? [...rising(path, points), ...ends(path, points, length)] : [],
+    ),
+    ...exponents.flatMap(([path, points]) =>
+      points ? [...rising(path, points), ...within(path, points, length)] : [],
+    ),
+    ...crossing(bait),
+  ];
+}
+
+function rising(path: string, points: Points): Problem[] {
+  return points.flatMap(([station], i) => {
+    const before = points[i - 1]?.[0];
+    if (before === undefined || station > before) return [];
+    const remedy = "Order the points from nose to tail, each station once.";
+    return [problem(`${path}[${i}][0]`, String(station), `a station above ${before} mm`, remedy)];
+  });
+}
+
+function ends(path: string, points: Points, length: number): Problem[] {
+  const out: Problem[] = [];
+  const first = points[0]?.[0];
+  const last = points.at(-1)?.[0];
+  if (first !== 0) {
+    out.push(
+      problem(`${path}[0][0]`, describe(first), "0", "The first point stands at the nose tip, station 0."),
+    );
+  }
+  if (last !== length) {
+    const remedy = "The last point stands at the tail: its station is the bait's length_mm.";
+    out.push(problem(`${path}[${points.length - 1}][0]`, describe(last), String(length), remedy));
+  }
+  return out;
+}
+
+function within(path: string, points: Points, length: number): Problem[] {
+  return points.flatMap(([station], i) =>
+    station <= length
+      ? []
+      : [
+          problem(
+            `${path}[${i}][0]`,
+            String(station),
+            `0 to ${length} mm`,
+            "Keep the point within the bait's length.",
+          ),
+        ],
+  );
+}
+
+/** Top above bottom where both have a point at one station; between points the shape room looks. */
+function crossing(bait: ScenarioBait): Problem[] {
+  const bottoms = new Map(bait.bottom.map(([station, height]) => [station, height]));
+  return bait.top.flatMap(([station, height], i) => {
+    const bottom = bottoms.get(station);
+    if (bottom === undefined || height >= bottom) return [];
+    const remedy =
+      "The top edge lies above the bottom edge: raise it, or lower the bottom's point at this station.";
+    return [
+      problem(`bait.top[${i}][1]`, String(height), `at least ${bottom} mm (the bottom edge there)`, remedy),
+    ];
+  });
+}
+
+function chambers(bait: ScenarioBait): Problem[] {
+  return bait.chambers.flatMap((one, i) =>
+    one.to_mm > one.from_mm
+      ? []
+      : [
+          problem(
+            `bait.chambers[${i}].to_mm`,
+            String(one.to_mm),
+            `above from_mm, ${one.from_mm} mm`,
+            "A chamber runs from its front end to its rear end: put the larger station in to_mm.",
+          ),
+        ],
+  );
+}
+
+interface WithDensity {
+  readonly material?: string;
+  readonly density_g_ml?: number;
+}
+
+function densities(bait: ScenarioBait): Problem[] {
+  const things: [string, WithDensity][] = [
+    ["bait.body", bait.body],
+    ...bait.chambers.flatMap((one, i): [string, WithDensity][] =>
+      one.balls ? [[`bait.chambers[${i}].balls`, one.balls]] : [],
+    ),
+    ...bait.ballast.map((one, i): [string, WithDensity] => [`bait.ballast[${i}]`, one]),
+    ...bait.wires.map((one, i): [string, WithDensity] => [`bait.wires[${i}]`, one]),
+    ...(bait.bib ? [["bait.bib", bait.bib] as [string, WithDensity]] : []),
+    ...bait.fittings.map((one, i): [string, WithDensity] => [`bait.fittings[${i}]`, one]),
+    ...bait.coats.map((one, i): [string, WithDensity] => [`bait.coats[${i}]`, one]),
+  ];
+  return things.flatMap(([path, thing]) => density(path, thing));
+}
+
+function density(path: string, thing: WithDensity): Problem[] {
+  if (thing.material !== undefined && material(thing.material) === null && thing.density_g_ml === undefined) {
+    return [unknownMaterial(`${path}.material`, thing.material, nearestNames(thing.material))];
+  }
+  if (thing.material === undefined && thing.density_g_ml === undefined) {
+    const remedy = 'Add "material" (a name from the table) or "density_g_ml": its volume matters.';
+    return [problem(path, "neither a material nor a density", "one of the two", remedy)];
+  }
+  return [];
+}
+
+function unknownMaterial(path: string, name: string, near: readonly string[]): Problem {
+  const hint = near.length > 0 ? `Did you mean ${near.map((one) => `"${one}"`).join(" or ")}? ` : "";
+  const remedy = `${hint}A material of your own needs its density beside it.`;
+  return problem(path, describe(name), "a name from the table of materials", remedy);
+}
+
+function coats(bait: ScenarioBait): Problem[] {
+  return bait.coats.flatMap((one, i) => {
+    const count = Number(one.thickness_mm !== undefined) + Number(one.mass_g !== undefined);
+    if (count === 1) return [];
+    const found = count === 0 ? "neither thickness_mm nor mass_g" : "both thickness_mm and mass_g";
+    const remedy =
+      count === 0 ? "Add the thickness, or the weighed mass." : "Keep the one that was measured.";
+    return [problem(`bait.coats[${i}]`, found, "exactly one of the two", remedy)];
+  });
+}
+
+function wires(bait: ScenarioBait): Problem[] {
+  return bait.wires.flatMap((wire, i) =>
+    wire.path_mm.flatMap((at, j) => {
+      const before = wire.path_mm[j - 1];
+      if (before === undefined || before[0] !== at[0] || before[1] !== at[1]) return [];
+      const remedy = "Remove one of the two equal points.";
+      return [
+        problem(
+          `bait.wires[${i}].path_mm[${j}]`,
+          "the same point twice in a row",
+          "points that differ",
+          remedy,
+        ),
+      ];
+    }),
+  );
+}
+
+function lineOf(scenario: Scenario): Problem[] {
+  const { line } = scenario.tackle;
+  const whole = line.density_kg_m3 !== undefined && line.stiffness_N !== undefined;
+  if (whole || lineMaterial(line.material) !== null) return [];
+  const hint = nearest(line.material, ["nylon", "fluorocarbon", "braid"]);
+  const did = hint.length > 0 ? `Did you mean "${hint[0] ?? ""}"? ` : "";
+  const remedy = `${did}A line of your own needs density_kg_m3 and stiffness_N.`;
+  return [
+    problem("tackle.line.material", describe(line.material), '"nylon", "fluorocarbon" or "braid"', remedy),
+  ];
+}
+
+/** Names that a bench reading may use besides the groups. */
+export function itemNames(bait: ScenarioBait): string[] {
+  return [bait.chambers, bait.ballast, bait.wires, bait.hangers, bait.fittings, bait.coats].flatMap((list) =>
+    list.map((one) => one.name),
+  );
+}
+
+function benchNames(scenario: Scenario): Problem[] {
+  const names = itemNames(scenario.bait);
+  const known = [...GROUPS, ...names];
+  return scenario.bench.flatMap((reading, i) =>
+    reading.with.flatMap((name, j) => {
+      const path = `bench[${i}].with[${j}]`;
+      if (!known.includes(name)) {
+        const hint = nearest(name, known, 1);
+        const remedy =
+          hint.length > 0
+            ? `Did you mean "${hint[0] ?? ""}"?`
+            : "Name a group, or a part as it is named in the bait.";
+        return [problem(path, describe(name), `one of ${known.join(", ")}`, remedy)];
+      }
+      const group = (GROUPS as readonly string[]).includes(name);
+      if (!group && names.indexOf(name) !== names.lastIndexOf(name)) {
+        const remedy = "Give the parts different names, or name their group.";
+        return [
+          problem(
+            path,
+            `${describe(name)}, the name of several parts`,
+            "a name that only one part has",
+            remedy,
+          ),
+        ];
+      }
+      return [];
+    }),
+  );
+}
+
+/** Longest cadence, s: an hour. */
+const LONGEST_CADENCE = 3600;
+
+function cadence(scenario: Scenario): Problem[] {
+  const out: Problem[] = [];
+  let total = 0;
+  scenario.cadence.forEach((move, i) => {
+    if (move.do === "reel") {
+      const count = Number(move.for_s !== undefined) + Number(move.length_m !== undefined);
+      if (count !== 1) {
+        const found = count === 0 ? "neither for_s nor length_m" : "both for_s and length_m";
+        const remedy = "Say how long to reel (for_s) or how much line to take in (length_m).";
+        out.push(problem(`cadence[${i}]`, found, "exactly one of the two", remedy));
+      }
+      total += move.for_s ?? (move.length_m ?? 0) / move.speed_m_s;
+    } else if (move.do === "twitch") total += move.in_s + move.back_s;
+    else if (move.do === "lift") total += move.in_s;
+    else total += move.for_s;
+  });
+  if (total > LONGEST_CADENCE) {
+    const found = `${Math.round(total)} s in all`;
+    out.push(problem("cadence", found, `up to ${LONGEST_CADENCE} s`, "Shorten the moves, or reel faster."));
+  }
+  return out;
+}
