@@ -1,1 +1,20 @@
 export type * from "./types";
+export { assemble, MID } from "./assemble";
+export type { AssembleOptions } from "./assemble";
+export { ballPlaces, ballRoom } from "./balls";
+export { benchBodyMass, benchBodyVolume, prepareBench } from "./bench";
+export type { PreparedReading, Sizes } from "./bench";
+export { bibPlate } from "./bib";
+export type { BibPlate, Piece } from "./bib";
+export { BaitError } from "./error";
+export { rigidOf } from "./rigid";
+export {
+  AIR_DENSITY,
+  densityHungUnder,
+  readingHeldUnder,
+  scaleReading,
+  SCALE_WEIGHT_DENSITY,
+  trueMass,
+  trueMassOfDensity,
+  volumeHeldUnder,
+} from "./weighing";

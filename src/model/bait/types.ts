@@ -73,8 +73,14 @@ export interface BibSpec {
 export interface HangerSpec {
   readonly name: string;
   readonly at: Vec;
-  readonly ring: { readonly mass: number; readonly density: number } | null;
-  readonly hook: { readonly mass: number; readonly density: number; readonly size: string | null } | null;
+  /** `weighed`: its mass was read off a scale; absent or false: a catalogue value, with its wide uncertainty. */
+  readonly ring: { readonly mass: number; readonly density: number; readonly weighed?: boolean } | null;
+  readonly hook: {
+    readonly mass: number;
+    readonly density: number;
+    readonly size: string | null;
+    readonly weighed?: boolean;
+  } | null;
 }
 export interface FittingSpec {
   readonly name: string;
@@ -91,15 +97,7 @@ export interface CoatSpec {
   readonly stuff: Stuff;
 }
 export type Group =
-  | "body"
-  | "chambers"
-  | "balls"
-  | "ballast"
-  | "wires"
-  | "bib"
-  | "hangers"
-  | "fittings"
-  | "coats";
+  "body" | "chambers" | "balls" | "ballast" | "wires" | "bib" | "hangers" | "fittings" | "coats";
 
 export interface BenchReading {
   readonly kind: "displacement" | "weighing";
@@ -138,7 +136,10 @@ export type Immersing =
   /** by the share of the bare skin under, at that part's centroid */
   | { readonly as: "skin" }
   /** by the length under of straight pieces from a to b, volume spread evenly over each */
-  | { readonly as: "pieces"; readonly pieces: readonly { readonly a: Vec; readonly b: Vec; readonly volume: number }[] }
+  | {
+      readonly as: "pieces";
+      readonly pieces: readonly { readonly a: Vec; readonly b: Vec; readonly volume: number }[];
+    }
   /** as a sphere of its volume at a point */
   | { readonly as: "sphere"; readonly at: Vec; readonly volume: number }
   /** hooks and rings: always wholly under, at their eye */
@@ -157,8 +158,17 @@ export interface Item {
   readonly displaced: number;
   readonly displacedCentre: Vec;
   readonly immersing: Immersing | null;
-  /** Body material replaced, m³. */
+  /** Body material replaced, m³, and its centre (the item's own place where nothing is replaced). */
   readonly removed: number;
+  readonly removedCentre: Vec;
+  /** ∫ r² dV of the material replaced about its own centre, m⁵ (0 for holes, taken as points). */
+  readonly removedInertia: number;
+  /** Volume of the item by itself, out of the bait, m³ (0 for a chamber; the whole outline for the body). */
+  readonly ownVolume: number;
+  /** Place in its list of the spec (0 for the body and the bib). */
+  readonly index: number;
+  /** Which of the things one list entry holds: "item" itself, its loose balls, its hook, its ring. */
+  readonly part: "item" | "balls" | "hook" | "ring";
 }
 
 /** Mass, displacement and inertia of a chosen set of items taken as one rigid body. */
@@ -181,6 +191,17 @@ export interface Warning {
   readonly text: string;
 }
 
+/** One bench reading beside what the reconciled bait would show on the same scale, kg. */
+export interface BenchResidual {
+  readonly kind: "displacement" | "weighing";
+  readonly reading: number;
+  readonly model: number;
+  /** reading − model. */
+  readonly residual: number;
+  /** True where the reading had a say in the volume factor or the body density (the body was on the scale). */
+  readonly used: boolean;
+}
+
 /** The assembled bait: fixed, immutable. */
 export interface Bait {
   readonly spec: BaitSpec;
@@ -191,6 +212,8 @@ export interface Bait {
   /** kg/m³ of the body material after the bench readings. */
   readonly bodyDensity: number;
   readonly volumeFactor: number;
+  /** The bench readings in their order, with residuals. */
+  readonly bench: readonly BenchResidual[];
   /** All items with the balls at `mid` on the floor; balls have their own rows. */
   readonly items: readonly Item[];
   /** The same rows with the balls of every chamber on the given side. */
@@ -199,7 +222,10 @@ export interface Bait {
   ballCentres(side: BallSide): readonly Vec[];
   /** The whole bait as one rigid body. */
   rigid(side: BallSide): RigidSet;
-  /** The bait without hooks and rings, without loose balls, or without both (they are bodies of their own in the swim). */
-  rigidWithout(parts: { readonly hooks: boolean; readonly balls: boolean }): RigidSet;
+  /**
+   * The bait without hooks and rings, without loose balls, or without both (they are bodies of their own in the
+   * swim). Balls that stay lie on `side`, by default at mid-length on the floor.
+   */
+  rigidWithout(parts: { readonly hooks: boolean; readonly balls: boolean }, side?: BallSide): RigidSet;
   readonly warnings: readonly Warning[];
 }

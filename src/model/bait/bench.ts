@@ -1,0 +1,237 @@
+import { density as waterDensity } from "../water";
+import { BaitError, inG } from "./error";
+import type { BaitSpec, BenchReading, BenchResidual, Group, Item } from "./types";
+import { readingHeldUnder, scaleReading, trueMass, volumeHeldUnder } from "./weighing";
+
+/** A reading with the rows that were on the scale found, and its weight in a mean. */
+export interface PreparedReading {
+  readonly path: string;
+  readonly reading: BenchReading;
+  /** The body was among them. */
+  readonly hasBody: boolean;
+  /** Places of the other rows in the list of fitted items. */
+  readonly others: readonly number[];
+  /** 1/resolution². */
+  readonly weight: number;
+  /** Density of the tap water, kg/m³ (0 for a weighing). */
+  readonly tap: number;
+}
+
+/** Masses and volumes of the fitted items, by their place; a band draws its own. */
+export interface Sizes {
+  mass(index: number): number;
+  displaced(index: number): number;
+  ownVolume(index: number): number;
+}
+
+export const sizesOf = (fitted: readonly Item[]): Sizes => ({
+  mass: (i) => fitted[i]?.mass ?? 0,
+  displaced: (i) => fitted[i]?.displaced ?? 0,
+  ownVolume: (i) => fitted[i]?.ownVolume ?? 0,
+});
+
+const GROUPS: readonly Group[] = [
+  "body",
+  "chambers",
+  "balls",
+  "ballast",
+  "wires",
+  "bib",
+  "hangers",
+  "fittings",
+  "coats",
+];
+
+/** Names that one list entry goes by: the spec's own name of row `item`. */
+function ownName(spec: BaitSpec, item: Item): string {
+  switch (item.group) {
+    case "chambers":
+    case "balls":
+      return spec.chambers[item.index]?.name ?? "";
+    case "ballast":
+      return spec.ballast[item.index]?.name ?? "";
+    case "wires":
+      return spec.wires[item.index]?.name ?? "";
+    case "hangers":
+      return spec.hangers[item.index]?.name ?? "";
+    case "fittings":
+      return spec.fittings[item.index]?.name ?? "";
+    case "coats":
+      return spec.coats[item.index]?.name ?? "";
+    default:
+      return item.group;
+  }
+}
+
+/**
+ * Rows that a word of `with` names: a group; else the row's label in the account ("belly hook"); else the name of a list
+ * entry ("belly": the hanger with its ring and hook; of a chamber the void alone, as its group has it). A name that
+ * two entries share is refused.
+ */
+function named(spec: BaitSpec, fitted: readonly Item[], word: string, path: string): number[] | "body" {
+  if (word === "body") return "body";
+  const which = (test: (item: Item) => boolean): number[] =>
+    fitted.flatMap((item, i) => (test(item) ? [i] : []));
+  if ((GROUPS as readonly string[]).includes(word)) return which((i) => i.group === word);
+  const byLabel = which((i) => i.item === word);
+  if (byLabel.length > 0) return byLabel;
+  const byName = which((i) => ownName(spec, i) === word && i.part !== "balls");
+  const entries = new Set(byName.map((i) => `${fitted[i]?.group}[${fitted[i]?.index}]`));
+  // A hanger may carry nothing, and then has no row: still a known name.
+  if (entries.size === 0 && spec.hangers.some((h) => h.name === word)) return [];
+  if (entries.size === 1) return byName;
+  const labels = fitted.map((i) => `"${i.item}"`).join(", ");
+  throw entries.size === 0
+    ? new BaitError(
+        path,
+        `"${word}" names nothing on this bait`,
+        `Use a group (${GROUPS.join(", ")}) or one of ${labels}`,
+      )
+    : new BaitError(
+        path,
+        `"${word}" names ${entries.size} different items`,
+        `Say which: ${byName.map((i) => `"${fitted[i]?.item}"`).join(", ")}`,
+      );
+}
+
+/** Finds what each bench reading had on the scale, and checks the readings' own numbers. */
+export function prepareBench(spec: BaitSpec, fitted: readonly Item[]): PreparedReading[] {
+  return spec.bench.map((reading, i) => {
+    const path = `bench[${i}]`;
+    if (!(Number.isFinite(reading.reading) && reading.reading >= 0))
+      throw new BaitError(
+        `${path}.reading_g`,
+        `${reading.reading} kg is not a reading`,
+        "Give a number of 0 or more",
+      );
+    if (!(Number.isFinite(reading.resolution) && reading.resolution > 0))
+      throw new BaitError(
+        `${path}.resolution_g`,
+        `${reading.resolution} kg is not a resolution`,
+        "Give the scale's last digit, above 0",
+      );
+    let tap = 0;
+    if (reading.kind === "displacement") {
+      if (reading.tapTemperature === null)
+        throw new BaitError(
+          `${path}.tap_C`,
+          "a displacement reading needs the water's temperature",
+          "Give tap_C",
+        );
+      tap = waterDensity(0, reading.tapTemperature);
+    }
+    const others = new Set<number>();
+    let hasBody = false;
+    reading.with.forEach((word, k) => {
+      const rows = named(spec, fitted, word, `${path}.with[${k}]`);
+      if (rows === "body") hasBody = true;
+      else rows.forEach((r) => others.add(r));
+    });
+    if (!hasBody && others.size === 0)
+      throw new BaitError(
+        `${path}.with`,
+        "nothing was on the scale",
+        "Name at least one group or item that the bait has",
+      );
+    return {
+      path,
+      reading,
+      hasBody,
+      others: [...others].sort((a, b) => a - b),
+      weight: 1 / reading.resolution ** 2,
+      tap,
+    };
+  });
+}
+
+const sum = (indices: readonly number[], of: (i: number) => number): number => {
+  let total = 0;
+  for (const i of indices) total += of(i);
+  return total;
+};
+
+/**
+ * Volume of water or air that the listed items take the place of, without the body's own share (m³): as fitted where the
+ * body is with them (what is inside takes none), else each by itself.
+ */
+const othersVolume = (r: PreparedReading, sizes: Sizes): number =>
+  sum(r.others, (i) => (r.hasBody ? sizes.displaced(i) : sizes.ownVolume(i)));
+
+/**
+ * Body volume (m³) from the displacement readings, the mean weighted by 1/resolution²; null where there is none.
+ *
+ * @param shown what each reading shows, kg, by its place: the reading itself, or one drawn within its resolution
+ */
+export function benchBodyVolume(
+  bench: readonly PreparedReading[],
+  sizes: Sizes,
+  shown: (index: number) => number,
+): number | null {
+  let weight = 0;
+  let total = 0;
+  bench.forEach((r, i) => {
+    if (r.reading.kind !== "displacement" || !r.hasBody) return;
+    weight += r.weight;
+    total += r.weight * (volumeHeldUnder(shown(i), r.tap, r.reading.air) - othersVolume(r, sizes));
+  });
+  return weight > 0 ? total / weight : null;
+}
+
+/**
+ * Mass of the body material (kg) from the weighings, the mean weighted by 1/resolution²; null where there is none. The
+ * density is this over the volume left after removals, the same in every weighing, so the mean of one is the mean of
+ * the other.
+ */
+export function benchBodyMass(
+  bench: readonly PreparedReading[],
+  sizes: Sizes,
+  bodyVolume: number,
+  shown: (index: number) => number,
+): number | null {
+  let weight = 0;
+  let total = 0;
+  bench.forEach((r, i) => {
+    if (r.reading.kind !== "weighing" || !r.hasBody) return;
+    const read = shown(i);
+    const mass = r.reading.air ? trueMass(read, bodyVolume + othersVolume(r, sizes)) : read;
+    weight += r.weight;
+    total += r.weight * (mass - sum(r.others, (k) => sizes.mass(k)));
+  });
+  return weight > 0 ? total / weight : null;
+}
+
+/** What each scale would show of the reconciled bait, beside what it showed. */
+export function residuals(
+  bench: readonly PreparedReading[],
+  sizes: Sizes,
+  bodyVolume: number,
+  bodyMass: number,
+): BenchResidual[] {
+  return bench.map((r) => {
+    const { kind, reading, air } = r.reading;
+    const volume = (r.hasBody ? bodyVolume : 0) + othersVolume(r, sizes);
+    const mass = (r.hasBody ? bodyMass : 0) + sum(r.others, (i) => sizes.mass(i));
+    const model =
+      kind === "displacement"
+        ? readingHeldUnder(volume, r.tap, air)
+        : air
+          ? scaleReading(mass, volume)
+          : mass;
+    return { kind, reading, model, residual: reading - model, used: r.hasBody };
+  });
+}
+
+/** Refuses a reading that leaves no body. */
+export function refuseReadings(
+  bench: readonly PreparedReading[],
+  kind: BenchReading["kind"],
+  left: string,
+): never {
+  const used = bench.filter((r) => r.reading.kind === kind && r.hasBody);
+  const shown = used.map((r) => inG(r.reading.reading)).join(", ");
+  throw new BaitError(
+    `${used[0]?.path ?? "bench"}.reading_g`,
+    `the ${kind} of ${shown} leaves the body ${left}`,
+    "Check the reading, its unit, and what was on the scale",
+  );
+}
