@@ -1,0 +1,1 @@
+export { document } from "./inner";

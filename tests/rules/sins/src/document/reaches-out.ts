@@ -1,0 +1,4 @@
+// sin: folder-order-document
+import { runner } from "../runner";
+
+export const sin = runner;

@@ -1,0 +1,1 @@
+export const attic = 1;

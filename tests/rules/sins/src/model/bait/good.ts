@@ -1,0 +1,4 @@
+import { base } from "../base";
+import { shape } from "../shape";
+
+export const good = base + shape;

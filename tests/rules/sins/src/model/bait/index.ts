@@ -1,0 +1,1 @@
+export { bait } from "./inner";

@@ -1,0 +1,1 @@
+export const bait = 1;

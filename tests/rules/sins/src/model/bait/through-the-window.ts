@@ -1,0 +1,4 @@
+// sin: only-doors
+import { shape } from "../shape/inner";
+
+export const sin = shape;

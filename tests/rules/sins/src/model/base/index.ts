@@ -1,0 +1,1 @@
+export { base } from "./inner";

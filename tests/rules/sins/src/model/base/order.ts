@@ -1,0 +1,4 @@
+// sin: model-order-base
+import { water } from "../water";
+
+export const sin = water;

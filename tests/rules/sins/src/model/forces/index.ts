@@ -1,0 +1,1 @@
+export { forces } from "./inner";

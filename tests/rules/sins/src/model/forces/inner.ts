@@ -1,0 +1,1 @@
+export const forces = 1;

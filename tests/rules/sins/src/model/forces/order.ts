@@ -1,0 +1,4 @@
+// sin: model-order-forces
+import { line } from "../line";
+
+export const sin = line;

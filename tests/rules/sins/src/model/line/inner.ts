@@ -1,0 +1,1 @@
+export const line = 1;

@@ -1,0 +1,4 @@
+// sin: model-order-line
+import { tow } from "../tow";
+
+export const sin = tow;

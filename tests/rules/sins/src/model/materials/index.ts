@@ -1,0 +1,1 @@
+export { materials } from "./inner";

@@ -1,0 +1,1 @@
+export const materials = 1;

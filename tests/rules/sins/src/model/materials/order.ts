@@ -1,0 +1,4 @@
+// sin: model-order-materials
+import { water } from "../water";
+
+export const sin = water;

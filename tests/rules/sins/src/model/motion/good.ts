@@ -1,0 +1,4 @@
+import { World } from "planck";
+import { tow } from "../tow";
+
+export const good = [World, tow];

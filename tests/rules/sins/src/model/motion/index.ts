@@ -1,0 +1,1 @@
+export { motion } from "./inner";

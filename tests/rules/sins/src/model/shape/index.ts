@@ -1,0 +1,1 @@
+export { shape } from "./inner";

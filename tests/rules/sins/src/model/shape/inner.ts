@@ -1,0 +1,1 @@
+export const shape = 1;

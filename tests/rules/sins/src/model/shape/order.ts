@@ -1,0 +1,4 @@
+// sin: model-order-shape
+import { bait } from "../bait";
+
+export const sin = bait;

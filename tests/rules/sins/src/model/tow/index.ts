@@ -1,0 +1,1 @@
+export { tow } from "./inner";

@@ -1,0 +1,1 @@
+export const tow = 1;

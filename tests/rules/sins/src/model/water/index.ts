@@ -1,0 +1,1 @@
+export { water } from "./inner";

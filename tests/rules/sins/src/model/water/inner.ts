@@ -1,0 +1,1 @@
+export const water = 1;

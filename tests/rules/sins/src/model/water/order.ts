@@ -1,0 +1,4 @@
+// sin: model-order-water
+import { shape } from "../shape";
+
+export const sin = shape;

@@ -1,0 +1,4 @@
+// sin: planck-only-in-motion
+import { World } from "planck";
+
+export const sin = World;

@@ -1,0 +1,1 @@
+export { runner } from "./inner";

@@ -1,0 +1,4 @@
+// sin: page-packages-only-in-page
+import { tick } from "svelte";
+
+export const sin = tick;

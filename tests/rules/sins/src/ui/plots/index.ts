@@ -1,0 +1,1 @@
+export { plots } from "./inner";

@@ -1,0 +1,1 @@
+export const plots = 1;

@@ -1,0 +1,4 @@
+import { Application } from "pixi.js";
+import { motion } from "../../model/motion";
+
+export const good = [Application, motion];

@@ -1,0 +1,1 @@
+export { stage } from "./inner";

@@ -1,0 +1,4 @@
+// sin: no-cycles
+import { hen } from "./hen";
+
+export const egg = (): unknown => hen;

@@ -1,0 +1,3 @@
+import { egg } from "./egg";
+
+export const hen = (): unknown => egg;

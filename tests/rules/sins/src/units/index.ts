@@ -1,0 +1,1 @@
+export { units } from "./inner";

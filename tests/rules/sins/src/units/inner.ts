@@ -1,0 +1,1 @@
+export const units = 1;

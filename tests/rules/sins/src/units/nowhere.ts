@@ -1,0 +1,4 @@
+// sin: no-unresolved
+import { nothing } from "./does-not-exist";
+
+export const wrong: unknown = nothing;

@@ -1,0 +1,144 @@
+// Lint rules. Layout is the formatter's business; what is here finds faults.
+import js from "@eslint/js";
+import svelte from "eslint-plugin-svelte";
+import { defineConfig } from "eslint/config";
+import globals from "globals";
+import tseslint from "typescript-eslint";
+import svelteConfig from "../svelte.config.js";
+import { root } from "./lib/process.mjs";
+
+const noHiddenInput = "The model has no hidden input: pass it in as an argument.";
+
+/** What the model's core may not touch: the page, the clock, chance, the console, the network, Node. */
+const hidden = [
+  ...["window", "document", "navigator", "location", "localStorage", "self", "globalThis", "global"],
+  ...["Date", "performance", "console", "process", "Buffer", "crypto", "fetch", "Intl"],
+  ...["setTimeout", "setInterval", "setImmediate", "queueMicrotask", "requestAnimationFrame", "postMessage"],
+];
+
+/** Functions whose last bit differs between JavaScript engines, where base has its own. */
+const inexact = ["sin", "cos"];
+
+/** Inner files of rooms: a .svelte file's imports of types are invisible to the import checker. */
+const windows = [
+  ...["base", "water", "materials", "shape", "bait", "statics", "forces", "line", "tow", "motion"].map(
+    (room) => `**/model/${room}/*`,
+  ),
+  ...["document", "units", "runner", "sheet"].map((folder) => `**/${folder}/*`),
+];
+
+export default defineConfig(
+  { ignores: ["node_modules", "dist", "coverage", "tests/rules/sins", "test-results"] },
+  { linterOptions: { reportUnusedDisableDirectives: "error" } },
+  js.configs.recommended,
+  ...tseslint.configs.strictTypeChecked,
+  ...svelte.configs.recommended,
+  {
+    languageOptions: {
+      globals: { ...globals.node },
+      parserOptions: {
+        projectService: true,
+        tsconfigRootDir: root,
+        extraFileExtensions: [".svelte"],
+      },
+    },
+    rules: {
+      eqeqeq: "error",
+      "no-console": "error",
+      "no-restricted-syntax": "off",
+      "prefer-const": "error",
+      "object-shorthand": "error",
+      "@typescript-eslint/consistent-type-imports": [
+        "error",
+        { fixStyle: "inline-type-imports", disallowTypeAnnotations: false },
+      ],
+      "@typescript-eslint/no-explicit-any": "error",
+      "@typescript-eslint/no-non-null-assertion": "error",
+      "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_", varsIgnorePattern: "^_" }],
+      "@typescript-eslint/restrict-template-expressions": [
+        "error",
+        { allowNumber: true, allowBoolean: true },
+      ],
+      "@typescript-eslint/switch-exhaustiveness-check": [
+        "error",
+        { considerDefaultExhaustiveForUnions: true },
+      ],
+      // A loop over `while (true)` with a return in it is plain.
+      "@typescript-eslint/no-unnecessary-condition": [
+        "error",
+        { allowConstantLoopConditions: "only-allowed-literals" },
+      ],
+      "@typescript-eslint/no-confusing-void-expression": ["error", { ignoreArrowShorthand: true }],
+    },
+  },
+  {
+    files: ["**/*.svelte", "**/*.svelte.ts", "src/ui/**/*.ts"],
+    languageOptions: { globals: { ...globals.browser } },
+  },
+  {
+    files: ["**/*.svelte", "**/*.svelte.ts"],
+    languageOptions: {
+      parserOptions: {
+        parser: tseslint.parser,
+        projectService: true,
+        extraFileExtensions: [".svelte"],
+        svelteConfig,
+      },
+    },
+    rules: {
+      // The compiler knows what is read and written through runes better than these do.
+      "prefer-const": "off",
+      "@typescript-eslint/no-unnecessary-condition": "off",
+      // Types of components reach only svelte-check, which has its own stage.
+      "@typescript-eslint/no-unsafe-argument": "off",
+      "@typescript-eslint/no-unsafe-assignment": "off",
+      "@typescript-eslint/no-unsafe-call": "off",
+      "@typescript-eslint/no-unsafe-member-access": "off",
+      "@typescript-eslint/no-unsafe-return": "off",
+      "@typescript-eslint/no-restricted-imports": [
+        "error",
+        { patterns: [{ group: windows, message: "Come in by the folder's index." }] },
+      ],
+    },
+  },
+  {
+    files: ["src/model/**/*.ts"],
+    languageOptions: { globals: { ...globals["shared-node-browser"] } },
+    rules: {
+      "no-restricted-globals": ["error", ...hidden.map((name) => ({ name, message: noHiddenInput }))],
+      "no-restricted-properties": [
+        "error",
+        { object: "Math", property: "random", message: `${noHiddenInput} Use a seeded generator.` },
+      ],
+    },
+  },
+  {
+    files: ["src/model/motion/**/*.ts"],
+    rules: {
+      "no-restricted-properties": [
+        "error",
+        { object: "Math", property: "random", message: `${noHiddenInput} Use a seeded generator.` },
+        ...inexact.map((property) => ({
+          object: "Math",
+          property,
+          message: "Engines differ in its last bit: use base's own.",
+        })),
+      ],
+    },
+  },
+  {
+    files: ["src/runner/**/*.ts", "tools/**", "tests/bench/**"],
+    rules: { "no-console": "off" },
+  },
+  {
+    files: ["tests/**/*.ts"],
+    rules: {
+      // A test fails by itself where a value is not there.
+      "@typescript-eslint/no-non-null-assertion": "off",
+    },
+  },
+  {
+    files: ["**/*.mjs", "**/*.js"],
+    rules: { "@typescript-eslint/no-unsafe-assignment": "off" },
+  },
+);

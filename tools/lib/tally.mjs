@@ -1,0 +1,69 @@
+// Counting of test cases, from the reports that the test runners write.
+
+/** @typedef {{ passed: number, failed: number, skipped: number }} Tally */
+
+/** @returns {Tally} */
+export const none = () => ({ passed: 0, failed: 0, skipped: 0 });
+
+/**
+ * @param {readonly Tally[]} tallies
+ * @returns {Tally}
+ */
+export function sum(tallies) {
+  const total = none();
+  for (const { passed, failed, skipped } of tallies) {
+    total.passed += passed;
+    total.failed += failed;
+    total.skipped += skipped;
+  }
+  return total;
+}
+
+/**
+ * Cases of Vitest's JSON report. A file that fails before any of its cases could run counts as one failed case.
+ * @param {{ testResults: { status: string, assertionResults: { status: string }[] }[] }} report
+ * @returns {Tally}
+ */
+export function fromVitest(report) {
+  const tally = none();
+  for (const file of report.testResults) {
+    for (const { status } of file.assertionResults)
+      if (status === "passed") tally.passed += 1;
+      else if (status === "failed") tally.failed += 1;
+      else tally.skipped += 1;
+    if (file.status === "failed" && !file.assertionResults.some(({ status }) => status === "failed"))
+      tally.failed += 1;
+  }
+  return tally;
+}
+
+/**
+ * Cases of Playwright's JSON report. One that passes only on a second try has failed.
+ * @param {{ stats: { expected: number, unexpected: number, flaky: number, skipped: number }, errors?: unknown[] }} report
+ * @returns {Tally}
+ */
+export function fromPlaywright({ stats, errors = [] }) {
+  return {
+    passed: stats.expected,
+    failed: stats.unexpected + stats.flaky + errors.length,
+    skipped: stats.skipped,
+  };
+}
+
+/**
+ * The tally of a test runner that ended with an exit code. An end with an error counts as failed even where each
+ * single case passed, and so does a run without a single case: an empty stage proves nothing.
+ * @param {Tally} tally
+ * @param {number} code
+ * @returns {Tally}
+ */
+export function withExit(tally, code) {
+  const silent = tally.failed === 0 && (code !== 0 || tally.passed === 0);
+  return silent ? { ...tally, failed: 1 } : tally;
+}
+
+/**
+ * The last line of `npm test`.
+ * @param {Tally} tally
+ */
+export const closingLine = ({ passed, failed }) => `${String(passed)} passed, ${String(failed)} failed`;
