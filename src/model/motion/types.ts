@@ -58,6 +58,74 @@ export interface Snapshot {
 /** Names of the plotted channels, one number a frame. */
 export type Channel = "depth" | "pitch" | "speed" | "tension";
 
+/** A moment on the time axis with its words. */
+export interface Mark {
+  /** s */
+  readonly time: number;
+  readonly label: string;
+}
+
+/** A hook, with its ring, that swings at its hanger. */
+export interface HangingHook {
+  /** The hanger's name, and its eye in the body frame. */
+  readonly name: string;
+  readonly at: Vec;
+  /** kg and m³ of hook and ring. */
+  readonly mass: number;
+  readonly displaced: number;
+  /** From the eye to the lowest point and to the centre of mass as it hangs, m. */
+  readonly length: number;
+  readonly centre: number;
+  /** Pitch inertia about the centre of mass, kg·m². */
+  readonly inertia: number;
+  /** Drag area C_d·A, m². */
+  readonly dragArea: number;
+}
+
+/** What a recording must know besides its numbers. Plain data. */
+export interface RecordingMeta {
+  readonly rate: number;
+  readonly frameRate: number;
+  /** Of the whole run: frames (the first is at time 0) and s. */
+  readonly frames: number;
+  readonly duration: number;
+  readonly marks: readonly Mark[];
+  /** Numbers a frame. */
+  readonly stride: number;
+  /** Body frame: centre of gravity of what the engine moves as one rigid body, and the tie eye. */
+  readonly centre: Vec;
+  readonly tie: Vec;
+  readonly hooks: readonly HangingHook[];
+  /** Diameter of each loose ball, m. */
+  readonly balls: readonly number[];
+  /** Points of the line (0 without tackle). */
+  readonly linePoints: number;
+  /**
+   * The forces in the order of their columns, each with the point (body frame) where its arrow usually stands. Weight and
+   * buoyancy have their own, G and B.
+   */
+  readonly forces: readonly { readonly key: ForceKey; readonly anchor: Vec }[];
+  /** Half the body's length, m: an arrow is drawn no farther than this from its usual place. */
+  readonly arm: number;
+}
+
+/** Consecutive frames of a run. Plain data; `data` may be transferred. */
+export interface RecordingChunk {
+  readonly firstFrame: number;
+  readonly frames: number;
+  /** frames × stride numbers. */
+  readonly data: Float64Array;
+}
+
+/** A run under way. */
+export interface Run {
+  readonly meta: RecordingMeta;
+  /** True when the last frame has been given out. */
+  readonly done: boolean;
+  /** Goes on for at most `frames` frames (fewer at the end). Throws MotionError. */
+  advance(frames: number): RecordingChunk;
+}
+
 /** A finished or growing recording. Frame i is at time i / frameRate. */
 export interface Recording {
   readonly frameRate: number;

@@ -1,0 +1,62 @@
+import type { Random, Vec } from "../base";
+import type { Bait, BallSide, ChamberSpec } from "../bait";
+
+/** Share of a ball's diameter up to which balls lie apart at the start: no two sets of balls lie quite alike. */
+const START_GAP = 0.1;
+
+/** A loose ball and where it starts. Body frame, m, kg. */
+export interface LooseBall {
+  readonly chamber: number;
+  /** Balls side by side across the chamber roll in lanes of their own: only balls of one lane meet. */
+  readonly lane: number;
+  readonly diameter: number;
+  readonly mass: number;
+  readonly start: Vec;
+}
+
+/** Lanes across a chamber: ⌊wide/d⌋ balls lie side by side (a quotient that is whole but for round-off counts as whole). */
+const lanesOf = (chamber: ChamberSpec, diameter: number): number =>
+  Math.max(1, Math.floor(chamber.wide / diameter + 1e-9));
+
+/**
+ * The loose balls of all chambers, in the order of `bait.ballCentres`: packed at the given side, the ranks a random
+ * little apart where the chamber leaves room.
+ */
+export function looseBalls(bait: Bait, side: BallSide, chance: Random): LooseBall[] {
+  const centres = bait.ballCentres(side);
+  const found: LooseBall[] = [];
+  bait.spec.chambers.forEach((chamber, index) => {
+    const { balls } = chamber;
+    if (balls === null) return;
+    const { count, diameter, stuff } = balls;
+    const mass = (stuff.density * Math.PI * diameter ** 3) / 6;
+    const lanes = lanesOf(chamber, diameter);
+    const ranks = Math.max(1, Math.floor((chamber.to - chamber.from) / diameter + 1e-9));
+    const used = Math.min(ranks, Math.ceil(count / lanes));
+    const room = chamber.to - chamber.from - used * diameter;
+    // Gaps before each rank, away from the lower end; ranks of an upper layer lie over the lower ones.
+    const gap = Math.max(0, Math.min(START_GAP * diameter, room / used));
+    const shifts: number[] = [];
+    let shift = 0;
+    for (let rank = 0; rank < used; rank++) shifts.push((shift += gap * chance.uniform()));
+    const away = side.end === "nose" ? -1 : 1;
+    for (let i = 0; i < count; i++) {
+      const centre = centres[found.length];
+      if (centre === undefined) throw new RangeError(`${bait.spec.name}: ball ${found.length} has no place`);
+      const rank = Math.floor(i / lanes) % ranks;
+      found.push({
+        chamber: index,
+        lane: i % lanes,
+        diameter,
+        mass,
+        start: { x: centre.x + away * (shifts[rank] ?? 0), z: centre.z },
+      });
+    }
+  });
+  return found;
+}
+
+/** The side on which loose balls lie at a pitch (rad): the lower end, and the lower face. */
+export function lowSide(sinPitch: number, cosPitch: number): BallSide {
+  return { end: sinPitch < 0 ? "nose" : "tail", face: cosPitch < 0 ? "roof" : "floor" };
+}

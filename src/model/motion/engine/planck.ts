@@ -1,0 +1,41 @@
+/**
+ * The door to the physics engine: the only file that imports planck. The order of these imports matters (steady-on), and
+ * so do the settings: they are read when shapes are made, so they stand here, before any.
+ */
+import "./steady-on";
+import * as planck from "planck";
+import "./steady-off";
+import { builtin } from "./steady-on";
+import { sin } from "../../base";
+
+export { Chain, Circle, Edge, Polygon, RevoluteJoint, World } from "planck";
+export type { Body, Joint } from "planck";
+
+/** Corners that a hull may have. */
+export const HULL_CORNERS = 16;
+
+// Tolerances for a 10 cm body with 4 mm balls, in metres: the engine's own are for bodies of 0.1–10 m (its contact slop
+// of 5 mm is thicker than a ball). Found by trial: with these a ball rests within 0.02 mm of its wall.
+Object.assign(planck.Settings, {
+  linearSlop: 2e-5,
+  velocityThreshold: 0.02,
+  aabbExtension: 0.002,
+  maxLinearCorrection: 0.002,
+  linearSleepTolerance: 1e-5,
+  maxPolygonVertices: HULL_CORNERS,
+});
+
+/** Skin that the engine keeps round polygons and edges, m: surfaces meet this far outside the drawn ones. */
+export const SKIN = planck.Settings.polygonRadius;
+
+/**
+ * Whether the engine runs on base's sine: where an argument is found at which the built-in one differs in a bit, the
+ * engine's must be base's. (Where none is found they are the same.)
+ */
+export function engineIsSteady(): boolean {
+  for (let i = 1; i <= 4096; i++) {
+    const x = i * 0.001953;
+    if (builtin.sin(x) !== sin(x)) return new planck.Rot(x).s === sin(x);
+  }
+  return true;
+}

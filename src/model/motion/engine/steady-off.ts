@@ -1,0 +1,3 @@
+import { builtin } from "./steady-on";
+
+Object.assign(Math, builtin);
