@@ -13,7 +13,7 @@ export default defineConfig({
       { ...common, test: { name: "unit", include: ["tests/unit/**/*.test.ts"], exclude } },
       {
         ...common,
-        test: { name: "tools", include: ["tests/rules/*.test.ts"], exclude, testTimeout: 60_000 },
+        test: { name: "rules", include: ["tests/rules/*.test.ts"], exclude, testTimeout: 60_000 },
       },
       { ...common, test: { name: "published", include: ["tests/published/**/*.test.ts"], exclude } },
       {

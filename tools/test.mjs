@@ -114,7 +114,7 @@ const stages = [
     what: "packages are pinned, from anywhere",
     run: async () => check(await node("tools/lock.mjs")),
   },
-  { name: "tools", what: "the rules themselves can fail, and the commands work", run: () => cases("tools") },
+  { name: "rules", what: "each of these rules can fail", run: () => cases("rules") },
   { name: "unit", what: "each part by itself", run: () => cases("unit") },
   { name: "published", what: "against published values", run: () => cases("published") },
   { name: "properties", what: "laws that hold for any bait", run: () => cases("properties") },

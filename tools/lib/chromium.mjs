@@ -52,11 +52,11 @@ async function playwrightsOwn() {
  * Path of a Chromium that starts: the one named by TRIMWRIGHT_CHROMIUM or CHROME_PATH, one on the system, one that
  * Playwright has, or, with `install`, Debian's package (as root on Debian) or Playwright's download.
  * Throws with a plain sentence where a named one does not start, or where there is none at all.
- * @param {{ env?: NodeJS.ProcessEnv, places?: readonly string[], install?: boolean }} [options]
+ * @param {{ env?: NodeJS.ProcessEnv, places?: readonly string[], own?: () => Promise<string | null>, install?: boolean }} [options]
  * @returns {Promise<string>}
  */
 export async function findChromium(options = {}) {
-  const { env = process.env, places = usualPlaces, install = true } = options;
+  const { env = process.env, places = usualPlaces, own = playwrightsOwn, install = true } = options;
   for (const variable of ["TRIMWRIGHT_CHROMIUM", "CHROME_PATH"]) {
     const named = env[variable];
     if (named === undefined || named === "") continue;
@@ -66,7 +66,7 @@ export async function findChromium(options = {}) {
         "Set it to the path of a Chromium, or unset it to have one found.",
     );
   }
-  const here = [...onPath(env), ...places].find(starts) ?? (await playwrightsOwn());
+  const here = [...onPath(env), ...places].find(starts) ?? (await own());
   if (here !== null) return here;
   if (!install) throw new Error(howToGetOne);
 
@@ -84,7 +84,7 @@ export async function findChromium(options = {}) {
   }
   console.error("No Chromium found: asking Playwright to bring its own …");
   await runCommand("playwright", ["install", "chromium"], { packageName: "playwright", stdout: "stderr" });
-  const brought = await playwrightsOwn();
+  const brought = await own();
   if (brought !== null) return brought;
   throw new Error(howToGetOne);
 }

@@ -1,0 +1,46 @@
+import { describe, expect, it } from "vitest";
+import { closingLine, fromPlaywright, fromVitest, sum, withExit } from "../../../tools/lib/tally.mjs";
+
+const cases = (...statuses: string[]) => statuses.map((status) => ({ status }));
+
+describe("the tally of test cases", () => {
+  it("counts Vitest's cases by what became of them", () => {
+    const report = {
+      testResults: [
+        { status: "passed", assertionResults: cases("passed", "passed", "skipped", "todo") },
+        { status: "failed", assertionResults: cases("passed", "failed") },
+      ],
+    };
+    expect(fromVitest(report)).toEqual({ passed: 3, failed: 1, skipped: 2 });
+  });
+  it("counts a file that broke before or beside its cases as failed", () => {
+    const report = {
+      testResults: [
+        { status: "failed", assertionResults: [] },
+        { status: "failed", assertionResults: cases("passed") },
+      ],
+    };
+    expect(fromVitest(report)).toEqual({ passed: 1, failed: 2, skipped: 0 });
+  });
+  it("counts a browser case that passed only on a second try as failed", () => {
+    expect(fromPlaywright({ stats: { expected: 5, unexpected: 1, flaky: 2, skipped: 3 } })).toEqual({
+      passed: 5,
+      failed: 3,
+      skipped: 3,
+    });
+  });
+  it("lets no bad end and no empty run pass", () => {
+    const good = { passed: 4, failed: 0, skipped: 0 };
+    expect(withExit(good, 0)).toEqual(good);
+    expect(withExit(good, 1).failed).toBe(1);
+    expect(withExit({ passed: 0, failed: 0, skipped: 7 }, 0).failed).toBe(1);
+    expect(withExit({ passed: 4, failed: 2, skipped: 0 }, 1).failed).toBe(2);
+  });
+  it("closes with one line", () => {
+    const total = sum([
+      { passed: 4, failed: 0, skipped: 1 },
+      { passed: 3, failed: 2, skipped: 0 },
+    ]);
+    expect(closingLine(total)).toBe("7 passed, 2 failed");
+  });
+});
