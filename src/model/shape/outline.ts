@@ -1,0 +1,157 @@
+import type { Vec } from "../base";
+import type { Shape } from "./types";
+import { phiOfStation, stationOfPhi } from "./edges";
+import { lineCrossings, scanGrid } from "./grid";
+
+/** φ of about n points from nose to tail, all breaks among them. */
+function samples(shape: Shape, n: number): number[] {
+  if (!(n >= 2)) throw new RangeError(`an outline of ${n} points a side: use 2 or more`);
+  const { breaks } = shape.edges;
+  const phis = [0];
+  for (let i = 0; i + 1 < breaks.length; i++) {
+    const a = breaks[i] as number;
+    const b = breaks[i + 1] as number;
+    const steps = Math.max(1, Math.round(((b - a) / Math.PI) * (n - 1)));
+    for (let k = 1; k <= steps; k++) phis.push(k === steps ? b : a + ((b - a) * k) / steps);
+  }
+  return phis;
+}
+
+/**
+ * The side view as a closed polygon in the body frame (m; the last point is not repeated): from the nose over the top to the
+ * tail and back under, about n points a side, blunt ends included. Clockwise when drawn with the nose to the left.
+ */
+export function outline(shape: Shape, n = 96): Vec[] {
+  const phis = samples(shape, n);
+  const side =
+    (z: (phi: number) => number) =>
+    (phi: number): Vec => ({
+      x: -stationOfPhi(phi, shape.length),
+      z: z(phi),
+    });
+  const over = phis.map(side((phi) => shape.edges.top(phi)));
+  const under = phis.map(side((phi) => shape.edges.bottom(phi))).reverse();
+  return withoutRepeats([...over, ...under]);
+}
+
+/**
+ * The plan view as a closed polygon (x forward as in the body frame, y to one side, m): from the nose along +y to the tail
+ * and back along −y.
+ */
+export function planOutline(shape: Shape, n = 96): { readonly x: number; readonly y: number }[] {
+  const phis = samples(shape, n);
+  const side =
+    (sign: number) =>
+    (phi: number): Vec => ({
+      x: -stationOfPhi(phi, shape.length),
+      z: sign * shape.edges.halfBreadth(phi),
+    });
+  return withoutRepeats([...phis.map(side(1)), ...phis.map(side(-1)).reverse()]).map((p) => ({
+    x: p.x,
+    y: p.z,
+  }));
+}
+
+function withoutRepeats(points: readonly Vec[]): Vec[] {
+  return points.filter((p, i) => {
+    const before = points[(i + points.length - 1) % points.length];
+    return !before || p.x !== before.x || p.z !== before.z;
+  });
+}
+
+/** Whether a point of the plane of symmetry lies within the side outline or on it. */
+export function insideOutline(shape: Shape, p: Vec): boolean {
+  const s = -p.x;
+  if (!(s >= 0 && s <= shape.length)) return false;
+  const phi = phiOfStation(s, shape.length);
+  return p.z <= shape.edges.top(phi) && p.z >= shape.edges.bottom(phi);
+}
+
+/**
+ * Where the straight piece from `a` to `b` meets the side outline, edges and blunt end faces, as parameters t in [0, 1] from
+ * `a`, rising, each to about 1e-12 of the body's length. Touching points may be among them; a piece that runs along an edge
+ * gives no crossings with that edge.
+ */
+export function outlineCrossings(shape: Shape, a: Vec, b: Vec): number[] {
+  const { edges, length } = shape;
+  const dx = b.x - a.x;
+  const dz = b.z - a.z;
+  const size = Math.hypot(dx, dz);
+  if (!(size > 0)) return [];
+  // The line as x·sin + z·cos = level, its direction (cos, −sin).
+  const cos = dx / size;
+  const sin = -dz / size;
+  const level = a.x * sin + a.z * cos;
+  const found: number[] = [];
+  const meet = (x: number, z: number): void => {
+    const t = ((x - a.x) * cos - (z - a.z) * sin) / size;
+    const slack = (1e-12 * length) / size;
+    if (t >= -slack && t <= 1 + slack) found.push(Math.min(Math.max(t, 0), 1));
+  };
+  const phis: number[] = [];
+  for (const curve of ["top", "bottom"] as const) {
+    const n = lineCrossings(edges, curve, sin, cos, level, 1e-13 * length, phis, 0);
+    for (const phi of phis.slice(0, n)) meet(-stationOfPhi(phi, length), edges[curve](phi));
+  }
+  for (const phi of [0, Math.PI]) {
+    const x = -stationOfPhi(phi, length);
+    if (cos === 0) continue; // parallel to the faces
+    const z = (level - x * sin) / cos;
+    const slack = 1e-12 * length;
+    if (z >= edges.bottom(phi) - slack && z <= edges.top(phi) + slack) meet(x, z);
+  }
+  found.sort((p, q) => p - q);
+  return found.filter((t, i) => i === 0 || t - (found[i - 1] ?? 0) > (1e-10 * length) / size);
+}
+
+/**
+ * How far the side outline reaches along the world's vertical at a pitch given by its sine and cosine: least and greatest
+ * x·sin + z·cos over the outline, m above the nose tip's height (the origin of the body frame).
+ */
+export function reach(
+  shape: Shape,
+  sin: number,
+  cos: number,
+): { readonly low: number; readonly high: number } {
+  const { edges, length } = shape;
+  const grid = scanGrid(edges);
+  let low = Infinity;
+  let high = -Infinity;
+  for (const curve of ["top", "bottom"] as const) {
+    const h = (phi: number): number => -stationOfPhi(phi, length) * sin + edges[curve](phi) * cos;
+    const values = grid.phi.map(h);
+    low = Math.min(
+      low,
+      -peak(
+        grid.phi,
+        values.map((v) => -v),
+        (phi) => -h(phi),
+      ),
+    );
+    high = Math.max(high, peak(grid.phi, values, h));
+  }
+  return { low, high };
+}
+
+/** Greatest value of a smooth curve whose scan is known: parabolas through the best three points. */
+function peak(phi: Float64Array, values: Float64Array, f: (phi: number) => number): number {
+  let best = 0;
+  for (let i = 1; i < values.length; i++) if ((values[i] as number) > (values[best] as number)) best = i;
+  if (best === 0 || best === values.length - 1) return values[best] as number;
+  let [x0, x1, x2] = [phi[best - 1], phi[best], phi[best + 1]] as [number, number, number];
+  let [y0, y1, y2] = [values[best - 1], values[best], values[best + 1]] as [number, number, number];
+  for (let k = 0; k < 12; k++) {
+    const p = (x1 - x0) * (y1 - y2);
+    const q = (x1 - x2) * (y1 - y0);
+    const v = x1 - (0.5 * ((x1 - x0) * p - (x1 - x2) * q)) / (p - q);
+    if (!(v > x0 && v < x2) || Math.abs(v - x1) < 1e-9) break;
+    const y = f(v);
+    if (y > y1) {
+      if (v > x1) [x0, y0] = [x1, y1];
+      else [x2, y2] = [x1, y1];
+      [x1, y1] = [v, y];
+    } else if (v > x1) [x2, y2] = [v, y];
+    else [x0, y0] = [v, y];
+  }
+  return y1;
+}

@@ -1,0 +1,238 @@
+import { gaussLegendre, type SurfacePlane, type Vec } from "../base";
+import type { Edges, Immersion, Section, Shape, ShapeSpec, Station } from "./types";
+import { edgesFromKnots, phiOfStation, sectionAt, ShapeError } from "./edges";
+import { scanGrid } from "./grid";
+import { Immersed } from "./immersion";
+import { makePrefix, POINTS, type Prefix } from "./integrals";
+import { sectionIntegrals } from "./section";
+import { makeSkin, type Skin } from "./skin";
+
+/** The body that these knots draw: `makeShape(edgesFromKnots(spec))`. */
+export const shapeOf = (spec: ShapeSpec): Shape => makeShape(edgesFromKnots(spec));
+
+/**
+ * The geometry of a body from its edges. The edges may be exact functions; they must be finite on [0, π], with
+ * top ≥ bottom and half-breadth ≥ 0. Throws `ShapeError` where they enclose no volume or are not finite.
+ */
+export const makeShape = (edges: Edges): Shape => new Body(edges);
+
+class Body implements Shape {
+  readonly length: number;
+  readonly volume: number;
+  readonly centroid: Vec;
+  readonly secondMomentX: number;
+  readonly secondMomentZ: number;
+  readonly maxHalfBreadth: number;
+  readonly maxHeight: number;
+  readonly stations: readonly Station[];
+  readonly prefix: Prefix;
+  private madeSkin: Skin | null = null;
+
+  constructor(readonly edges: Edges) {
+    checkEdges(edges);
+    this.length = edges.length;
+    this.prefix = makePrefix(edges);
+    const last = this.prefix.ends.length - 1;
+    this.volume = this.prefix.volume[last] as number;
+    if (!(this.volume > 0))
+      throw new ShapeError(
+        "halfBreadth",
+        `the body encloses ${this.volume} m³`,
+        "give breadth and height at the same stations",
+      );
+    this.centroid = {
+      x: (this.prefix.momentX[last] as number) / this.volume,
+      z: (this.prefix.momentZ[last] as number) / this.volume,
+    };
+    const { stations, secondX, secondZ } = makeStations(edges, this.prefix.ends, this.centroid);
+    this.stations = stations;
+    this.secondMomentX = secondX;
+    this.secondMomentZ = secondZ;
+    this.maxHalfBreadth = greatest(edges, (phi) => edges.halfBreadth(phi));
+    this.maxHeight = greatest(edges, (phi) => edges.top(phi) - edges.bottom(phi));
+  }
+
+  get skin(): Skin {
+    return (this.madeSkin ??= makeSkin(this.edges));
+  }
+
+  get skinArea(): number {
+    return this.skin.area;
+  }
+
+  get skinCentroid(): Vec {
+    const { area, momentX, momentZ } = this.skin;
+    return { x: momentX / area, z: momentZ / area };
+  }
+
+  section(s: number): Section {
+    const slack = 1e-9 * this.length;
+    if (!(s >= -slack && s <= this.length + slack))
+      throw new RangeError(`station ${s} m: stations lie between 0 and ${this.length} m`);
+    return sectionAt(this.edges, phiOfStation(s, this.length));
+  }
+
+  immersion(surface: SurfacePlane, options?: { readonly skin?: boolean }): Immersion {
+    const under = new Immersed(this, surface);
+    if (options?.skin) void under.skinFraction;
+    return under;
+  }
+
+  withBreadthFactor(factor: number): Shape {
+    return new Broadened(this, factor);
+  }
+}
+
+/** A body with every half-breadth times a factor: all that depends on breadth follows by powers of it. */
+class Broadened implements Shape {
+  readonly edges: Edges;
+  readonly length: number;
+  readonly volume: number;
+  readonly centroid: Vec;
+  readonly secondMomentX: number;
+  readonly secondMomentZ: number;
+  readonly maxHalfBreadth: number;
+  readonly maxHeight: number;
+  readonly stations: readonly Station[];
+
+  constructor(
+    private readonly drawn: Shape,
+    private readonly factor: number,
+  ) {
+    if (!(factor > 0 && Number.isFinite(factor)))
+      throw new RangeError(`breadth factor ${factor}: use a number above 0`);
+    const { edges } = drawn;
+    this.edges = { ...edges, halfBreadth: (phi) => factor * edges.halfBreadth(phi) };
+    this.length = drawn.length;
+    this.volume = factor * drawn.volume;
+    this.centroid = drawn.centroid;
+    this.secondMomentX = factor * drawn.secondMomentX;
+    this.secondMomentZ = factor * drawn.secondMomentZ;
+    this.maxHalfBreadth = factor * drawn.maxHalfBreadth;
+    this.maxHeight = drawn.maxHeight;
+    this.stations = drawn.stations.map((s) => ({
+      ...s,
+      halfBreadth: factor * s.halfBreadth,
+      area: factor * s.area,
+    }));
+  }
+
+  get skinArea(): number {
+    return this.drawn.skinArea;
+  }
+
+  get skinCentroid(): Vec {
+    return this.drawn.skinCentroid;
+  }
+
+  section(s: number): Section {
+    const drawn = this.drawn.section(s);
+    return { ...drawn, halfBreadth: this.factor * drawn.halfBreadth };
+  }
+
+  immersion(surface: SurfacePlane, options?: { readonly skin?: boolean }): Immersion {
+    const drawn = this.drawn.immersion(surface, options);
+    const k = this.factor;
+    return {
+      volume: k * drawn.volume,
+      centroid: drawn.centroid,
+      waterplaneIT: k * k * k * drawn.waterplaneIT,
+      waterplaneArea: k * drawn.waterplaneArea,
+      get skinFraction() {
+        return drawn.skinFraction;
+      },
+      get skinCentroid() {
+        return drawn.skinCentroid;
+      },
+    };
+  }
+
+  withBreadthFactor(factor: number): Shape {
+    return new Broadened(this.drawn, this.factor * factor);
+  }
+}
+
+function checkEdges(edges: Edges): void {
+  const { breaks, length } = edges;
+  if (!(Number.isFinite(length) && length > 0))
+    throw new ShapeError("length", `found ${length}`, "give a length above 0");
+  if (
+    breaks[0] !== 0 ||
+    breaks.at(-1) !== Math.PI ||
+    breaks.some((b, i) => i > 0 && !(b > (breaks[i - 1] ?? 0)))
+  )
+    throw new ShapeError("breaks", `found ${breaks.join(", ")}`, "breaks rise from 0 to π");
+  const grid = scanGrid(edges);
+  for (const curve of ["top", "widest", "bottom"] as const) {
+    const at = grid[curve].findIndex((v) => !Number.isFinite(v));
+    if (at >= 0)
+      throw new ShapeError(
+        curve,
+        `found ${grid[curve][at]} at φ = ${grid.phi[at]}`,
+        "edges are finite everywhere",
+      );
+  }
+}
+
+function makeStations(
+  edges: Edges,
+  ends: Float64Array,
+  centroid: Vec,
+): { stations: Station[]; secondX: number; secondZ: number } {
+  const { x, w } = gaussLegendre(POINTS);
+  const stations: Station[] = [];
+  let secondX = 0;
+  let secondZ = 0;
+  for (let p = 0; p + 1 < ends.length; p++) {
+    const a = ends[p] as number;
+    const half = ((ends[p + 1] as number) - a) / 2;
+    for (let i = 0; i < POINTS; i++) {
+      const phi = a + half * (1 + (x[i] as number));
+      const section = sectionAt(edges, phi);
+      const ds = (edges.length / 2) * Math.sin(phi) * half * (w[i] as number);
+      const { area, momentZ, secondZ: second } = sectionIntegrals(section);
+      const dx = -section.s - centroid.x;
+      secondX += area * dx * dx * ds;
+      secondZ += (second - 2 * centroid.z * momentZ + centroid.z * centroid.z * area) * ds;
+      stations.push({ ...section, ds, area, centroidZ: area > 0 ? momentZ / area : section.widest });
+    }
+  }
+  return { stations, secondX, secondZ };
+}
+
+/** Greatest value of a curve: the best of the scan, refined by golden section between its neighbours. */
+function greatest(edges: Edges, f: (phi: number) => number): number {
+  const { phi, n } = scanGrid(edges);
+  let best = 0;
+  let value = -Infinity;
+  for (let i = 0; i < n; i++) {
+    const v = f(phi[i] as number);
+    if (v > value) {
+      value = v;
+      best = i;
+    }
+  }
+  let a = phi[Math.max(best - 1, 0)] as number;
+  let b = phi[Math.min(best + 1, n - 1)] as number;
+  const g = (Math.sqrt(5) - 1) / 2;
+  let c = b - g * (b - a);
+  let d = a + g * (b - a);
+  let fc = f(c);
+  let fd = f(d);
+  while (b - a > 1e-8) {
+    if (fc > fd) {
+      b = d;
+      d = c;
+      fd = fc;
+      c = b - g * (b - a);
+      fc = f(c);
+    } else {
+      a = c;
+      c = d;
+      fc = fd;
+      d = a + g * (b - a);
+      fd = f(d);
+    }
+  }
+  return Math.max(value, fc, fd);
+}
