@@ -1,0 +1,112 @@
+import { rangeOf } from "./decimate";
+import type { PlotMark, Series } from "./types";
+
+/** Least height of a plot's value axis by unit, so that round-off of a bait at rest is not drawn as a storm. */
+const LEAST_SPAN: Readonly<Record<string, number>> = {
+  "°": 4,
+  m: 0.05,
+  mm: 2,
+  "m/s": 0.05,
+  "mm/s": 10,
+  N: 0.05,
+  g: 1,
+};
+
+/** Domain of the value axis over all series: their range with a little room, never less than the unit's least span. */
+export function domainOf(series: readonly Pick<Series, "values" | "unit">[]): [number, number] {
+  let low = Infinity;
+  let high = -Infinity;
+  for (const s of series) {
+    const range = rangeOf(s.values);
+    if (!range) continue;
+    low = Math.min(low, range.low);
+    high = Math.max(high, range.high);
+  }
+  const least = LEAST_SPAN[series[0]?.unit ?? ""] ?? 1e-3;
+  if (!(low <= high)) return [0, least];
+  const room = 0.06 * (high - low);
+  low -= room;
+  high += room;
+  if (high - low < least) {
+    const middle = (low + high) / 2;
+    low = middle - least / 2;
+    high = middle + least / 2;
+  }
+  return [low, high];
+}
+
+/** The one unit of a plot's series. @throws Error where they differ: one axis cannot serve two units */
+export function unitOf(title: string, series: readonly Pick<Series, "unit" | "label">[]): string {
+  const unit = series[0]?.unit ?? "";
+  const odd = series.find((s) => s.unit !== unit);
+  if (odd)
+    throw new Error(
+      `TimePlot "${title}": "${odd.label}" is in ${odd.unit}, the others in ${unit}; give each unit a plot of its own`,
+    );
+  return unit;
+}
+
+export interface PlacedMark extends PlotMark {
+  /** Of the mark's line, px. */
+  readonly x: number;
+  /** Left end of the label, px, and its row from the top; null where there is no room for it. */
+  readonly text: { readonly x: number; readonly row: number } | null;
+}
+
+/**
+ * Labels of the moves along the time axis: each starts at its mark, in the first row where it clears the one before;
+ * one that would leave the plot on the right is moved left to end there. Labels without room are left out.
+ * @param measure width of a label, px
+ */
+export function placeMarks(
+  marks: readonly PlotMark[],
+  xOf: (time: number) => number,
+  right: number,
+  measure: (label: string) => number,
+  rows = 2,
+  gap = 8,
+): PlacedMark[] {
+  const ends = Array<number>(rows).fill(-Infinity);
+  return marks.map((mark) => {
+    const x = xOf(mark.time);
+    const width = measure(mark.label);
+    const left = Math.min(x, right - width);
+    const row = ends.findIndex((end) => left >= end + gap);
+    // Moved left by more than half its width a label no longer reads as belonging to its mark.
+    if (row < 0 || x - left > width / 2 + 1) return { ...mark, x, text: null };
+    ends[row] = left + width;
+    return { ...mark, x, text: { x: left, row } };
+  });
+}
+
+/** The mark at or before a time: the move that is being made. */
+export function moveAt(marks: readonly PlotMark[], time: number): PlotMark | null {
+  let found: PlotMark | null = null;
+  for (const mark of marks) if (mark.time <= time + 1e-9) found = mark;
+  return found;
+}
+
+/** Digits after the point that suit a value axis of this span: three figures of the span. */
+export function decimalsFor(span: number): number {
+  return Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(Math.max(span, 1e-9)))));
+}
+
+/** A value in words with a real minus sign; "–" for a gap. */
+export function valueText(value: number, decimals: number): string {
+  if (!Number.isFinite(value)) return "–";
+  const text = value.toFixed(decimals);
+  return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "−");
+}
+
+/** What the plot shows, for those who do not see it. */
+export function summaryOf(title: string, series: readonly Series[], duration: number): string {
+  const parts = series.map((s) => {
+    const range = rangeOf(s.values);
+    if (!range) return `${s.label}: nothing recorded yet`;
+    const decimals = decimalsFor(range.high - range.low || 1);
+    const value = (v: number): string => `${valueText(v, decimals)} ${s.unit}`;
+    const when = (i: number): string => `${(s.time[i] ?? NaN).toFixed(1)} s`;
+    return `${s.label}: least ${value(range.low)} at ${when(range.lowAt)}, greatest ${value(range.high)} at ${when(range.highAt)}`;
+  });
+  return `${title} over ${duration.toFixed(1)} seconds. ${parts.join(". ")}.`;
+}

@@ -1,0 +1,106 @@
+import type { Vec } from "../../model/base";
+import type { Framing, Scene } from "./types";
+
+/** Which part of the world the stage shows: the world point at its middle, and pixels to a metre. */
+export interface View {
+  readonly x: number;
+  readonly z: number;
+  readonly scale: number;
+}
+
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** World (m, Z up) to screen (px, y down). */
+export function toScreen(view: View, size: Size, p: Vec): { x: number; y: number } {
+  return {
+    x: size.width / 2 + (p.x - view.x) * view.scale,
+    y: size.height / 2 - (p.z - view.z) * view.scale,
+  };
+}
+
+/** Screen to world. */
+export function toWorld(view: View, size: Size, p: { readonly x: number; readonly y: number }): Vec {
+  return {
+    x: view.x + (p.x - size.width / 2) / view.scale,
+    z: view.z - (p.y - size.height / 2) / view.scale,
+  };
+}
+
+/** Share of the stage's width that the bait's length takes when close. */
+export const CLOSE_SHARE = 0.55;
+
+/** Scale at which the bait fills the stage: 55 % of its width, less on a stage too low to hold it upright. */
+export function closeScale(scene: Scene, size: Size): number {
+  return Math.min(CLOSE_SHARE * size.width, 1.15 * size.height) / scene.length;
+}
+
+/** Depth of water that the framing of the column shows: the whole where there is a floor, else 2 m or to the bait. */
+function columnDepth(scene: Scene, around: Vec): number {
+  return Number.isFinite(scene.depth) ? scene.depth : Math.max(2, -1.3 * around.z);
+}
+
+/**
+ * Where the camera wants to be.
+ * @param around the point it follows (the bait's middle), world
+ * @param rodTip end of the line, world, or null without a line
+ */
+export function framed(framing: Framing, scene: Scene, size: Size, around: Vec, rodTip: Vec | null): View {
+  if (framing === "close") return { x: around.x, z: around.z, scale: closeScale(scene, size) };
+  const depth = columnDepth(scene, around);
+  const sky = Math.max(0.12 * depth, 2 * scene.length);
+  if (framing === "cast" && rodTip) {
+    const top = Math.max(rodTip.z * 1.15, sky);
+    const bottom = -1.06 * depth;
+    const span = Math.abs(rodTip.x - around.x) * 1.25 + 4 * scene.length;
+    const scale = Math.min(size.width / span, size.height / (top - bottom), closeScale(scene, size));
+    return { x: (rodTip.x + around.x) / 2, z: (top + bottom) / 2, scale };
+  }
+  const top = sky;
+  const bottom = -1.06 * depth;
+  return {
+    x: around.x,
+    z: (top + bottom) / 2,
+    scale: Math.min(size.height / (top - bottom), closeScale(scene, size)),
+  };
+}
+
+/** Least and greatest scale that zooming reaches. */
+export function scaleLimits(scene: Scene, size: Size): readonly [number, number] {
+  const far = Math.max(Number.isFinite(scene.depth) ? scene.depth : 10, scene.rod ? scene.rod.lineOut : 0, 1);
+  return [Math.min(size.width, size.height) / (2.5 * far), 8 * closeScale(scene, size)];
+}
+
+/** Time constant of the camera's movement, s. */
+const EASE = 0.13;
+/** The followed point never leaves the middle of the stage by more than this share of its size. */
+const LEASH = 0.16;
+
+/**
+ * One step of the camera towards its goal over `dt` seconds: exponential approach (in the logarithm of the scale),
+ * kept on a leash so that a fast bait stays in the picture. Steps of any size end in the same place.
+ */
+export function eased(now: View, goal: View, dt: number, size: Size): View {
+  const k = 1 - Math.exp(-Math.max(0, dt) / EASE);
+  const scale = now.scale * Math.pow(goal.scale / now.scale, k);
+  const nx = now.x + (goal.x - now.x) * k;
+  const nz = now.z + (goal.z - now.z) * k;
+  const mx = (LEASH * size.width) / scale;
+  const mz = (LEASH * size.height) / scale;
+  return {
+    x: Math.max(goal.x - mx, Math.min(goal.x + mx, nx)),
+    z: Math.max(goal.z - mz, Math.min(goal.z + mz, nz)),
+    scale,
+  };
+}
+
+/** True where the two views differ by less than can be seen. */
+export function arrived(a: View, b: View): boolean {
+  return (
+    Math.abs(a.scale / b.scale - 1) < 5e-4 &&
+    Math.abs(a.x - b.x) * b.scale < 0.25 &&
+    Math.abs(a.z - b.z) * b.scale < 0.25
+  );
+}
