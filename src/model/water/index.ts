@@ -1,0 +1,2 @@
+export { density, densityIpts68, viscosity, water, WATER_RANGE } from "./water";
+export type { Water } from "./water";
