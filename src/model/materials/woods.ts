@@ -120,7 +120,7 @@ export const woods: readonly Material[] = [
       "Chudnoff 1984, Tropical Timbers of the World, USDA Agric. Handbook 607: 8–14 lb/ft³, trade average 10 lb/ft³",
     note: `${WEIGH}; other published means are 120 (PNNL-15870) and 184 (Wood Handbook Table 5-5b with eq. 4-11)`,
   },
-  tropical("banak", 0.42, ["virola", "Virola"]),
+  tropical("banak", 0.42, ["virola"]),
   tropical("ceiba", 0.25, ["Ceiba pentandra"]),
   tropical("cuangare", 0.31, ["Dialyanthera"]),
   tropical("Mexican cypress", 0.39, ["cypress, Mexican", "Cupressus lusitanica"]),
@@ -139,7 +139,7 @@ export const woods: readonly Material[] = [
     note: "Chudnoff 1984, USDA Agric. Handbook 607, prints 24 lb/ft³ (384) air-dry",
   },
   tropical("okoume", 0.33, ["Aucoumea klaineana"]),
-  tropical("Spanish cedar", 0.41, ["Spanish-cedar", "cedrela", "Cedrela"]),
+  tropical("Spanish cedar", 0.41, ["Spanish-cedar", "cedrela"]),
   tropical("sapele", 0.55, ["Entandrophragma cylindricum"]),
   tropical("teak", 0.55, ["Tectona grandis"]),
   {
