@@ -1,0 +1,134 @@
+import type { Shape } from "../shape";
+import type { Wettable } from "./wet";
+
+/**
+ * The bait's displaced volume as a cloud of points, for the scan over the whole circle: at any trim the level follows from
+ * one sweep over the points, without a root to find. Good to a few hundredths of a millimetre in the righting lever; every
+ * equilibrium it points at is then found on the true geometry.
+ */
+export interface Cloud {
+  /** Righting lever X_B − X_G (m) and level (m) at a trim with this side's G, for an immersed volume (m³). */
+  at(sin: number, cos: number, volume: number, Gx: number, Gz: number): { lever: number; level: number };
+}
+
+/** Points of the body: even in φ, their heights by the golden ratio, so that they lie even along any direction. */
+const POINTS = 200;
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+/** Every how many of them the skin has points, at its top, bottom and sides. */
+const SKIN_EVERY = 10;
+const BINS = 64;
+
+/** Points of the body and its skin, made once per shape. */
+interface Cells {
+  readonly body: Float64Array; // x, z, share of the volume
+  readonly skin: Float64Array; // x, z, share of the skin
+}
+
+const known = new WeakMap<Shape, Cells>();
+
+/** Moves points so that their weighted mean is a given place, and scales weights to the sum 1. */
+function settle(points: number[], at: { readonly x: number; readonly z: number }): Float64Array {
+  let w = 0;
+  let x = 0;
+  let z = 0;
+  for (let i = 0; i < points.length; i += 3) {
+    const wi = points[i + 2] ?? 0;
+    w += wi;
+    x += wi * (points[i] ?? 0);
+    z += wi * (points[i + 1] ?? 0);
+  }
+  const out = Float64Array.from(points);
+  for (let i = 0; i < out.length; i += 3) {
+    out[i] = (out[i] ?? 0) + at.x - x / w;
+    out[i + 1] = (out[i + 1] ?? 0) + at.z - z / w;
+    out[i + 2] = (out[i + 2] ?? 0) / w;
+  }
+  return out;
+}
+
+function cellsOf(shape: Shape): Cells {
+  const found = known.get(shape);
+  if (found) return found;
+  const body: number[] = [];
+  const skin: number[] = [];
+  for (let i = 0; i < POINTS; i++) {
+    // Even in φ, s = L(1 − cos φ)/2: dense where the ends are round.
+    const phi = ((i + 0.5) * Math.PI) / POINTS;
+    const ds = Math.sin(phi); // up to a factor that `settle` takes out
+    const s = shape.section((shape.length * (1 - Math.cos(phi))) / 2);
+    if (!(s.top > s.bottom) || !(s.halfBreadth > 0)) continue;
+    const z = s.bottom + (s.top - s.bottom) * ((i * GOLDEN) % 1);
+    const up = z >= s.widest;
+    const u = Math.abs(z - s.widest) / (up ? s.top - s.widest : s.widest - s.bottom);
+    const n = up ? s.exponentAbove : s.exponentBelow;
+    const y = s.halfBreadth * (n === 2 ? Math.sqrt(1 - u * u) : (1 - u ** n) ** (1 / n));
+    body.push(-s.s, z, y * (s.top - s.bottom) * ds);
+    if (i % SKIN_EVERY !== 0) continue;
+    // Half of the girth near the edges, half near the sides.
+    const girth = (s.halfBreadth + (s.top - s.bottom) / 2) * ds;
+    skin.push(-s.s, s.top, girth / 4, -s.s, s.bottom, girth / 4, -s.s, s.widest, girth / 2);
+  }
+  const cells = { body: settle(body, shape.centroid), skin: settle(skin, shape.skinCentroid) };
+  known.set(shape, cells);
+  return cells;
+}
+
+const binVolume = new Float64Array(BINS);
+const binX = new Float64Array(BINS);
+
+export function cloudOf(wet: Wettable): Cloud {
+  const { body, skin } = cellsOf(wet.shape);
+  const points: number[] = [];
+  const put = (from: Float64Array, volume: number): void => {
+    for (let i = 0; i < from.length; i += 3)
+      points.push(from[i] ?? 0, from[i + 1] ?? 0, volume * (from[i + 2] ?? 0));
+  };
+  put(body, wet.shape.volume);
+  if (wet.coats > 0) put(skin, wet.coats);
+  for (const p of wet.pieces)
+    for (const t of [0.25, 0.75])
+      points.push(p.a.x + t * (p.b.x - p.a.x), p.a.z + t * (p.b.z - p.a.z), p.volume / 2);
+  for (const s of wet.spheres) points.push(s.at.x, s.at.z, s.volume);
+  const n = points.length / 3;
+  const xs = Float64Array.from({ length: n }, (_, i) => points[3 * i] ?? 0);
+  const zs = Float64Array.from({ length: n }, (_, i) => points[3 * i + 1] ?? 0);
+  const vs = Float64Array.from({ length: n }, (_, i) => points[3 * i + 2] ?? 0);
+  const heights = new Float64Array(n);
+  const { always } = wet;
+  return {
+    at(sin, cos, volume, Gx, Gz) {
+      let low = Infinity;
+      let high = -Infinity;
+      for (let i = 0; i < n; i++) {
+        const h = (xs[i] as number) * sin + (zs[i] as number) * cos;
+        heights[i] = h;
+        if (h < low) low = h;
+        if (h > high) high = h;
+      }
+      binVolume.fill(0);
+      binX.fill(0);
+      const scale = (BINS - 1e-9) / (high - low);
+      for (let i = 0; i < n; i++) {
+        const b = Math.trunc(((heights[i] as number) - low) * scale);
+        const v = vs[i] as number;
+        binVolume[b] = (binVolume[b] as number) + v;
+        binX[b] = (binX[b] as number) + v * ((xs[i] as number) * cos - (zs[i] as number) * sin);
+      }
+      let V = always.volume;
+      let X = always.x * cos - always.z * sin;
+      let level = high;
+      for (let b = 0; b < BINS; b++) {
+        const v = binVolume[b] as number;
+        if (V + v >= volume && v > 0) {
+          const part = (volume - V) / v;
+          X += part * (binX[b] as number);
+          level = low + (b + part) / scale;
+          break;
+        }
+        V += v;
+        X += binX[b] as number;
+      }
+      return { lever: X / volume - (Gx * cos - Gz * sin), level };
+    },
+  };
+}

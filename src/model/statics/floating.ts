@@ -1,0 +1,338 @@
+import { brent } from "../base";
+import type { SurfacePlane } from "../base";
+import { MID } from "../bait";
+import type { Bait, BallSide } from "../bait";
+import { cloudOf } from "./cloud";
+import type { Cloud } from "./cloud";
+import { draftOf } from "./draft";
+import { metacentre } from "./metacentre";
+import { hasBalls, restTrim, sideAt, wrap } from "./rest";
+import type { Afloat, Floating, RestTrim } from "./types";
+import { Wettable } from "./wet";
+import type { Under } from "./wet";
+
+/** Trims of the scan over the whole circle. */
+const SCAN = 72;
+const STEP = (2 * Math.PI) / SCAN;
+/** Share of the length below which the cloud's righting lever is not trusted even for its sign. */
+const CLOUD_DOUBT = 2e-3;
+/** Relative size of force and moment at which an equilibrium counts as found. */
+const FOUND = 1e-11;
+
+/** One side of the balls, ready to float. */
+interface Side {
+  readonly wet: Wettable;
+  readonly cloud: Cloud;
+}
+
+/** A trim and level at which force and moment balance. */
+interface Root {
+  readonly side: Side;
+  readonly pitch: number;
+  readonly level: number;
+  readonly under: Under;
+}
+
+/** A bait on the surface of a given water: held at any trim, or let go. */
+export class Floater {
+  readonly #sides = new Map<string, Side>();
+  readonly #balls: boolean;
+  /** Volume that carries the bait, m³. */
+  readonly needed: number;
+  /** kg, above 0 floats. */
+  readonly netBuoyancy: number;
+
+  constructor(
+    readonly bait: Bait,
+    readonly density: number,
+    readonly rest: RestTrim = restTrim(bait),
+  ) {
+    if (!(density > 0)) throw new RangeError(`water density ${density} kg/m³: give a number above 0`);
+    const { mass, displaced } = bait.rigid(MID);
+    this.#balls = hasBalls(bait);
+    this.needed = mass / density;
+    this.netBuoyancy = density * displaced - mass;
+  }
+
+  get floats(): boolean {
+    return this.netBuoyancy > 0;
+  }
+
+  #side(side: BallSide): Side {
+    const key = `${side.end} ${side.face}`;
+    let found = this.#sides.get(key);
+    if (!found) {
+      const wet = new Wettable(this.bait, side);
+      found = { wet, cloud: cloudOf(wet) };
+      this.#sides.set(key, found);
+    }
+    return found;
+  }
+
+  /** The balls' side at a pitch; one for all where nothing is loose. */
+  #sideAt(pitch: number): Side {
+    return this.#side(this.#balls ? sideAt(pitch) : MID);
+  }
+
+  /** The bait held at a trim (rad); null where it sinks. */
+  at(pitch: number): Afloat | null {
+    if (!this.floats) return null;
+    const side = this.#sideAt(pitch);
+    const { level, under } = this.#level(side, pitch);
+    return this.#afloat(side, pitch, level, under);
+  }
+
+  /** Level at which the force balances at a trim, by bracketing; Newton's and secant steps where they stay inside. */
+  #level(side: Side, pitch: number, guess?: number): { level: number; under: Under } {
+    const { wet } = side;
+    const sin = Math.sin(pitch);
+    const cos = Math.cos(pitch);
+    let { low, high } = wet.reach(sin, cos);
+    let level = guess ?? this.#cloud(side, pitch).level;
+    if (!(level > low && level < high)) level = (low + high) / 2;
+    let lastLevel = NaN;
+    let lastExcess = NaN;
+    for (let k = 0; k < 200; k++) {
+      const under = wet.under({ sin, cos, level });
+      const excess = under.volume - this.needed;
+      // A straight piece that lies along the surface goes under all at once: then the bracket closes on that level.
+      if (Math.abs(excess) <= 1e-14 * this.needed || high - low < 1e-15) return { level, under };
+      if (excess < 0) low = level;
+      else high = level;
+      const slope = k === 0 ? under.waterplaneArea : (excess - lastExcess) / (level - lastLevel);
+      lastLevel = level;
+      lastExcess = excess;
+      level -= excess / slope;
+      if (k > 12 || !(level > low && level < high)) level = (low + high) / 2;
+      if (level === lastLevel) return { level, under };
+    }
+    throw new Error(
+      `no level found at a trim of ${pitch} rad: ${wet.always.volume} m³ always under, ${this.needed} m³ needed`,
+    );
+  }
+
+  #cloud(side: Side, pitch: number): { lever: number; level: number } {
+    const { G } = side.wet.rigid;
+    return side.cloud.at(Math.sin(pitch), Math.cos(pitch), this.needed, G.x, G.z);
+  }
+
+  /** Righting lever X_B − X_G (m) at a trim, on the true geometry. */
+  #lever(side: Side, pitch: number, guess?: number): number {
+    const { under } = this.#level(side, pitch, guess);
+    return this.#leverOf(side, pitch, under);
+  }
+
+  #leverOf(side: Side, pitch: number, under: Under): number {
+    const sin = Math.sin(pitch);
+    const cos = Math.cos(pitch);
+    const { G } = side.wet.rigid;
+    return (under.x * cos - under.z * sin) / under.volume - (G.x * cos - G.z * sin);
+  }
+
+  /** Righting lever for its sign: by the cloud, on the true geometry where the cloud leaves a doubt. */
+  #signedLever(side: Side, pitch: number): { lever: number; level: number } {
+    const quick = this.#cloud(side, pitch);
+    return Math.abs(quick.lever) > CLOUD_DOUBT * this.bait.shape.length
+      ? quick
+      : { level: quick.level, lever: this.#lever(side, pitch, quick.level) };
+  }
+
+  #afloat(side: Side, pitch: number, level: number, under: Under): Afloat {
+    const sin = Math.sin(pitch);
+    const cos = Math.cos(pitch);
+    const surface: SurfacePlane = { sin, cos, level };
+    const { wet } = side;
+    const { G, displaced } = wet.rigid;
+    const B = { x: under.x / under.volume, z: under.z / under.volume };
+    return {
+      pitch: wrap(pitch),
+      surface,
+      side: wet.side,
+      G,
+      B,
+      volume: under.volume,
+      immersedFraction: under.volume / displaced,
+      draft: draftOf(wet.shape.edges, surface),
+      waterplaneIT: under.waterplaneIT,
+      waterplaneArea: under.waterplaneArea,
+      GM: metacentre({
+        I_T: under.waterplaneIT,
+        V: under.volume,
+        Z_B: B.x * sin + B.z * cos,
+        Z_G: G.x * sin + G.z * cos,
+      }),
+      lever: this.#leverOf(side, pitch, under),
+    };
+  }
+
+  /**
+   * All stable trims afloat, on the true geometry. The moment is bracketed over the whole circle; where balls are loose,
+   * in the four quarters apart, since they run to the lower end (and the roof) as it changes: there the moment jumps
+   * away from balance, so that no stable trim is lost between two quarters.
+   */
+  #stable(exact: boolean): Root[] {
+    const quarters = this.#balls ? 4 : 1;
+    const cells = SCAN / quarters;
+    const roots: Root[] = [];
+    for (let q = 0; q < quarters; q++) {
+      // Half a step off without balls, so that no scan point falls on a symmetric bait's own equilibrium.
+      const from = this.#balls ? -Math.PI + q * (Math.PI / 2) : -Math.PI + STEP / 2;
+      const side = this.#sideAt(from + (cells * STEP) / 2);
+      const value = (pitch: number): { lever: number; level: number } =>
+        exact ? { lever: this.#lever(side, pitch), level: NaN } : this.#signedLever(side, pitch);
+      const first = value(from);
+      let before = first;
+      for (let i = 1; i <= cells; i++) {
+        const b = from + i * STEP;
+        const here = !this.#balls && i === cells ? first : value(b);
+        if (before.lever > 0 && here.lever <= 0) {
+          const root = this.#polish(side, b - STEP, b, before, here);
+          if (root) roots.push(root);
+        }
+        before = here;
+      }
+    }
+    return roots.filter(
+      (r, i) => roots.findIndex((other) => Math.abs(wrap(other.pitch - r.pitch)) < 1e-7) === i,
+    );
+  }
+
+  /**
+   * The stable equilibrium between two trims: Newton's method on level and trim (Jacobian by differences, then kept up
+   * by Broyden's rule), or, where that does not settle inside, bracketing on the true geometry. Null where the true
+   * lever does not change sign there.
+   */
+  #polish(
+    side: Side,
+    a: number,
+    b: number,
+    atA: { lever: number; level: number },
+    atB: { lever: number; level: number },
+  ): Root | null {
+    const t = atA.lever / (atA.lever - atB.lever);
+    const guess = { pitch: a + t * (b - a), level: atA.level + t * (atB.level - atA.level) };
+    const quick = Number.isFinite(guess.level) ? this.#newton(side, guess.pitch, guess.level) : null;
+    if (quick && quick.pitch >= a - STEP && quick.pitch <= b + STEP && this.#agrees(side, quick.pitch))
+      return { side, ...quick };
+    const lever = (pitch: number): number => this.#lever(side, pitch);
+    for (const [low, high] of [
+      [a, b],
+      [a - STEP, b],
+      [a, b + STEP],
+    ] as const) {
+      const fl = lever(low);
+      const fh = lever(high);
+      if (!(fl > 0 && fh <= 0)) continue;
+      const pitch = brent(lever, low, high, 1e-13, fl, fh);
+      if (!this.#agrees(side, pitch)) return null;
+      return { side, pitch, ...this.#level(side, pitch) };
+    }
+    return null;
+  }
+
+  /** Do the loose balls lie on this side at that pitch? */
+  #agrees(side: Side, pitch: number): boolean {
+    if (!this.#balls) return true;
+    const own = sideAt(pitch);
+    return own.end === side.wet.side.end && own.face === side.wet.side.face;
+  }
+
+  #newton(side: Side, pitch: number, level: number): Omit<Root, "side"> | null {
+    const { wet } = side;
+    const { G } = wet.rigid;
+    const height = wet.shape.maxHeight;
+    const length = wet.shape.length;
+    /** Force over weight, and moment over weight × length. */
+    const residual = (p: number, l: number): [number, number, Under] => {
+      const sin = Math.sin(p);
+      const cos = Math.cos(p);
+      const u = wet.under({ sin, cos, level: l });
+      const moment = u.x * cos - u.z * sin - u.volume * (G.x * cos - G.z * sin);
+      return [u.volume / this.needed - 1, moment / (this.needed * length), u];
+    };
+    let [f, m, under] = residual(pitch, level);
+    const dl = 1e-4 * height;
+    const dp = 1e-4;
+    const [fl, ml] = residual(pitch, level + dl);
+    const [fp, mp] = residual(pitch + dp, level);
+    let Jfl = (fl - f) / dl;
+    let Jfp = (fp - f) / dp;
+    let Jml = (ml - m) / dl;
+    let Jmp = (mp - m) / dp;
+    for (let k = 0; k < 14; k++) {
+      if (Math.abs(f) <= FOUND && Math.abs(m) <= FOUND) {
+        // Stable: at balanced force the moment falls as the nose rises.
+        return Jmp - (Jml * Jfp) / Jfl < 0 ? { pitch, level, under } : null;
+      }
+      const det = Jfl * Jmp - Jfp * Jml;
+      let stepL = (-f * Jmp + m * Jfp) / det;
+      let stepP = (-m * Jfl + f * Jml) / det;
+      const most = Math.max(Math.abs(stepP) / (2 * STEP), Math.abs(stepL) / (height / 2));
+      if (!Number.isFinite(most)) return null;
+      if (most > 1) {
+        stepL /= most;
+        stepP /= most;
+      }
+      level += stepL;
+      pitch += stepP;
+      const [f1, m1, u1] = residual(pitch, level);
+      // Broyden 1965, Math. Comp. 19:577–593, with unknowns scaled by height and 1 rad.
+      const rf = f1 - f - Jfl * stepL - Jfp * stepP;
+      const rm = m1 - m - Jml * stepL - Jmp * stepP;
+      const norm = (stepL / height) ** 2 + stepP ** 2;
+      const sl = stepL / (height * height) / norm;
+      const sp = stepP / norm;
+      Jfl += rf * sl;
+      Jfp += rf * sp;
+      Jml += rm * sl;
+      Jmp += rm * sp;
+      f = f1;
+      m = m1;
+      under = u1;
+    }
+    return null;
+  }
+
+  /**
+   * Equilibrium afloat: the first stable trim met by following the moment from the rest trim (from level where that is
+   * undefined), the others listed. Null where it sinks.
+   */
+  equilibrium(): Floating | null {
+    if (!this.floats) return null;
+    let roots = this.#stable(false);
+    if (roots.length === 0) roots = this.#stable(true);
+    if (roots.length === 0)
+      throw new Error(
+        `no stable trim afloat found for "${this.bait.spec.name}" in water of ${this.density} kg/m³`,
+      );
+    const start = this.rest.pitch ?? 0;
+    const side = this.#balls && this.rest.pitch !== null ? this.#side(this.rest.side) : this.#sideAt(start);
+    const { lever } = this.#signedLever(side, start);
+    const turn = (pitch: number): number => {
+      // How far the moment has to turn the bait from its rest trim to a trim, rad; the near way where it rests already.
+      const up = wrap(pitch - start);
+      if (Math.abs(up) < 1e-9) return 0;
+      if (Math.abs(lever) < 1e-9 * this.bait.shape.length) return Math.abs(up);
+      const positive = up > 0 ? up : up + 2 * Math.PI;
+      return lever > 0 ? positive : 2 * Math.PI - positive;
+    };
+    const [first, ...others] = [...roots].sort((a, b) => turn(a.pitch) - turn(b.pitch));
+    if (!first) throw new Error("no stable trim");
+    const held = (r: Root): Afloat => this.#afloat(r.side, r.pitch, r.level, r.under);
+    const far = (r: Root): number => Math.abs(wrap(r.pitch - first.pitch));
+    return { ...held(first), others: others.sort((a, b) => far(a) - far(b)).map(held) };
+  }
+}
+
+/**
+ * The bait held at a trim (rad) on water of a density (kg/m³), free in height; null where it sinks. For a curve of many
+ * trims keep one `Floater`.
+ */
+export function floatAt(bait: Bait, density: number, pitch: number): Afloat | null {
+  return new Floater(bait, density).at(pitch);
+}
+
+/** Equilibrium afloat on water of a density (kg/m³); null where the bait sinks (docs/model.md §5). */
+export function floating(bait: Bait, density: number): Floating | null {
+  return new Floater(bait, density).equilibrium();
+}

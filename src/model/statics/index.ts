@@ -1,0 +1,5 @@
+export type * from "./types";
+export { floatAt, Floater, floating } from "./floating";
+export { metacentre } from "./metacentre";
+export { hasBalls, LEAST_BG, restTrim, sideAt } from "./rest";
+export { account, STANDARD_GRAVITY, staticsOf, submergedLever, upright } from "./statics";

@@ -1,0 +1,119 @@
+import { pieceUnder, sphereUnder } from "../base";
+import type { SurfacePlane, Vec } from "../base";
+import type { Bait, BallSide, Item, RigidSet } from "../bait";
+import type { Shape } from "../shape";
+
+/** What is under water at one trim and level: volume (m³) and its first moments in the body frame (m⁴). */
+export interface Under {
+  volume: number;
+  x: number;
+  z: number;
+  /** Bare body's waterline. */
+  waterplaneIT: number;
+  waterplaneArea: number;
+}
+
+interface Ball {
+  readonly at: Vec;
+  readonly radius: number;
+  readonly volume: number;
+}
+
+/**
+ * A bait made ready to float: what goes under by sections, by skin, by length, as spheres, and always
+ * (docs/model.md §5). Fixed for one side of the loose balls.
+ */
+export class Wettable {
+  readonly rigid: RigidSet;
+  readonly shape: Shape;
+  readonly pieces: readonly { readonly a: Vec; readonly b: Vec; readonly volume: number }[];
+  readonly spheres: readonly Ball[];
+  /** Volume that goes under with the skin, m³. */
+  readonly coats: number;
+  /** Always under: volume and first moments. */
+  readonly always: { readonly volume: number; readonly x: number; readonly z: number };
+
+  constructor(
+    bait: Bait,
+    readonly side: BallSide,
+  ) {
+    const items = bait.itemsWith(side);
+    this.rigid = bait.rigid(side);
+    this.shape = bait.shape;
+    const pieces: { a: Vec; b: Vec; volume: number }[] = [];
+    const spheres: Ball[] = [];
+    const always = { volume: 0, x: 0, z: 0 };
+    let coats = 0;
+    const sort = (item: Item): void => {
+      const how = item.immersing;
+      if (!how || how.as === "body") return;
+      if (how.as === "skin") coats += item.displaced;
+      else if (how.as === "pieces") pieces.push(...how.pieces);
+      else if (how.as === "sphere")
+        spheres.push({ at: how.at, volume: how.volume, radius: Math.cbrt((3 * how.volume) / (4 * Math.PI)) });
+      else {
+        always.volume += how.volume;
+        always.x += how.volume * how.at.x;
+        always.z += how.volume * how.at.z;
+      }
+    };
+    items.forEach(sort);
+    this.pieces = pieces;
+    this.spheres = spheres.filter((s) => s.volume > 0);
+    this.coats = coats;
+    this.always = always;
+  }
+
+  /** What lies under a surface. */
+  under(surface: SurfacePlane): Under {
+    const body = this.shape.immersion(surface, { skin: this.coats > 0 });
+    const coat = this.coats * body.skinFraction;
+    let volume = body.volume + coat + this.always.volume;
+    let x = body.volume * body.centroid.x + coat * body.skinCentroid.x + this.always.x;
+    let z = body.volume * body.centroid.z + coat * body.skinCentroid.z + this.always.z;
+    for (const p of this.pieces) {
+      const { share, middle } = pieceUnder(surface, p.a, p.b);
+      const v = share * p.volume;
+      volume += v;
+      x += v * middle.x;
+      z += v * middle.z;
+    }
+    for (const s of this.spheres) {
+      const h = s.at.x * surface.sin + s.at.z * surface.cos - surface.level;
+      const { share, below } = sphereUnder(h, s.radius);
+      const v = share * s.volume;
+      volume += v;
+      x += v * (s.at.x - below * surface.sin);
+      z += v * (s.at.z - below * surface.cos);
+    }
+    return { volume, x, z, waterplaneIT: body.waterplaneIT, waterplaneArea: body.waterplaneArea };
+  }
+
+  /** Heights along the world's vertical (m, from the nose tip) between which all lies that can be under or above. */
+  reach(sin: number, cos: number): { low: number; high: number } {
+    let low = Infinity;
+    let high = -Infinity;
+    const take = (p: Vec, r: number): void => {
+      const h = p.x * sin + p.z * cos;
+      low = Math.min(low, h - r);
+      high = Math.max(high, h + r);
+    };
+    for (const s of this.shape.stations) {
+      take({ x: -s.s, z: s.top }, 0);
+      take({ x: -s.s, z: s.bottom }, 0);
+    }
+    for (const s of [0, this.shape.length]) {
+      const end = this.shape.section(s);
+      take({ x: -s, z: end.top }, 0);
+      take({ x: -s, z: end.bottom }, 0);
+    }
+    for (const p of this.pieces) {
+      take(p.a, 0);
+      take(p.b, 0);
+    }
+    for (const s of this.spheres) take(s.at, s.radius);
+    // An edge can rise a little between two stations.
+    const margin = 1e-3 * (high - low) + 1e-6;
+    return { low: low - margin, high: high + margin };
+  }
+}
