@@ -1,1 +1,30 @@
 export type * from "./types";
+export {
+  cylinderDrag,
+  ellipsoidDrag,
+  endEffect,
+  hookDragArea,
+  sectionFactor,
+  skinFriction,
+} from "./coefficients";
+export { prepareCraft } from "./craft";
+export {
+  ellipsoidCoefficients,
+  type EllipsoidCoefficients,
+  plateAddedMassFactor,
+  plateAddedVolume,
+} from "./ellipsoid";
+export {
+  accelerations,
+  createEvaluator,
+  energy,
+  type Evaluator,
+  inertiaTerms,
+  massMatrix,
+  totalWrench,
+  towWrench,
+  VISCOUS,
+} from "./evaluator";
+export { hookLength } from "./floaters";
+export { FORCE_LEGEND, FORCES, LINE_LEGEND } from "./models";
+export { flatPlate, type FlatPlate, joined, plateAt, type PlateForce } from "./plate";

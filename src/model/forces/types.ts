@@ -1,5 +1,6 @@
 import type { Sym3, Vec, Wrench } from "../base";
 import type { Bait, RigidSet } from "../bait";
+import type { FlatPlate } from "./plate";
 
 /** The water around the bait and what bounds it. */
 export interface Surroundings {
@@ -44,6 +45,54 @@ export interface Strip {
   readonly centroidZ: number;
   /** f(r) of the cross-flow drag. */
   readonly shapeFactor: number;
+  /** Height of greatest breadth relative to G, and the section's exponents. */
+  readonly widest: number;
+  readonly exponentAbove: number;
+  readonly exponentBelow: number;
+  /** The body's volume that this strip stands for, m³: the strips add up to its volume and centroid exactly. */
+  readonly volume: number;
+  /** Heave added mass over water density, a33′ ds/ρ (m³), and the lever (m, forward of G) with which it acts in pitch. */
+  readonly added: number;
+  readonly addedX: number;
+}
+
+/** Fixed numbers of the body as a whole that the force models read. Places relative to G, m. */
+export interface Hull {
+  readonly length: number;
+  /** Centroid of the body's volume, and the ends of the datum line: x of station 0 and of station L. */
+  readonly centroid: Vec;
+  readonly nose: number;
+  readonly tail: number;
+  /** Height of the datum line. */
+  readonly datum: number;
+  /** Greatest breadth, A_f = π H B/4 (m²) and d = √(H B). */
+  readonly breadth: number;
+  readonly frontalArea: number;
+  readonly diameter: number;
+  /** η of the cross-flow drag. */
+  readonly endEffect: number;
+  /** Added mass over water density, surge and heave, m³. */
+  readonly surge: number;
+  readonly heave: number;
+}
+
+/** Fixed numbers of the bib's part outside the body. Places relative to G, m. */
+export interface Blade {
+  readonly root: Vec;
+  readonly middle: Vec;
+  readonly tip: Vec;
+  /** t from root to tip, and n = t turned by +90°, the front face's normal. */
+  readonly along: Vec;
+  readonly normal: Vec;
+  /** m² of one side. */
+  readonly area: number;
+  readonly width: number;
+  /** Area/width. */
+  readonly chord: number;
+  readonly plate: FlatPlate;
+  /** Added mass along the normal over water density, m³, and its lever in pitch, n_z x_b − n_x z_b. */
+  readonly added: number;
+  readonly lever: number;
 }
 
 /** The part of a hanger that stays a point load on the craft (hooks that are not bodies of their own). */
@@ -69,7 +118,7 @@ export interface CraftOptions {
   readonly ballsApart: boolean;
   /** Side of the balls where they are part of the craft. */
   readonly side: import("../bait").BallSide;
-  /** Number of strips along the body (default 32). */
+  /** Number of strips along the body, 8 to 256 (default 32). */
   readonly strips: number;
 }
 
@@ -88,20 +137,19 @@ export interface Craft {
   /** Per unit water density (multiply by ρ): body alone and bib alone, about G. m³, m⁴, m⁵. */
   readonly addedBody: Sym3;
   readonly addedBib: Sym3;
+  readonly hull: Hull;
+  /** Null without a bib. */
+  readonly blade: Blade | null;
 }
 
-export type ForceKey =
-  | "weight"
-  | "buoyancy"
-  | "crossflow"
-  | "axial"
-  | "tail"
-  | "bib"
-  | "hooks"
-  | "line";
+/** du/dt, dw/dt, dq/dt of `State`: m/s², m/s², rad/s². */
+export type Acceleration = [number, number, number];
 
-/** One entry of the record that is also the legend, the arrows and the log. */
-export interface ForceModel {
+export type ForceKey =
+  "weight" | "buoyancy" | "crossflow" | "axial" | "tail" | "bib" | "hooks" | "line" | "contact";
+
+/** How a force is named and drawn. */
+export interface ForceLegend {
   readonly key: ForceKey;
   /** One or two letters on the arrow. */
   readonly letter: string;
@@ -112,6 +160,10 @@ export interface ForceModel {
   /** The formula in words, and its source, for 'why'. */
   readonly formula: string;
   readonly source: string;
+}
+
+/** One entry of the record that is also the legend, the arrows and the log. */
+export interface ForceModel extends ForceLegend {
   /** Adds this force to `out` (body axes, about G). */
   add(craft: Craft, state: State, around: Surroundings, out: Wrench): void;
 }

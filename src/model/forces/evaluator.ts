@@ -1,0 +1,182 @@
+import { addWrench, clearWrench, solveSym3, sym3, type Sym3, type Wrench, wrench } from "../base";
+import * as inertia from "./inertia";
+import { type Kernel, kernelsOf } from "./models";
+import { Scene } from "./scene";
+import type { Acceleration, Craft, ForceKey, State, Surroundings } from "./types";
+
+/**
+ * Everything the equations of motion need of one craft in its surroundings, with its own scratch: `evaluate` a state,
+ * then read. Nothing is allocated after the making. The objects read from are the same ones at every call.
+ */
+export interface Evaluator {
+  readonly craft: Craft;
+  readonly around: Surroundings;
+  /** Sum of the forces chosen, body axes about G. */
+  readonly force: Wrench;
+  /** The same force by force, in the order of `FORCES`. */
+  readonly parts: ReadonlyMap<ForceKey, Wrench>;
+  /** Rigid + added mass of what is under water. */
+  readonly mass: Sym3;
+  /** Inertia terms on the right-hand side: −(Kirchhoff) and, at the surface, the slam. M·ν̇ = force + inertia + the rest. */
+  readonly inertia: Wrench;
+  /** Immersed share of the body's volume, 0–1, after `evaluate`. */
+  readonly bodyShare: number;
+  /** Takes a state: all of the above are then of that state. */
+  evaluate(state: State): void;
+  /**
+   * After `evaluate`: rates of the state's u, w, q, with a further force and moment about G (the line, hooks, balls …) or
+   * without (null).
+   */
+  accelerate(more: Wrench | null, out: Acceleration): Acceleration;
+  /** After `evaluate`: kinetic energy through the water and potential energy, J. */
+  energy(): number;
+}
+
+/** Forces that a run in an ideal fluid leaves out: what depends on viscosity. */
+export const VISCOUS: readonly ForceKey[] = ["crossflow", "axial", "tail", "bib", "hooks"];
+
+/**
+ * @param keys the forces to sum; absent: all but the line. An empty list leaves a body coasting in an ideal fluid.
+ */
+export function createEvaluator(craft: Craft, around: Surroundings, keys?: readonly ForceKey[]): Evaluator {
+  return new SceneEvaluator(craft, around, keys);
+}
+
+class SceneEvaluator implements Evaluator {
+  readonly force = wrench();
+  readonly parts: ReadonlyMap<ForceKey, Wrench>;
+  readonly mass = sym3();
+  readonly inertia = wrench();
+  readonly #scene: Scene;
+  readonly #kernels: readonly Kernel[];
+  readonly #wrenches: readonly Wrench[];
+
+  constructor(
+    readonly craft: Craft,
+    readonly around: Surroundings,
+    keys?: readonly ForceKey[],
+  ) {
+    const chosen = kernelsOf(keys);
+    this.#scene = new Scene(craft, around);
+    this.#kernels = chosen.map((k) => k.kernel);
+    this.#wrenches = chosen.map(() => wrench());
+    this.parts = new Map(chosen.map((k, i) => [k.key, this.#wrenches[i] as Wrench]));
+  }
+
+  get bodyShare(): number {
+    return this.#scene.water.bodyShare;
+  }
+
+  evaluate(state: State): void {
+    const scene = this.#scene;
+    scene.enter(state);
+    clearWrench(this.force);
+    for (let i = 0; i < this.#kernels.length; i++) {
+      const part = this.#wrenches[i] as Wrench;
+      clearWrench(part);
+      (this.#kernels[i] as Kernel)(scene, part);
+      addWrench(this.force, part);
+    }
+    inertia.massMatrix(scene, this.mass);
+    clearWrench(this.inertia);
+    inertia.kirchhoff(scene, this.mass, this.inertia);
+    inertia.entry(scene, this.inertia);
+  }
+
+  accelerate(more: Wrench | null, out: Acceleration): Acceleration {
+    const { force, inertia: right, mass } = this;
+    let x = force.x + right.x;
+    let z = force.z + right.z;
+    let m = force.m + right.m;
+    if (more) {
+      x += more.x;
+      z += more.z;
+      m += more.m;
+    }
+    solveSym3(mass, x, z, m, out);
+    // M·ν̇ gives the rates of the velocity through the water; the current's own body components turn with the bait:
+    // c_b = Rᵀc, ċ_b = (q c_w, −q c_u).
+    const { q, currentU, currentW } = this.#scene;
+    out[0] += q * currentW;
+    out[1] -= q * currentU;
+    return out;
+  }
+
+  energy(): number {
+    return inertia.energyOf(this.#scene, this.mass);
+  }
+}
+
+const evaluators = new WeakMap<Craft, Evaluator>();
+
+/** The evaluator of all forces for a craft in its surroundings; the last one of each craft is kept (see `sceneOf`). */
+function evaluatorOf(craft: Craft, around: Surroundings): Evaluator {
+  const last = evaluators.get(craft);
+  if (last?.around === around) return last;
+  const made = createEvaluator(craft, around);
+  evaluators.set(craft, made);
+  return made;
+}
+
+/** Sum of all forces but the line, added to `out`: body axes about G, N and N·m. */
+export function totalWrench(
+  craft: Craft,
+  state: State,
+  around: Surroundings,
+  out: Wrench = wrench(),
+): Wrench {
+  const evaluator = evaluatorOf(craft, around);
+  evaluator.evaluate(state);
+  addWrench(out, evaluator.force);
+  return out;
+}
+
+/** du/dt, dw/dt, dq/dt of a free craft (no line): all forces, the full mass matrix and the inertia terms. */
+export function accelerations(craft: Craft, state: State, around: Surroundings): Acceleration {
+  const evaluator = evaluatorOf(craft, around);
+  evaluator.evaluate(state);
+  return evaluator.accelerate(null, [0, 0, 0]);
+}
+
+/** Mass matrix about G in (u, w, q): rigid + added mass of what is under water; kg, kg·m, kg·m². */
+export function massMatrix(craft: Craft, state: State, around: Surroundings): Sym3 {
+  const evaluator = evaluatorOf(craft, around);
+  evaluator.evaluate(state);
+  return { ...evaluator.mass };
+}
+
+/** −(Kirchhoff terms), and the slam of what goes under: the right-hand side's inertia part, body axes about G. */
+export function inertiaTerms(craft: Craft, state: State, around: Surroundings): Wrench {
+  const evaluator = evaluatorOf(craft, around);
+  evaluator.evaluate(state);
+  return { ...evaluator.inertia };
+}
+
+/**
+ * Kinetic energy ½νᵀMν with the velocity through the water, added mass included, and potential energy m g Z + ρ g ∫depth dV
+ * of what is under, J.
+ */
+export function energy(craft: Craft, state: State, around: Surroundings): number {
+  const evaluator = evaluatorOf(craft, around);
+  evaluator.evaluate(state);
+  return evaluator.energy();
+}
+
+/**
+ * Sum of all forces but the line on a craft in steady tow, with the steady couple of the body's added mass:
+ * M ← M − (u p_w − w p_u), p = M_added,body·(u, w, 0) (docs/model.md §7). The state's q is taken as 0.
+ */
+export function towWrench(craft: Craft, state: State, around: Surroundings, out: Wrench = wrench()): Wrench {
+  const steady = state.q === 0 ? state : { ...state, q: 0 };
+  totalWrench(craft, steady, around, out);
+  const { density, current } = around;
+  const { a11, a13, a33 } = craft.addedBody;
+  const s = Math.sin(steady.pitch);
+  const c = Math.cos(steady.pitch);
+  const u = steady.u - (current.x * c + current.z * s);
+  const w = steady.w - (current.z * c - current.x * s);
+  const pu = density * (a11 * u + a13 * w);
+  const pw = density * (a13 * u + a33 * w);
+  out.m -= u * pw - w * pu;
+  return out;
+}

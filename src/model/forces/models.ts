@@ -1,0 +1,128 @@
+import type { Wrench } from "../base";
+import * as kernels from "./kernels";
+import { sceneOf } from "./memo";
+import type { Scene } from "./scene";
+import type { ForceKey, ForceLegend, ForceModel } from "./types";
+
+/** Okabe & Ito 2008, Color Universal Design: eight colours told apart by all; never used without the letter. */
+const OKABE_ITO = {
+  orange: "#E69F00",
+  skyBlue: "#56B4E9",
+  bluishGreen: "#009E73",
+  yellow: "#F0E442",
+  blue: "#0072B2",
+  vermillion: "#D55E00",
+  reddishPurple: "#CC79A7",
+  black: "#000000",
+} as const;
+
+/** The line pulls too, but its force comes from the line's own room: here is its place in legend, arrows and log. */
+export const LINE_LEGEND: ForceLegend = {
+  key: "line",
+  letter: "T",
+  label: "Line",
+  colour: OKABE_ITO.orange,
+  formula: "tension at the tie eye, along the line",
+  source: "docs/model.md §7",
+};
+
+/** Floor, walls and loose balls push too, but only in the swim: their force comes from the motion room. */
+export const CONTACT_LEGEND: ForceLegend = {
+  key: "contact",
+  letter: "N",
+  label: "Floor, walls and balls",
+  colour: OKABE_ITO.black,
+  formula: "push of floor, walls and chamber walls, beyond the weight of balls at rest",
+  source: "docs/model.md §8",
+};
+
+export type Kernel = (scene: Scene, out: Wrench) => void;
+
+/** The forces of the water and of weight: kernel on a scene that has taken the state, with its legend. */
+export const KERNELS: readonly (ForceLegend & { readonly kernel: Kernel })[] = [
+  {
+    key: "weight",
+    letter: "W",
+    label: "Weight",
+    colour: OKABE_ITO.vermillion,
+    formula: "m g, downwards at G; hanging hooks act at their eyes",
+    source: "docs/model.md §6.1",
+    kernel: kernels.weight,
+  },
+  {
+    key: "buoyancy",
+    letter: "B",
+    label: "Lift of the water",
+    colour: OKABE_ITO.blue,
+    formula: "ρ g V, upwards at the centre of the volume under water",
+    source: "Archimedes; docs/model.md §6.2",
+    kernel: kernels.buoyancy,
+  },
+  {
+    key: "crossflow",
+    letter: "C",
+    label: "Drag across the body",
+    colour: OKABE_ITO.skyBlue,
+    formula: "−½ρ C_dc η 2hw |v_n| v_n ds, summed from nose to tail; C_dc = C_cyl(Re)·f(breadth/height)",
+    source:
+      "C_cyl: Cheng 2013, J. Hydraul. Eng. 139(3); f: Hoerner 1965, ch. 3 (section values from memory); η: Jorgensen 1977, NASA TR R-474",
+    kernel: kernels.crossflow,
+  },
+  {
+    key: "axial",
+    letter: "D",
+    label: "Drag along the body",
+    colour: OKABE_ITO.bluishGreen,
+    formula: "−½ρ u|u| A_f [0.44 d/L + 4 C_f L/d + 4 C_f √(d/L)]",
+    source: "Hoerner 1965, Fluid-Dynamic Drag, ch. 6 (formula from memory); C_f: Blasius 1908, ITTC 1957",
+    kernel: kernels.axial,
+  },
+  {
+    key: "tail",
+    letter: "V",
+    label: "Side force at the tail",
+    colour: OKABE_ITO.yellow,
+    formula: "−(1 − k_M)(a33 − a11)|u| w_e/ℓ_e at the trailing end",
+    source: "k_M = 0.8 (0.7–0.9): hull measurements of Roddy 1990, DTRC/SHD-1298-08",
+    kernel: kernels.tail,
+  },
+  {
+    key: "bib",
+    letter: "P",
+    label: "Bib",
+    colour: OKABE_ITO.reddishPurple,
+    formula: "½ρ S C_N |v|² across the plate at its centre of pressure, and skin friction along it",
+    source:
+      "C_N: Polhamus 1966, NASA TN D-3767; Lindenburg 2003, ECN-C--03-025; measured plates: Eiffel 1911, Lamar 1974, Pelletier & Mueller 2000; joined to a body: Nippon Suisan Gakkaishi 68(6), 2002",
+    kernel: kernels.bib,
+  },
+  {
+    key: "hooks",
+    letter: "H",
+    label: "Drag of the hooks",
+    colour: OKABE_ITO.black,
+    formula: "−½ρ (C_d A)|v| v at each hanger; C_d A = 0.5 cm² (m/0.37 g)^⅔",
+    source: "wires as cylinders across the flow, ±50 % (common practice, no source)",
+    kernel: kernels.hooks,
+  },
+];
+
+/** All forces but the line, in the order in which they are summed, listed and logged. */
+export const FORCES: readonly ForceModel[] = KERNELS.map(({ kernel, ...legend }) => ({
+  ...legend,
+  add(craft, state, around, out): void {
+    const scene = sceneOf(craft, around);
+    scene.enter(state);
+    kernel(scene, out);
+  },
+}));
+
+/** Legends of all forces, those from other rooms last. */
+export const FORCE_LEGEND: readonly ForceLegend[] = [...FORCES, LINE_LEGEND, CONTACT_LEGEND];
+
+/** The kernels of the keys given, in their fixed order; all where none are given. */
+export function kernelsOf(
+  keys?: readonly ForceKey[],
+): readonly (ForceLegend & { readonly kernel: Kernel })[] {
+  return keys === undefined ? KERNELS : KERNELS.filter((k) => keys.includes(k.key));
+}
