@@ -98,7 +98,13 @@ function check(cadence: readonly Move[], lineOut: number | null): void {
     }
     const pulls = move.do === "reel" || move.do === "twitch" || move.do === "lift";
     if (pulls && lineOut === null)
-      throw new MotionError(place("do"), move.do, null, "there is no tackle", "Give a tackle, or leave this move out");
+      throw new MotionError(
+        place("do"),
+        move.do,
+        null,
+        "there is no tackle",
+        "Give a tackle, or leave this move out",
+      );
     if (pulls && gone)
       throw new MotionError(
         place("do"),

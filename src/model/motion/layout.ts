@@ -38,9 +38,7 @@ export interface Layout {
   readonly stride: number;
 }
 
-export function layout(
-  meta: Pick<RecordingMeta, "hooks" | "balls" | "linePoints" | "forces">,
-): Layout {
+export function layout(meta: Pick<RecordingMeta, "hooks" | "balls" | "linePoints" | "forces">): Layout {
   const hooks = COLUMN.first;
   const balls = hooks + meta.hooks.length;
   const line = balls + 2 * meta.balls.length;

@@ -17,7 +17,13 @@ export class GrowingRecording implements Recording {
     this.meta = meta;
     this.layout = layout(meta);
     if (this.layout.stride !== meta.stride)
-      throw new MotionError("stride", meta.stride, null, `${this.layout.stride} numbers a frame expected`, "Use one version of the program");
+      throw new MotionError(
+        "stride",
+        meta.stride,
+        null,
+        `${this.layout.stride} numbers a frame expected`,
+        "Use one version of the program",
+      );
     this.data = new Float64Array(meta.frames * meta.stride);
     const channel = (): Float64Array => new Float64Array(meta.frames);
     this.channels = { depth: channel(), pitch: channel(), speed: channel(), tension: channel() };
@@ -46,9 +52,21 @@ export class GrowingRecording implements Recording {
   append(chunk: RecordingChunk): void {
     const { stride } = this.meta;
     if (chunk.firstFrame !== this.count || chunk.firstFrame + chunk.frames > this.meta.frames)
-      throw new MotionError("firstFrame", chunk.firstFrame, this.duration, `frame ${this.count} of ${this.meta.frames} follows`, "Append the chunks of one run in their order");
+      throw new MotionError(
+        "firstFrame",
+        chunk.firstFrame,
+        this.duration,
+        `frame ${this.count} of ${this.meta.frames} follows`,
+        "Append the chunks of one run in their order",
+      );
     if (chunk.data.length !== chunk.frames * stride)
-      throw new MotionError("data.length", chunk.data.length, this.duration, `${chunk.frames * stride} numbers expected`, "Append chunks as the run gave them");
+      throw new MotionError(
+        "data.length",
+        chunk.data.length,
+        this.duration,
+        `${chunk.frames * stride} numbers expected`,
+        "Append chunks as the run gave them",
+      );
     this.data.set(chunk.data, chunk.firstFrame * stride);
     this.count += chunk.frames;
     for (let frame = chunk.firstFrame; frame < this.count; frame++) this.fillChannels(frame);
@@ -58,10 +76,14 @@ export class GrowingRecording implements Recording {
     const number = this.reader(frame * this.meta.stride);
     const pitch = number(COLUMN.pitch);
     const { tie, centre } = this.meta;
-    const arm = turn({ x: tie.x - centre.x, z: tie.z - centre.z }, sin(pitch), cos(pitch));
-    const VX = number(COLUMN.VX);
-    const VZ = number(COLUMN.VZ);
-    this.channels.depth[frame] = -(number(COLUMN.Z) + arm.z);
+    const s = sin(pitch);
+    const c = cos(pitch);
+    const eye = turn({ x: tie.x - centre.x, z: tie.z - centre.z }, s, c);
+    const G = turn({ x: number(COLUMN.Gx) - centre.x, z: number(COLUMN.Gz) - centre.z }, s, c);
+    const q = number(COLUMN.q);
+    const VX = number(COLUMN.VX) - q * G.z;
+    const VZ = number(COLUMN.VZ) + q * G.x;
+    this.channels.depth[frame] = -(number(COLUMN.Z) + eye.z);
     this.channels.pitch[frame] = pitch;
     this.channels.speed[frame] = Math.sqrt(VX * VX + VZ * VZ);
     this.channels.tension[frame] = number(COLUMN.tension);
@@ -82,7 +104,13 @@ export class GrowingRecording implements Recording {
 
   wrench(frame: number): ReadonlyMap<ForceKey, Wrench> {
     if (!Number.isInteger(frame) || frame < 0 || frame >= this.count)
-      throw new MotionError("frame", frame, null, `there are ${this.count} frames`, "Ask for a frame from 0 on");
+      throw new MotionError(
+        "frame",
+        frame,
+        null,
+        `there are ${this.count} frames`,
+        "Ask for a frame from 0 on",
+      );
     const number = this.reader(frame * this.meta.stride);
     return new Map(
       this.meta.forces.map(({ key }, i) => {
@@ -93,12 +121,21 @@ export class GrowingRecording implements Recording {
   }
 
   at(time: number): Snapshot {
-    if (this.count === 0) throw new MotionError("frames", 0, time, "nothing is recorded yet", "Append a chunk first");
-    if (Number.isNaN(time)) throw new MotionError("time", time, null, "not a moment", "Ask for a time in seconds");
+    if (this.count === 0)
+      throw new MotionError("frames", 0, time, "nothing is recorded yet", "Append a chunk first");
+    if (Number.isNaN(time))
+      throw new MotionError("time", time, null, "not a moment", "Ask for a time in seconds");
     const place = Math.min(Math.max(time, 0), this.duration) * this.meta.frameRate;
     const frame = Math.min(Math.floor(place), Math.max(0, this.count - 2));
     const next = Math.min(frame + 1, this.count - 1);
-    return snapshot(this.meta, this.layout, this.reader(frame * this.meta.stride), this.reader(next * this.meta.stride), place - frame, place / this.meta.frameRate);
+    return snapshot(
+      this.meta,
+      this.layout,
+      this.reader(frame * this.meta.stride),
+      this.reader(next * this.meta.stride),
+      place - frame,
+      place / this.meta.frameRate,
+    );
   }
 
   hash(): string {
@@ -115,7 +152,14 @@ function hermite(a: number, b: number, da: number, db: number, dt: number, f: nu
 }
 
 /** What to draw between two frames. Pose by cubics (place and rate are known at both), all else straight. */
-function snapshot(meta: RecordingMeta, columns: Layout, a: Reader, b: Reader, f: number, time: number): Snapshot {
+function snapshot(
+  meta: RecordingMeta,
+  columns: Layout,
+  a: Reader,
+  b: Reader,
+  f: number,
+  time: number,
+): Snapshot {
   const dt = 1 / meta.frameRate;
   const blend: Reader = (column) => a(column) + f * (b(column) - a(column));
   const cubic = (value: number, rate: number): number => hermite(a(value), b(value), a(rate), b(rate), dt, f);

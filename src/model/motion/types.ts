@@ -7,7 +7,12 @@ import type { Tackle } from "../line";
 export type Move =
   | { readonly do: "settle"; readonly for: number }
   /** Reel at a speed, for a time or for a length (the other is null). */
-  | { readonly do: "reel"; readonly speed: number; readonly for: number | null; readonly length: number | null }
+  | {
+      readonly do: "reel";
+      readonly speed: number;
+      readonly for: number | null;
+      readonly length: number | null;
+    }
   | { readonly do: "pause"; readonly for: number }
   /** The rod tip travels `travel` m away from the bait in `in` s, and comes back in `back` s. */
   | { readonly do: "twitch"; readonly travel: number; readonly in: number; readonly back: number }
@@ -40,12 +45,15 @@ export interface Snapshot {
   /** Nose tip (origin of the body frame) in the world, and pitch. */
   readonly nose: Vec;
   readonly pitch: number;
+  /** Of the whole bait: hooks at their eyes, balls where they are; B of what is under water. */
   readonly G: Vec;
   readonly B: Vec;
   /** Velocity of G in the world, m/s. */
   readonly velocity: Vec;
   readonly eye: Vec;
+  /** Hanger eye, and the hook's angle from hanging straight down, rad, counter-clockwise (nose-up) positive. */
   readonly hooks: readonly { readonly at: Vec; readonly angle: number }[];
+  /** Centres. */
   readonly balls: readonly Vec[];
   /** From the tie eye to the rod tip; empty where there is no line. `slack` where it carries nothing. */
   readonly line: readonly Vec[];
@@ -135,7 +143,11 @@ export interface Recording {
   readonly marks: readonly { readonly time: number; readonly label: string }[];
   /** depth of the tie eye (m, down positive), pitch (rad), speed of G (m/s), tension (N). */
   channel(name: Channel): Float64Array;
-  /** Wrench by force at a frame, body axes about G. */
+  /**
+   * Wrench by force at a frame, body axes about the whole bait's G. Weight and buoyancy count hooks at their eyes and
+   * balls where they are; "hooks" is what hooks pull beyond their weight in water, "contact" what balls, floor and walls
+   * push beyond the balls' weight. Their sum is what acts on the bait.
+   */
   wrench(frame: number): ReadonlyMap<ForceKey, Wrench>;
   /** Blended between frames; time clamped to [0, duration]. */
   at(time: number): Snapshot;

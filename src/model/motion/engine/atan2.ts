@@ -13,7 +13,7 @@ export function atan2(y: number, x: number): number {
   const ay = Math.abs(y);
   const t = ay > ax ? ax / ay : ay / ax;
   const s = t * t;
-  const near = t * (0.9998660 + s * (-0.3302995 + s * (0.1801410 + s * (-0.0851330 + s * 0.0208351))));
+  const near = t * (0.999866 + s * (-0.3302995 + s * (0.180141 + s * (-0.085133 + s * 0.0208351))));
   let a = ay > ax ? Math.PI / 2 - near : near;
   if (x < 0) a = Math.PI - a;
   if (y < 0) a = -a;

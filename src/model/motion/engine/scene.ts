@@ -1,0 +1,205 @@
+import type { Vec } from "../../base";
+import { turn } from "../../base";
+import type { ChamberSpec } from "../../bait";
+import type { LooseBall } from "../chamber";
+import { MotionError } from "../error";
+import type { HangingHook } from "../types";
+import { type Body, Chain, Circle, Edge, Polygon, RevoluteJoint, SKIN, World } from "./planck";
+
+/** Friction and restitution of each pair of materials in contact. Common practice, no source. */
+const GROUND_CONTACT = { friction: 0.4, restitution: 0.1 };
+const BALL_CONTACT = { friction: 0.2, restitution: 0.4 };
+
+/** Radius of a hook's lower end where it lies on the floor, as a share of its length. Common practice, no source. */
+const BEND = 0.08;
+
+/** How high the walls stand above the surface, and how deep they reach where there is no floor, m. */
+const WALL_ABOVE = 20;
+const WALL_BELOW = 1000;
+
+/** Bits of the collision filter. Chambers and the lanes of their balls take the bits from `FIRST_LANE` on. */
+const GROUND = 1;
+const HULL = 2;
+const HOOK = 4;
+const FIRST_LANE = 8;
+const BITS = 31;
+
+/** What the engine is to carry. Places relative to the rigid body's G (body frame) unless said otherwise; m, kg. */
+export interface ScenePlan {
+  readonly gravity: number;
+  /** World place of G, and pitch. */
+  readonly place: Vec;
+  readonly pitch: number;
+  /** Mass and pitch inertia with which the engine sees the bait in joints and contacts. */
+  readonly mass: number;
+  readonly inertia: number;
+  readonly hull: readonly Vec[];
+  /** G in the body frame: hooks, chambers and balls are given there. */
+  readonly G: Vec;
+  readonly hooks: readonly HangingHook[];
+  readonly chambers: readonly ChamberSpec[];
+  readonly balls: readonly LooseBall[];
+  /** Height of the floor (−Infinity: none), and the walls' places, world frame. */
+  readonly floor: number;
+  readonly walls: readonly [number, number];
+}
+
+/** The engine's bodies. */
+export interface Scene {
+  readonly world: World;
+  readonly bait: Body;
+  readonly hooks: readonly Body[];
+  readonly joints: readonly RevoluteJoint[];
+  readonly balls: readonly Body[];
+}
+
+export function buildScene(plan: ScenePlan): Scene {
+  const world = new World({ gravity: { x: 0, y: -plan.gravity }, allowSleep: false });
+  addGround(world, plan);
+  const bait = world.createBody({
+    type: "dynamic",
+    position: { x: plan.place.x, y: plan.place.z },
+    angle: plan.pitch,
+    // Its weight is among our forces: it goes through the full mass matrix.
+    gravityScale: 0,
+  });
+  bait.createFixture({
+    shape: new Polygon(plan.hull.map((p) => ({ x: p.x, y: p.z }))),
+    density: 0,
+    ...GROUND_CONTACT,
+    filterCategoryBits: HULL,
+    filterMaskBits: GROUND,
+  });
+  const lanes = addChambers(bait, plan);
+  bait.setMassData({ mass: plan.mass, center: { x: 0, y: 0 }, I: plan.inertia });
+
+  const sin = bait.getTransform().q.s;
+  const cos = bait.getTransform().q.c;
+  const toWorld = (p: Vec): { x: number; y: number } => {
+    const arm = turn({ x: p.x - plan.G.x, z: p.z - plan.G.z }, sin, cos);
+    return { x: plan.place.x + arm.x, y: plan.place.z + arm.z };
+  };
+  const hooks: Body[] = [];
+  const joints: RevoluteJoint[] = [];
+  for (const hook of plan.hooks) {
+    const { body, joint } = addHook(world, bait, hook, toWorld(hook.at), plan.G);
+    hooks.push(body);
+    joints.push(joint);
+  }
+  const balls = plan.balls.map((ball) => addBall(world, ball, toWorld(ball.start), lanes));
+  return { world, bait, hooks, joints, balls };
+}
+
+function addGround(world: World, { floor, walls }: ScenePlan): void {
+  const ground = world.createBody();
+  const bottom = floor === -Infinity ? -WALL_BELOW : floor;
+  const add = (x1: number, y1: number, x2: number, y2: number): void => {
+    ground.createFixture({
+      shape: new Edge({ x: x1, y: y1 }, { x: x2, y: y2 }),
+      ...GROUND_CONTACT,
+      filterCategoryBits: GROUND,
+      filterMaskBits: HULL | HOOK,
+    });
+  };
+  const [left, right] = walls;
+  // The engine keeps a skin round both shapes: set back by it, the drawn surfaces meet.
+  if (floor !== -Infinity) add(left, bottom - 2 * SKIN, right, bottom - 2 * SKIN);
+  add(left - 2 * SKIN, bottom, left - 2 * SKIN, WALL_ABOVE);
+  add(right + 2 * SKIN, bottom, right + 2 * SKIN, WALL_ABOVE);
+}
+
+/** Filter bits by "chamber/lane"; the chamber's own walls are at "chamber". */
+type Lanes = ReadonlyMap<string, number>;
+
+function addChambers(bait: Body, { chambers, balls, G }: ScenePlan): Lanes {
+  const bits = new Map<string, number>();
+  let next = FIRST_LANE;
+  const bit = (key: string): number => {
+    const known = bits.get(key);
+    if (known !== undefined) return known;
+    if (bits.size >= BITS - 3)
+      throw new MotionError(
+        "chambers",
+        key,
+        null,
+        `more than ${BITS - 3} lanes of loose balls`,
+        "Use fewer or larger balls",
+      );
+    const made = next;
+    next *= 2;
+    bits.set(key, made);
+    return made;
+  };
+  chambers.forEach((chamber, index) => {
+    const own = balls.filter((ball) => ball.chamber === index);
+    if (own.length === 0) return;
+    const walls = bit(String(index));
+    const mask = own.reduce((sum, ball) => sum | bit(`${index}/${ball.lane}`), 0);
+    // A ball meets the wall at the engine's skin: the box is made larger by it, so that it meets the drawn face.
+    const left = -chamber.to - SKIN - G.x;
+    const right = -chamber.from + SKIN - G.x;
+    const low = chamber.height - chamber.tall / 2 - SKIN - G.z;
+    const high = chamber.height + chamber.tall / 2 + SKIN - G.z;
+    bait.createFixture({
+      shape: new Chain(
+        [
+          { x: left, y: low },
+          { x: right, y: low },
+          { x: right, y: high },
+          { x: left, y: high },
+        ],
+        true,
+      ),
+      density: 0,
+      ...BALL_CONTACT,
+      filterCategoryBits: walls,
+      filterMaskBits: mask,
+    });
+  });
+  return bits;
+}
+
+function addHook(
+  world: World,
+  bait: Body,
+  hook: HangingHook,
+  eye: { x: number; y: number },
+  G: Vec,
+): { body: Body; joint: RevoluteJoint } {
+  const body = world.createBody({ type: "dynamic", position: { x: eye.x, y: eye.y - hook.centre } });
+  const bend = BEND * hook.length;
+  body.createFixture({
+    shape: new Circle({ x: 0, y: hook.centre - hook.length + bend }, bend),
+    density: 0,
+    ...GROUND_CONTACT,
+    filterCategoryBits: HOOK,
+    filterMaskBits: GROUND,
+  });
+  body.setMassData({ mass: hook.mass, center: { x: 0, y: 0 }, I: hook.inertia });
+  const joint = new RevoluteJoint({
+    bodyA: bait,
+    bodyB: body,
+    localAnchorA: { x: hook.at.x - G.x, y: hook.at.z - G.z },
+    localAnchorB: { x: 0, y: hook.centre },
+    referenceAngle: 0,
+  });
+  world.createJoint(joint);
+  return { body, joint };
+}
+
+function addBall(world: World, ball: LooseBall, place: { x: number; y: number }, lanes: Lanes): Body {
+  const body = world.createBody({ type: "dynamic", position: place });
+  const radius = ball.diameter / 2;
+  const walls = lanes.get(String(ball.chamber)) ?? 0;
+  const lane = lanes.get(`${ball.chamber}/${ball.lane}`) ?? 0;
+  body.createFixture({
+    shape: new Circle(radius),
+    density: 0,
+    ...BALL_CONTACT,
+    filterCategoryBits: lane,
+    filterMaskBits: walls | lane,
+  });
+  // A solid sphere, 2/5 m r².
+  body.setMassData({ mass: ball.mass, center: { x: 0, y: 0 }, I: 0.4 * ball.mass * radius * radius });
+  return body;
+}

@@ -1,0 +1,189 @@
+import type { Vec } from "../base";
+import { lerp, random } from "../base";
+import { createEvaluator, FORCE_LEGEND, type ForceKey, prepareCraft, type Craft } from "../forces";
+import { type MovingLine, tether } from "../line";
+import { timeline, type Timeline } from "./cadence";
+import { Capture } from "./capture";
+import { looseBalls, type LooseBall } from "./chamber";
+import { engineIsSteady, HULL_CORNERS } from "./engine/planck";
+import { buildScene } from "./engine/scene";
+import { MotionError } from "./error";
+import { hangingHooks } from "./hooks";
+import { bibEnds, contactHull } from "./hull";
+import { layout } from "./layout";
+import { GrowingRecording } from "./recording";
+import { placer, rodTipPlace, startPose } from "./start";
+import { Stepper, type Rig } from "./stepper";
+import type { HangingHook, Recording, RecordingChunk, RecordingMeta, Run, RunSetup } from "./types";
+
+/** Room between the bait's or the rod's place and the walls, m. */
+const WALLS_OFF = 50;
+
+function checkRates({ rate, frameRate, seed }: RunSetup): void {
+  const whole = (name: string, value: number, remedy: string): void => {
+    if (!Number.isSafeInteger(value) || value <= 0)
+      throw new MotionError(name, value, null, "a whole number above 0 is needed", remedy);
+  };
+  whole("rate", rate, "Use 960 steps per second");
+  whole("frameRate", frameRate, "Use 60 frames per second");
+  if (rate % frameRate !== 0)
+    throw new MotionError(
+      "frameRate",
+      frameRate,
+      null,
+      `it does not divide the rate ${rate}`,
+      "Use 60 and 960",
+    );
+  if (!Number.isSafeInteger(seed))
+    throw new MotionError("seed", seed, null, "a whole number is needed", "Use 1");
+}
+
+/**
+ * The mass with which the engine sees the bait where joints and contacts hold it: between surge and heave mass, so that
+ * what the feedback must put right is least in both directions (see Stepper); harmonic mean.
+ */
+function engineMass(craft: Craft, density: number): { mass: number; inertia: number } {
+  const { rigid, addedBody, addedBib } = craft;
+  const surge = rigid.mass + density * (addedBody.a11 + addedBib.a11);
+  const heave = rigid.mass + density * (addedBody.a33 + addedBib.a33);
+  return {
+    mass: (2 * surge * heave) / (surge + heave),
+    inertia: rigid.inertia + density * (addedBody.a55 + addedBib.a55),
+  };
+}
+
+/**
+ * Starts a run: everything is laid out and checked, nothing has moved yet. Without tackle the bait is released free.
+ * Throws MotionError (or the error of the room that refuses) where it cannot start.
+ */
+export function startRun(setup: RunSetup): Run {
+  checkRates(setup);
+  if (!engineIsSteady())
+    throw new MotionError(
+      "engine",
+      "built-in sine",
+      null,
+      "the engine was loaded before our own sine was in place",
+      "Build so that src/model/motion/engine/planck.ts loads its imports in their order",
+    );
+  const { bait, around, tackle, rate } = setup;
+  const { chambers } = bait.spec;
+  const hooks = hangingHooks(bait);
+  const hull = contactHull(bait, HULL_CORNERS);
+  const pose = startPose(setup, hull, hooks);
+  const balls = looseBalls(bait, pose.side, random(setup.seed));
+  const craft = prepareCraft(bait, {
+    bibFactor: setup.bibFactor,
+    hooksApart: true,
+    ballsApart: true,
+    side: pose.side,
+  });
+  const { G } = craft.rigid;
+  const toWorld = placer(pose);
+  const place = toWorld(G);
+  const tip =
+    tackle === null ? { x: 0, z: 0 } : rodTipPlace(toWorld(bait.spec.tie).z, tackle.lineOut, tackle.rodTip);
+  const rod = timeline(setup.cadence, tackle?.lineOut ?? null, tip);
+  const line = tackle === null ? null : tether(tackle.line);
+
+  const scene = buildScene({
+    gravity: around.gravity,
+    place,
+    pitch: pose.pitch,
+    ...engineMass(craft, around.density),
+    hull: hull.map((p) => ({ x: p.x - G.x, z: p.z - G.z })),
+    G,
+    hooks,
+    chambers,
+    balls,
+    floor: -around.depth,
+    walls: [-WALLS_OFF, tip.x + WALLS_OFF],
+  });
+  const rig: Rig | null =
+    tackle === null || line === null ? null : { line, rod, lineOut: tackle.lineOut, tie: craft.tie };
+  const stepper = new Stepper({
+    scene,
+    dynamics: createEvaluator(craft, around),
+    around,
+    hooks,
+    balls,
+    rig,
+    h: 1 / rate,
+  });
+  const meta = describe(setup, craft, rod, line, hooks, balls);
+  const capture = new Capture({ stepper, craft, around, hooks, chambers, balls, line, meta });
+  return new SteppedRun(meta, stepper, capture);
+}
+
+/** A whole run at once. Throws as `startRun` and `advance` do. */
+export function record(setup: RunSetup): Recording {
+  const run = startRun(setup);
+  const recording = new GrowingRecording(run.meta);
+  while (!run.done) recording.append(run.advance(Infinity));
+  return recording;
+}
+
+function describe(
+  { bait, rate, frameRate }: RunSetup,
+  craft: Craft,
+  rod: Timeline,
+  line: MovingLine | null,
+  hooks: readonly HangingHook[],
+  balls: readonly LooseBall[],
+): RecordingMeta {
+  const { shape, spec } = bait;
+  const centroid = shape.centroid;
+  const anchors: Partial<Record<ForceKey, Vec>> = {
+    tail: { x: -shape.length / 2, z: 0 },
+    line: spec.tie,
+    ...(spec.bib === null ? {} : { bib: lerp(...bibEnds(spec.bib), 0.5) }),
+  };
+  const partial: Omit<RecordingMeta, "stride"> = {
+    rate,
+    frameRate,
+    // whole frames, where a duration that is whole but for round-off counts as whole
+    frames: Math.floor(rod.duration * frameRate + 1e-6) + 1,
+    duration: rod.duration,
+    marks: rod.marks,
+    centre: craft.rigid.G,
+    tie: spec.tie,
+    hooks,
+    balls: balls.map((ball) => ball.diameter),
+    linePoints: line?.points ?? 0,
+    forces: FORCE_LEGEND.map(({ key }) => ({ key, anchor: anchors[key] ?? centroid })),
+    arm: shape.length / 2,
+  };
+  return { ...partial, stride: layout(partial).stride };
+}
+
+class SteppedRun implements Run {
+  private frame = 0;
+  private readonly stepsPerFrame: number;
+
+  constructor(
+    readonly meta: RecordingMeta,
+    private readonly stepper: Stepper,
+    private readonly capture: Capture,
+  ) {
+    this.stepsPerFrame = meta.rate / meta.frameRate;
+  }
+
+  get done(): boolean {
+    return this.frame === this.meta.frames;
+  }
+
+  advance(frames: number): RecordingChunk {
+    if (!(frames >= 0))
+      throw new MotionError("frames", frames, null, "a number of frames is needed", "Use 0 or more");
+    const { meta, stepper, stepsPerFrame } = this;
+    const firstFrame = this.frame;
+    const count = Math.min(Math.floor(frames), meta.frames - firstFrame);
+    const data = new Float64Array(count * meta.stride);
+    for (let i = 0; i < count; i++) {
+      while (stepper.step < this.frame * stepsPerFrame) stepper.advance();
+      this.capture.write(data, i * meta.stride);
+      this.frame++;
+    }
+    return { firstFrame, frames: count, data };
+  }
+}
