@@ -5,7 +5,7 @@ import type { RestTrim } from "./types";
 /** Below this distance from G to B the rest trim is undefined, m (docs/model.md §5). */
 export const LEAST_BG = 1e-4;
 
-const BOXED: readonly BallSide[] = (["floor", "roof"] as const).flatMap((face) =>
+export const BOXED: readonly BallSide[] = (["floor", "roof"] as const).flatMap((face) =>
   (["nose", "tail"] as const).map((end) => ({ end, face })),
 );
 
