@@ -163,14 +163,18 @@ export function energy(craft: Craft, state: State, around: Surroundings): number
 }
 
 /**
- * Sum of all forces but the line on a craft in steady tow, with the steady couple of the body's added mass:
- * M ← M − (u p_w − w p_u), p = M_added,body·(u, w, 0) (docs/model.md §7). The state's q is taken as 0.
+ * Sum of all forces but the line on a craft in steady tow, with the steady couple of the added mass:
+ * M ← M − (u p_w − w p_u), p = M_added·(u, w, 0) of body and bib (docs/model.md §7). The bib's part cancels the
+ * a_n v_n v_t that its force holds, so that just the body's couple is left, as in the equations of motion: a steady tow
+ * is a state in which these rest. The state's q is taken as 0.
  */
 export function towWrench(craft: Craft, state: State, around: Surroundings, out: Wrench = wrench()): Wrench {
   const steady = state.q === 0 ? state : { ...state, q: 0 };
   totalWrench(craft, steady, around, out);
   const { density, current } = around;
-  const { a11, a13, a33 } = craft.addedBody;
+  const a11 = craft.addedBody.a11 + craft.addedBib.a11;
+  const a13 = craft.addedBody.a13 + craft.addedBib.a13;
+  const a33 = craft.addedBody.a33 + craft.addedBib.a33;
   const s = Math.sin(steady.pitch);
   const c = Math.cos(steady.pitch);
   const u = steady.u - (current.x * c + current.z * s);

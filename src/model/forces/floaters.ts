@@ -21,8 +21,8 @@ export interface Floaters {
 }
 
 /** Panels of the skin along φ and round half a section. */
-const ALONG = 24;
-const ROUND = 8;
+const ALONG = 16;
+const ROUND = 6;
 
 /** Length (m) of a hanging hook of mass m (kg), ring included: 16 mm at 0.37 g, as m^⅓ (from memory; ±20 %). */
 export const hookLength = (mass: number): number => 0.016 * power(mass / 0.37e-3, 1 / 3);

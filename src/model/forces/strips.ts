@@ -123,9 +123,14 @@ export function cutStrips(shape: Shape, count: number, G: Vec, ellipsoid: Ellips
   };
 }
 
-/** Factor level + tilt·(x − about) on the strips' volumes, and lift of their centroids, that make the sums exact. */
-function fit(
-  strips: readonly Strip[],
+/**
+ * Factor level + tilt·(x − about) on volumes along the body, and lift of their centroids, that make the sums the body's
+ * own. Places relative to G.
+ *
+ * @throws RangeError where that takes more than 2 %: too few strips for this drawing
+ */
+export function fit(
+  strips: readonly { readonly x: number; readonly volume: number; readonly centroidZ: number }[],
   shape: Shape,
   G: Vec,
 ): { level: number; tilt: number; about: number; lift: number } {

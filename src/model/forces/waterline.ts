@@ -1,22 +1,7 @@
 import type { Vec } from "../base";
 import { ELEMENT, type Floaters, floatersOf, hookLength } from "./floaters";
-import { type HalfSection, halfSection } from "./halfsection";
-import type { Craft, Strip } from "./types";
-
-/** One strip as a slab: half its thickness along x, half heights to both sides of its widest line, tables. */
-interface Slab {
-  readonly x: number;
-  readonly half: number;
-  readonly widest: number;
-  readonly up: number;
-  readonly down: number;
-  readonly above: HalfSection;
-  readonly below: HalfSection;
-  /** 2·hw times the factor that makes the slab's volume the strip's. */
-  readonly breadth: number;
-  readonly volume: number;
-  readonly centroidZ: number;
-}
+import { type Slab, slabsOf } from "./slabs";
+import type { Craft } from "./types";
 
 interface Geometry {
   readonly slabs: readonly Slab[];
@@ -62,7 +47,6 @@ export class Waterline {
   /** Section at one face: A″, A′, A, B, C and ζB − 2C. */
   readonly #top = new Float64Array(6);
   readonly #bottom = new Float64Array(6);
-  readonly #table = new Float64Array(5);
 
   constructor(craft: Craft) {
     this.#craft = craft;
@@ -146,13 +130,10 @@ export class Waterline {
         this.rate[i] = 0;
         continue;
       }
-      // mirrored where belly-up: ζ is then measured from G's level to what hangs down
-      const widest = upright ? slab.widest : -slab.widest;
-      const up = upright ? slab.up : slab.down;
-      const down = upright ? slab.down : slab.up;
+      const section = upright ? slab.backUp : slab.bellyUp;
       const depth = -Z - slab.x * sin;
       const a = slab.half * Math.abs(sin);
-      if (depth - a >= c * (widest + up)) {
+      if (depth - a >= c * section.top) {
         const z = slab.centroidZ;
         this.share[i] = 1;
         this.rate[i] = 0;
@@ -163,7 +144,7 @@ export class Waterline {
         under += volume;
         continue;
       }
-      if (depth + a <= c * (widest - down)) {
+      if (depth + a <= c * section.bottom) {
         this.share[i] = 0;
         this.rate[i] = 0;
         continue;
@@ -180,9 +161,9 @@ export class Waterline {
       let integral: number;
       let vByDepth: number;
       let vByPitch: number;
-      if (delta < LEVEL * (up + down)) {
+      if (delta < LEVEL * (section.top - section.bottom)) {
         const p = this.#top;
-        this.#section(slab, upright, zeta, p);
+        section.below(zeta, p);
         const second = p[0] as number;
         const first = p[1] as number;
         const sixth = (delta * delta) / 6;
@@ -197,8 +178,8 @@ export class Waterline {
       } else {
         const p = this.#top;
         const m = this.#bottom;
-        this.#section(slab, upright, zeta + delta, p);
-        this.#section(slab, upright, zeta - delta, m);
+        section.below(zeta + delta, p);
+        section.below(zeta - delta, m);
         const gapA = (p[2] as number) - (m[2] as number);
         const gapB = (p[3] as number) - (m[3] as number);
         v = gapB / steep;
@@ -227,63 +208,6 @@ export class Waterline {
     }
     this.bodyShare = under / this.#wholeBody;
     this.bodyRate = underRate / this.#wholeBody;
-  }
-
-  /** A section below the level ζ (from G's level, towards what is up): out = [A″, A′, A, B, C, ζB − 2C]. */
-  #section(slab: Slab, upright: boolean, zeta: number, out: Float64Array): void {
-    const widest = upright ? slab.widest : -slab.widest;
-    const up = upright ? slab.up : slab.down;
-    const down = upright ? slab.down : slab.up;
-    const above = upright ? slab.above : slab.below;
-    const below = upright ? slab.below : slab.above;
-    const w = slab.breadth;
-    const eta = zeta - widest;
-    if (eta <= -down) {
-      out.fill(0);
-      return;
-    }
-    const A0 = w * down * below.a1;
-    const B0 = A0 * down - w * down * down * below.b1;
-    const C0 = B0 * down - (A0 * down * down) / 2 + w * down * down * down * below.c1;
-    const t = this.#table;
-    let A: number;
-    let B: number;
-    let C: number;
-    if (eta < 0) {
-      below.at(-eta / down, t);
-      const b = w * down * down * (t[3] as number);
-      const c = w * down * down * down * (t[4] as number);
-      out[0] = (-w * (t[0] as number)) / down;
-      out[1] = w * (t[1] as number);
-      A = A0 - w * down * (t[2] as number);
-      B = B0 + A0 * eta + b;
-      C = C0 + B0 * eta + (A0 * eta * eta) / 2 - c;
-    } else if (eta < up) {
-      above.at(eta / up, t);
-      out[0] = (w * (t[0] as number)) / up;
-      out[1] = w * (t[1] as number);
-      A = A0 + w * up * (t[2] as number);
-      B = B0 + A0 * eta + w * up * up * (t[3] as number);
-      C = C0 + B0 * eta + (A0 * eta * eta) / 2 + w * up * up * up * (t[4] as number);
-    } else {
-      const A1 = A0 + w * up * above.a1;
-      const B1 = B0 + A0 * up + w * up * up * above.b1;
-      const C1 = C0 + B0 * up + (A0 * up * up) / 2 + w * up * up * up * above.c1;
-      const e = eta - up;
-      const edge = widest + up;
-      out[0] = 0;
-      out[1] = 0;
-      out[2] = A1;
-      out[3] = B1 + A1 * e;
-      out[4] = C1 + e * (B1 + (A1 * e) / 2);
-      // ζB − 2C with its squares of e gone: nothing is lost for a bait on its end, where e is large
-      out[5] = edge * B1 - 2 * C1 + e * (A1 * edge - B1);
-      return;
-    }
-    out[2] = A;
-    out[3] = B;
-    out[4] = C;
-    out[5] = zeta * B - 2 * C;
   }
 
   /** An element of half height a whose middle is λ deep: ∫depth = (λ+a)²/4a while the surface cuts it. */
@@ -401,7 +325,7 @@ function num(list: Float64Array, i: number): number {
 }
 
 function geometryOf(craft: Craft, hookLengths: Float64Array, body: number): Geometry {
-  const slabs = craft.strips.map(slabOf);
+  const slabs = slabsOf(craft);
   const floaters = floatersOf(craft);
   const hooks = craft.hooks.reduce((sum, h) => sum + h.displaced, 0);
   const parts = body + floaters.volume + hooks;
@@ -410,30 +334,6 @@ function geometryOf(craft: Craft, hookLengths: Float64Array, body: number): Geom
       `${craft.bait.spec.name}: its parts displace ${parts} m³, its account says ${craft.rigid.displaced} m³`,
     );
   return { slabs, floaters, reach: reachOf(craft, floaters, hookLengths) };
-}
-
-function slabOf(strip: Strip): Slab {
-  const up = strip.top - strip.widest;
-  const down = strip.widest - strip.bottom;
-  const above = halfSection(strip.exponentAbove);
-  const below = halfSection(strip.exponentBelow);
-  const area = 2 * strip.halfBreadth * (up * above.a1 + down * below.a1);
-  const factor = area > 0 ? strip.volume / (area * strip.ds) : 0;
-  // the table's own centroid, for the shift that makes the strip's exact
-  const first = up * up * (above.a1 - above.b1) - down * down * (below.a1 - below.b1);
-  const centroid = area > 0 ? strip.widest + (2 * strip.halfBreadth * first) / area : strip.centroidZ;
-  return {
-    x: strip.x,
-    half: strip.ds / 2,
-    widest: strip.widest + strip.centroidZ - centroid,
-    up,
-    down,
-    above,
-    below,
-    breadth: 2 * strip.halfBreadth * factor,
-    volume: strip.volume,
-    centroidZ: strip.centroidZ,
-  };
 }
 
 function reachOf(craft: Craft, floaters: Floaters, hookLengths: Float64Array): number {
