@@ -1,0 +1,142 @@
+import { brent, type Vec, type Wrench } from "../base";
+import type { Bait, BallSide } from "../bait";
+import {
+  type CraftOptions,
+  type Craft,
+  type State,
+  type Surroundings,
+  prepareCraft,
+  towWrench,
+} from "../forces";
+import type { TowRoot } from "./types";
+
+/** Forces on a towed bait, world axes (N), and the moment about the tie eye (N·m), all but the line. */
+export interface TowLoad {
+  readonly force: Vec;
+  readonly momentAboutEye: number;
+}
+
+/** Where loose balls lie at a pitch: at the lower end of the lower long face. */
+export function ballSideAt(pitch: number): BallSide {
+  return {
+    end: Math.sin(pitch) > 0 ? "tail" : Math.sin(pitch) < 0 ? "nose" : "mid",
+    face: Math.cos(pitch) >= 0 ? "floor" : "roof",
+  };
+}
+
+/** Crafts of one bait by the side its balls lie on; one craft for all sides where there are no loose balls. */
+export class Crafts {
+  readonly #made = new Map<string, Craft>();
+  readonly #hasBalls: boolean;
+  constructor(
+    readonly bait: Bait,
+    readonly options: Partial<CraftOptions> = {},
+  ) {
+    this.#hasBalls = bait.spec.chambers.some((c) => c.balls !== null && c.balls.count > 0);
+  }
+  get hasBalls(): boolean {
+    return this.#hasBalls;
+  }
+  on(side: BallSide): Craft {
+    const key = this.#hasBalls ? `${side.end} ${side.face}` : "any";
+    let craft = this.#made.get(key);
+    if (!craft) {
+      craft = prepareCraft(this.bait, { ...this.options, side, hooksApart: false, ballsApart: false });
+      this.#made.set(key, craft);
+    }
+    return craft;
+  }
+  at(pitch: number): Craft {
+    return this.on(ballSideAt(pitch));
+  }
+}
+
+/**
+ * Loads in a steady tow at speed U (m/s) along the world's X, at a pitch (rad), under water, without roll:
+ * u = U cos θ, w = −U sin θ; all forces but the line, less the steady Kirchhoff couple u·p_w − w·p_u
+ * (docs/model.md §7). About the eye at (x_e, z_e) from G: M_e = M − x_e Z + z_e X.
+ */
+export function towLoad(craft: Craft, around: Surroundings, speed: number, pitch: number): TowLoad {
+  const cos = Math.cos(pitch);
+  const sin = Math.sin(pitch);
+  const state: State = { u: speed * cos, w: -speed * sin, q: 0, pitch, X: 0, Z: 0 };
+  const f: Wrench = towWrench(craft, state, around);
+  const { x, z } = craft.tie;
+  return {
+    force: { x: f.x * cos - f.z * sin, z: f.x * sin + f.z * cos },
+    momentAboutEye: f.m - x * f.z + z * f.x,
+  };
+}
+
+const SCAN = Math.PI / 180;
+
+/**
+ * All steady attitudes at one speed over the whole circle, nose-up positive, in (−π, π]. A root is stable where the
+ * moment about the eye falls with pitch. With loose balls the moment jumps where they roll over (level, and on the
+ * beam ends); a fall through zero in that jump is an attitude too, held by the balls.
+ *
+ * @throws RangeError for a speed that is not above 0
+ */
+export function towRoots(crafts: Crafts, around: Surroundings, speed: number): TowRoot[] {
+  if (!(speed > 0) || !Number.isFinite(speed))
+    throw new RangeError(`A tow needs a speed above 0 m/s, not ${speed}.`);
+  const moment = (craft: Craft) => (pitch: number) => towLoad(craft, around, speed, pitch).momentAboutEye;
+  const roots: TowRoot[] = [];
+  const keep = (craft: Craft, pitch: number, stable: boolean) => {
+    const { force } = towLoad(craft, around, speed, pitch);
+    roots.push({
+      pitch,
+      stable,
+      tension: Math.hypot(force.x, force.z),
+      lineAngle: Math.atan2(-force.z, -force.x),
+    });
+  };
+  // Quadrants have one side of the balls each; inside one the moment is continuous.
+  let before: number | null = null;
+  let first: number | null = null;
+  for (let quadrant = -2; quadrant < 2; quadrant++) {
+    const from = (quadrant * Math.PI) / 2;
+    const craft = crafts.at(from + Math.PI / 4);
+    const m = moment(craft);
+    let m0 = m(from);
+    first ??= m0;
+    if (before !== null && before * m0 < 0 && crafts.hasBalls) keep(craft, from, before > 0);
+    for (let i = 0; i < 90; i++) {
+      const a = from + i * SCAN;
+      const b = i === 89 ? from + Math.PI / 2 : from + (i + 1) * SCAN;
+      const m1 = m(b);
+      if (m0 === 0) keep(craft, a, m1 < 0);
+      else if (m0 * m1 < 0) keep(craft, brent(m, a, b, 1e-10), m0 > 0);
+      m0 = m1;
+    }
+    before = m0;
+  }
+  if (crafts.hasBalls && before !== null && first !== null && before * first < 0)
+    keep(crafts.at(-Math.PI * 0.75), Math.PI, before > 0);
+  return roots.sort((a, b) => a.pitch - b.pitch);
+}
+
+/**
+ * The running attitude: the first stable root met when pitch moves from the rest trim in the direction of the sign of
+ * the moment there. Null where there is none all round.
+ */
+export function runningRoot(
+  crafts: Crafts,
+  around: Surroundings,
+  speed: number,
+  restTrim: number,
+  roots: readonly TowRoot[],
+): TowRoot | null {
+  const direction = towLoad(crafts.at(restTrim), around, speed, restTrim).momentAboutEye >= 0 ? 1 : -1;
+  let best: TowRoot | null = null;
+  let nearest = Infinity;
+  for (const root of roots) {
+    if (!root.stable) continue;
+    const turn = ((((root.pitch - restTrim) * direction) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+    if (turn < nearest) {
+      nearest = turn;
+      best = root;
+    }
+  }
+  return best;
+}

@@ -1,0 +1,123 @@
+import type { Bait, BaitSpec } from "../bait";
+import { assemble } from "../bait";
+import type { Surroundings } from "../forces";
+import { steadyLine, type Tackle } from "../line";
+import { outline } from "../shape";
+import { restTrim } from "../statics";
+import { Crafts, runningRoot, towRoots } from "./attitude";
+import type { ReachRow, TowRoot } from "./types";
+
+export interface ReachQuery {
+  /** m/s through the water. */
+  readonly speed: number;
+  /** m; default the tackle's. */
+  readonly lineOut?: number | undefined;
+}
+
+const UP_45 = Math.PI / 4;
+
+/** Height (m) of the bare outline's and the bib's highest point above the tie eye at a pitch. */
+function highestAboveEye(bait: Bait, pitch: number): number {
+  const sin = Math.sin(pitch);
+  const cos = Math.cos(pitch);
+  const { tie, bib } = bait.spec;
+  const points = [...outline(bait.drawn, 120)];
+  if (bib)
+    points.push({
+      x: bib.root.x + bib.length * Math.cos(bib.angle),
+      z: bib.root.z - bib.length * Math.sin(bib.angle),
+    });
+  return Math.max(...points.map((p) => (p.x - tie.x) * sin + (p.z - tie.z) * cos));
+}
+
+/** A bait prepared for the tow: what does not depend on the speed. */
+export interface TowBait {
+  readonly bait: Bait;
+  readonly crafts: Crafts;
+  /** Rest trim, rad; 0 where B and G fall together and any attitude is one of rest. */
+  readonly restTrim: number;
+}
+
+/** Prepares a bait for any number of reach evaluations. */
+export function prepareTow(bait: Bait, bibFactor = 1): TowBait {
+  return { bait, crafts: new Crafts(bait, { bibFactor }), restTrim: restTrim(bait).pitch ?? 0 };
+}
+
+/** The same spec with another bib angle (rad); all else as it is, the tie eye too. Null bib stays null. */
+export function withBibAngle(spec: BaitSpec, angle: number): BaitSpec {
+  return spec.bib ? { ...spec, bib: { ...spec.bib, angle } } : spec;
+}
+
+/**
+ * How deep the bait runs in a steady tow, and at what attitude and tension; or that it does not run, and why
+ * (docs/model.md §7: the reasons are tried in its order).
+ *
+ * @param around water; its surface is not felt by the forces, its depth bounds the answer
+ * @throws RangeError where speed or line out is not above 0
+ */
+export function reach(tow: TowBait, around: Surroundings, tackle: Tackle, query: ReachQuery): ReachRow {
+  const { bait, crafts } = tow;
+  const lineOut = query.lineOut ?? tackle.lineOut;
+  if (!(lineOut > 0)) throw new RangeError(`Line out must be above 0 m, not ${lineOut}.`);
+  const deep: Surroundings = { ...around, surface: false, current: { x: 0, z: 0 } };
+  const bib = bait.spec.bib;
+  const roots: readonly TowRoot[] = towRoots(crafts, deep, query.speed);
+  const root = runningRoot(crafts, deep, query.speed, tow.restTrim, roots);
+  const not = (why: string): ReachRow => ({
+    speed: query.speed,
+    bibAngle: bib ? bib.angle : null,
+    lineOut,
+    depth: null,
+    pitch: null,
+    tension: null,
+    lineAngle: null,
+    runs: false,
+    why,
+    roots,
+    line: null,
+  });
+  if (!root || Math.cos(root.pitch) <= 0) return not("turns over");
+  const attack = bib ? bib.angle - root.pitch : null;
+  if (attack !== null && attack <= 0) return not(tow.restTrim > UP_45 ? "tail sinks" : "nose lifts");
+  if (root.tension * Math.sin(root.lineAngle) <= 0)
+    return not(
+      attack !== null && attack >= Math.PI / 2 ? "bib stalls" : "too little downforce at this speed",
+    );
+  const line = steadyLine({ ...tackle, lineOut }, deep, query.speed, root.tension, root.lineAngle);
+  if (!line.meetsRod || line.depth <= highestAboveEye(bait, root.pitch)) return not("cannot get under");
+  const bottomed = line.depth > around.depth;
+  return {
+    speed: query.speed,
+    bibAngle: bib ? bib.angle : null,
+    lineOut,
+    depth: bottomed ? around.depth : line.depth,
+    pitch: root.pitch,
+    tension: root.tension,
+    lineAngle: root.lineAngle,
+    runs: true,
+    why: bottomed ? "limited by the bottom" : null,
+    roots,
+    line,
+  };
+}
+
+/**
+ * Reach over bib angles (outside) and speeds (inside). Angles null: the file's own. Mass, G, B and rest trim are made
+ * anew for each angle.
+ */
+export function reachSweep(
+  spec: BaitSpec,
+  around: Surroundings,
+  tackle: Tackle,
+  sweep: {
+    readonly speeds: readonly number[];
+    readonly angles: readonly number[] | null;
+    readonly bibFactor?: number;
+  },
+): ReachRow[] {
+  const specs = sweep.angles && spec.bib ? sweep.angles.map((angle) => withBibAngle(spec, angle)) : [spec];
+  return specs.flatMap((each) => {
+    const tow = prepareTow(assemble(each), sweep.bibFactor ?? 1);
+    return sweep.speeds.map((speed) => reach(tow, around, tackle, { speed }));
+  });
+}
