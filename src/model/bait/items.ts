@@ -1,5 +1,5 @@
 import type { Vec } from "../base";
-import type { Shape } from "../shape";
+import type { Shape, Station } from "../shape";
 import { ballPlaces } from "./balls";
 import { bibPlate } from "./bib";
 import { piecesSum } from "./wires";
@@ -76,23 +76,29 @@ export function ballsRow(spec: BaitSpec, index: number, label: string, side: Bal
 }
 
 /**
- * Second moment ∫r²dS/S (m²) of the skin about its centroid, for the inertia of a coat: girth × ds by stations, each
- * section's skin as the rim of the ellipse with its half-axes (girth by Ramanujan's formula, mean of ζ² half of h²).
- * A coat is a few per cent of the mass; this is good to some per cent of its own inertia.
+ * Second moment ∫r²dS/S (m²) of the skin about its centroid, for the inertia of a coat: girth × √(ds² + dr²) by stations,
+ * r the mean half-axis, each section's rim as that of the ellipse with its half-axes (girth by Ramanujan's formula, from
+ * memory; mean of ζ² half of h²). A coat is a few per cent of the mass; this is good to a few per cent of its own inertia.
  */
 function skinSpread(shape: Shape): number {
   let sum = 0;
   let spread = 0;
-  for (const s of shape.stations) {
+  const { stations } = shape;
+  const radius = (s: Station | undefined): number => (s ? (s.halfBreadth + (s.top - s.bottom) / 2) / 2 : 0);
+  stations.forEach((s, i) => {
     const a = s.halfBreadth;
     const b = (s.top - s.bottom) / 2;
-    if (!(a + b > 0)) continue;
+    if (!(a + b > 0)) return;
+    const before = stations[i - 1] ?? s;
+    const after = stations[i + 1] ?? s;
+    const slope = after.s > before.s ? (radius(after) - radius(before)) / (after.s - before.s) : 0;
     const girth = Math.PI * (3 * (a + b) - Math.sqrt((3 * a + b) * (a + 3 * b)));
+    const area = girth * s.ds * Math.hypot(1, slope);
     const dx = -s.s - shape.skinCentroid.x;
     const dz = (s.top + s.bottom) / 2 - shape.skinCentroid.z;
-    sum += girth * s.ds;
-    spread += girth * s.ds * (dx * dx + dz * dz + (b * b) / 2);
-  }
+    sum += area;
+    spread += area * (dx * dx + dz * dz + (b * b) / 2);
+  });
   return sum > 0 ? spread / sum : 0;
 }
 
