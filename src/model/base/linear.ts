@@ -86,7 +86,7 @@ export function solveLinear(A: number[][], b: number[]): number[] {
     let p = k;
     for (let i = k + 1; i < n; i++)
       if (Math.abs(at(i, k)) / (size[i] ?? 1) > Math.abs(at(p, k)) / (size[p] ?? 1)) p = i;
-    for (const list of [A, b, size] as unknown[][]) [list[k], list[p]] = [list[p], list[k]];
+    swap(A, k, p); swap(b, k, p); swap(size, k, p);
     const pivot = at(k, k);
     if (!(Math.abs(pivot) > 1e-14 * (size[k] ?? 0)))
       throw new RangeError(`singular ${n}×${n} system: pivot ${k} is ${pivot}`);
@@ -132,4 +132,11 @@ export function solveTridiagonal(
     throw new RangeError(
       "tridiagonal system has no finite solution: a pivot is zero or an entry is not a number",
     );
+}
+
+function swap<T>(list: T[], i: number, j: number): void {
+  const [a, b] = [list[i], list[j]];
+  if (a === undefined || b === undefined) throw new RangeError(`no rows ${i} and ${j} in a list of ${list.length}`);
+  list[i] = b;
+  list[j] = a;
 }

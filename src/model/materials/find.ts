@@ -34,7 +34,7 @@ export const material = (name: string): Material | null => byName.get(plain(name
 /** The line material of that name or twin name, or null. */
 export const lineMaterial = (name: string): LineMaterial | null => lineByName.get(plain(name)) ?? null;
 
-/** Up to `count` names of the table that are most like a misspelt one, best first; for error hints. */
+/** Up to `count` names of the table that are most like a misspelt one, best first, none where nothing is near; for error hints. */
 export function nearestNames(name: string, count = 3, among: readonly Named[] = materials): string[] {
   const wanted = plain(name);
   const ranked = among.map((entry) => {
@@ -44,7 +44,10 @@ export function nearestNames(name: string, count = 3, among: readonly Named[] = 
     return { name: entry.name, score: Math.min(...scores) };
   });
   ranked.sort((a, b) => a.score - b.score || a.name.localeCompare(b.name, "en"));
-  return ranked.slice(0, count).map((r) => r.name);
+  return ranked
+    .filter((r) => r.score <= 0.5)
+    .slice(0, count)
+    .map((r) => r.name);
 }
 
 /** Lower is closer: edits as a share of the length, with a bonus where one name holds the other. */

@@ -1,75 +1,62 @@
-import { footOn, gaussLegendre, heightAbove, type SurfacePlane, type Vec } from "../base";
+import { footOn, gaussLegendre, type SurfacePlane, type Vec } from "../base";
 import type { Edges, Immersion, SectionImmersion } from "./types";
 import { phiOfStation, sectionAt, stationOfPhi } from "./edges";
 import { lineCrossings } from "./grid";
-import { addWhole, inPanels, type Prefix, type VolumeSum } from "./integrals";
-import { halfBreadthAt, immersedSection } from "./section";
-import type { Skin, SkinSum } from "./skin";
+import { addWhole, type Prefix, type VolumeSum } from "./integrals";
+import { halfBreadthAt, immersedHalves, newHalves, type Halves } from "./section";
+import { drawNodes, nearCrossing, nodes, type WetRange } from "./nodes";
+import { wetSkin, type Skin } from "./skin";
+import { POINTS, type SectionTable } from "./table";
 
-/** Widest panel where the surface cuts the sections, rad, and Gauss points on it: 1e-8 of the volume on blunt and round bodies. */
-const CUT_PANEL = 0.6;
+/** Gauss points on a piece of a panel that the surface cuts. */
 const CUT_POINTS = 8;
 /** Below this |cos(pitch)| the waterplane is run along the surface itself, not by stations. */
 const STEEP = 1e-3;
 
 /** What an immersion needs of a body. */
 export interface Immersable {
-  readonly edges: Edges;
+  readonly table: SectionTable;
   readonly prefix: Prefix;
   readonly centroid: Vec;
   readonly skin: Skin;
 }
 
-/**
- * A range of φ that is wholly under water or cut by the surface. An end that is a crossing of the surface with the top or
- * bottom edge is marked: there the immersed area goes like d^(1 + 1/n), and nodes are drawn towards it.
- */
-interface Range {
-  readonly a: number;
-  readonly b: number;
-  readonly cut: boolean;
-  readonly crossingA: boolean;
-  readonly crossingB: boolean;
-}
+/** Lengths below this share of the body's are round-off. */
+const dead = (length: number): number => 1e-13 * length;
 
 // Scratch of one call.
 const found: number[] = [];
+const here = newHalves();
 const part: SectionImmersion = { area: 0, momentZ: 0, waterHalfBreadth: 0 };
 
-/** Lengths below this share of the body's are round-off. */
-const dead = (edges: Edges): number => 1e-13 * edges.length;
-
-function sortedCrossings(edges: Edges, { sin, cos, level }: SurfacePlane): number[] {
-  let n = lineCrossings(edges, "top", sin, cos, level, dead(edges), found, 0);
-  n = lineCrossings(edges, "bottom", sin, cos, level, dead(edges), found, n);
-  return found.slice(0, n).sort((p, q) => p - q);
-}
-
-/** The ranges of the body that have something under water. */
-function wetRanges(edges: Edges, surface: SurfacePlane): Range[] {
+/** The ranges of the body that have something under water, from nose to tail. */
+function wetRanges(edges: Edges, surface: SurfacePlane): WetRange[] {
   const { sin, cos, level } = surface;
-  const crossings = sortedCrossings(edges, surface);
-  const ranges: Range[] = [];
-  for (let k = 0; k <= crossings.length; k++) {
+  const { length } = edges;
+  let n = lineCrossings(edges, "top", sin, cos, level, dead(length), found, 0);
+  n = lineCrossings(edges, "bottom", sin, cos, level, dead(length), found, n);
+  const crossings = found.slice(0, n).sort((p, q) => p - q);
+  const ranges: WetRange[] = [];
+  for (let k = 0; k <= n; k++) {
     const a = k === 0 ? 0 : (crossings[k - 1] as number);
-    const b = k === crossings.length ? Math.PI : (crossings[k] as number);
+    const b = k === n ? Math.PI : (crossings[k] as number);
     if (!(b - a > 1e-14)) continue;
     const mid = (a + b) / 2;
-    const reach = stationOfPhi(mid, edges.length) * sin + level - dead(edges); // z is under where z·cos < reach
+    const reach = stationOfPhi(mid, length) * sin + level - dead(length); // z is under where z·cos < reach
     const top = edges.top(mid) * cos < reach;
     const bottom = edges.bottom(mid) * cos < reach;
-    if (top || bottom)
-      ranges.push({ a, b, cut: !(top && bottom), crossingA: k > 0, crossingB: k < crossings.length });
+    if (top || bottom) ranges.push({ a, b, cut: !(top && bottom), crossingA: k > 0, crossingB: k < n });
   }
   return ranges;
 }
 
-/** The immersed part of a body. Skin is worked out when it is asked for. */
+/** The immersed part of a body. What lies under of its skin is worked out when it is asked for. */
 export class Immersed implements Immersion {
   readonly volume: number;
   readonly centroid: Vec;
   readonly waterplaneIT: number;
   readonly waterplaneArea: number;
+  private readonly ranges: readonly WetRange[];
   private skinUnder: { readonly fraction: number; readonly centroid: Vec } | null = null;
 
   constructor(
@@ -81,13 +68,14 @@ export class Immersed implements Immersion {
       throw new RangeError(
         `surface with sin ${sin}, cos ${cos}, level ${level}: give the sine and cosine of one angle and a finite level`,
       );
-    const { edges, prefix } = body;
-    const sum: VolumeSum & Waterplane = { volume: 0, momentX: 0, momentZ: 0, area: 0, IT: 0 };
-    for (const range of wetRanges(edges, surface)) {
-      if (range.cut) addCut(edges, surface, range, sum);
-      else addWhole(edges, prefix, range.a, range.b, sum);
+    const { table, prefix } = body;
+    const sum: CutSum = { volume: 0, momentX: 0, momentZ: 0, area: 0, IT: 0 };
+    this.ranges = wetRanges(table.edges, surface);
+    for (const range of this.ranges) {
+      if (range.cut) addCut(table, surface, range, sum);
+      else addWhole(table, prefix, range.a, range.b, sum);
     }
-    const plane = Math.abs(cos) < STEEP ? steepWaterplane(edges, surface) : sum;
+    const plane = Math.abs(cos) < STEEP ? steepWaterplane(table.edges, surface) : sum;
     this.volume = sum.volume;
     this.centroid =
       sum.volume > 0
@@ -105,8 +93,9 @@ export class Immersed implements Immersion {
     return this.wetSkin().centroid;
   }
 
-  private wetSkin(): { readonly fraction: number; readonly centroid: Vec } {
-    return (this.skinUnder ??= wetSkin(this.body, this.surface));
+  /** Works the skin out once. */
+  wetSkin(): { readonly fraction: number; readonly centroid: Vec } {
+    return (this.skinUnder ??= wetSkin(this.body.skin, this.ranges, this.surface));
   }
 }
 
@@ -116,46 +105,52 @@ interface Waterplane {
   IT: number;
 }
 
-/** Adds the part under water of the sections in a cut range, and the waterplane along them. */
-function addCut(edges: Edges, surface: SurfacePlane, range: Range, sum: VolumeSum & Waterplane): void {
+interface CutSum extends VolumeSum, Waterplane {}
+
+/**
+ * Adds the part under water of the sections in a cut range, and the waterplane along them. Whole panels use their kept
+ * stations; pieces that end at or near a crossing, or where the surface passes the widest line, are run anew.
+ */
+function addCut(table: SectionTable, surface: SurfacePlane, range: WetRange, sum: CutSum): void {
   const { sin, cos, level } = surface;
-  const { a, b } = range;
-  const under = cos > 0 ? "below" : "above";
-  const { x, w } = gaussLegendre(CUT_POINTS);
-  const n = lineCrossings(edges, "widest", sin, cos, level, dead(edges), found, 0);
-  const stops = found
-    .slice(0, n)
-    .concat(edges.breaks)
-    .filter((phi) => phi > a && phi < b);
-  stops.sort((p, q) => p - q).push(b);
-  let from = a;
-  for (const stop of stops) {
-    const start = from;
-    const steps = Math.max(1, Math.ceil((stop - start) / CUT_PANEL));
-    for (let j = 1; j <= steps; j++) {
-      const to = j === steps ? stop : start + ((stop - start) * j) / steps;
-      const drawA = range.crossingA && from === a;
-      const drawB = range.crossingB && to === b;
-      for (let i = 0; i < CUT_POINTS; i++) {
-        const t = (1 + (x[i] as number)) / 2;
-        // place in the panel (0 to 1), and its derivative by t
-        const place = drawA ? (drawB ? t * t * (3 - 2 * t) : t * t) : drawB ? t * (2 - t) : t;
-        const rate = drawA ? (drawB ? 6 * t * (1 - t) : 2 * t) : drawB ? 2 * (1 - t) : 1;
-        const phi = from + (to - from) * place;
-        const section = sectionAt(edges, phi);
-        const ds = (edges.length / 2) * Math.sin(phi) * (to - from) * rate * ((w[i] as number) / 2);
-        immersedSection(section, (level + section.s * sin) / cos, under, part);
-        sum.volume += part.area * ds;
-        sum.momentX -= part.area * section.s * ds;
-        sum.momentZ += part.momentZ * ds;
-        const dl = ds / Math.abs(cos); // along the surface
-        const y = part.waterHalfBreadth;
-        sum.area += 2 * y * dl;
-        sum.IT += (2 / 3) * y * y * y * dl;
+  const n = lineCrossings(table.edges, "widest", sin, cos, level, dead(table.length), found, 0);
+  found.length = n;
+  found.sort((p, q) => p - q);
+  let next = 0;
+  let from = range.a;
+  for (let p = table.panelOf(range.a); p < table.panels && from < range.b; p++) {
+    const end = Math.min(table.ends[p + 1] as number, range.b);
+    while (from < end) {
+      while (next < n && (found[next] as number) <= from) next++;
+      const to = next < n && (found[next] as number) < end ? (found[next] as number) : end;
+      if (from === table.ends[p] && to === table.ends[p + 1] && !nearCrossing(range, from, to))
+        for (let i = p * POINTS; i < (p + 1) * POINTS; i++)
+          addSlice(table.halves[i] as Halves, table.x(table.phi[i] as number), table.ds[i] as number, surface, sum);
+      else {
+        const count = drawNodes(range, from, to, CUT_POINTS);
+        for (let i = 0; i < count; i++) {
+          const phi = nodes.phi[i] as number;
+          table.at(p, phi, here);
+          const ds = (table.length / 2) * Math.sin(phi) * (nodes.weight[i] as number);
+          addSlice(here, table.x(phi), ds, surface, sum);
+        }
       }
       from = to;
     }
   }
+}
+
+function addSlice(h: Halves, x: number, ds: number, surface: SurfacePlane, sum: CutSum): void {
+  const { sin, cos, level } = surface;
+  immersedHalves(h, (level - x * sin) / cos, cos > 0, part);
+  const dV = part.area * ds;
+  sum.volume += dV;
+  sum.momentX += dV * x;
+  sum.momentZ += part.momentZ * ds;
+  const y = part.waterHalfBreadth;
+  const dl = ds / Math.abs(cos); // along the surface
+  sum.area += 2 * y * dl;
+  sum.IT += (2 / 3) * y * y * y * dl;
 }
 
 /**
@@ -168,7 +163,7 @@ function steepWaterplane(edges: Edges, surface: SurfacePlane): Waterplane {
   const along = (z: number): number => (level * cos - z) / sin;
   const ends: number[] = [];
   for (const curve of ["top", "widest", "bottom"] as const) {
-    const n = lineCrossings(edges, curve, sin, cos, level, dead(edges), found, 0);
+    const n = lineCrossings(edges, curve, sin, cos, level, dead(L), found, 0);
     for (let i = 0; i < n; i++) ends.push(along(edges[curve](found[i] as number)));
   }
   if (cos !== 0)
@@ -195,32 +190,4 @@ function steepWaterplane(edges: Edges, surface: SurfacePlane): Waterplane {
     }
   }
   return plane;
-}
-
-/** The skin under the surface: its share of the bare skin, and its centroid. */
-function wetSkin(body: Immersable, surface: SurfacePlane): { fraction: number; centroid: Vec } {
-  const { edges, skin } = body;
-  const { sin, cos, level } = surface;
-  const sum: SkinSum = { area: 0, momentX: 0, momentZ: 0 };
-  for (const range of wetRanges(edges, surface))
-    inPanels(skin.panels, range.a, range.b, (a, b) => {
-      skin.add(sum, a, b, range.cut ? surface : null);
-    });
-  for (const face of skin.faces) {
-    if (cos === 0) {
-      // the surface is parallel to the face: all of it or nothing
-      if (heightAbove(surface, { x: -face.s, z: 0 }) >= 0) continue;
-      immersedSection(face, Infinity, "below", part);
-    } else immersedSection(face, (level + face.s * sin) / cos, cos > 0 ? "below" : "above", part);
-    sum.area += part.area;
-    sum.momentX -= part.area * face.s;
-    sum.momentZ += part.momentZ;
-  }
-  return {
-    fraction: sum.area / skin.area,
-    centroid:
-      sum.area > 0
-        ? { x: sum.momentX / sum.area, z: sum.momentZ / sum.area }
-        : footOn(surface, { x: skin.momentX / skin.area, z: skin.momentZ / skin.area }),
-  };
 }

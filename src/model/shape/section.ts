@@ -44,8 +44,6 @@ export function halfBreadthAt(s: Section, z: number): number {
   return u >= 1 ? 0 : s.halfBreadth * Math.pow(-Math.expm1(n * Math.log(u)), 1 / n);
 }
 
-const part: QuarterPart = { area: 0, moment: 0, breadth: 0 };
-
 /**
  * The part of a section on one side of a level line at height `zSurface` (its Bonjean curve): `under` says on which side the
  * water is: "below" with the keel down, "above" when the bait floats belly-up. Written to `out`, which is returned.
@@ -56,45 +54,88 @@ export function immersedSection(
   under: "below" | "above" = "below",
   out: SectionImmersion = { area: 0, momentZ: 0, waterHalfBreadth: 0 },
 ): SectionImmersion {
-  const a = s.top - s.widest;
-  const b = s.widest - s.bottom;
-  const hw2 = 2 * s.halfBreadth;
-  const up = quarter(s.exponentAbove);
-  const down = quarter(s.exponentBelow);
-  const upArea = a * up.c;
-  const upMoment = a * a * up.m;
-  const downArea = b * down.c;
-  const downMoment = b * b * down.m;
-  // below the line: area and first moment about the widest line, per 2·hw
-  let area: number;
-  let first: number;
+  const above = quarter(s.exponentAbove);
+  const below = quarter(s.exponentBelow);
+  halves.halfBreadth = s.halfBreadth;
+  halves.widest = s.widest;
+  halves.up = s.top - s.widest;
+  halves.down = s.widest - s.bottom;
+  halves.nUp = s.exponentAbove;
+  halves.nDown = s.exponentBelow;
+  halves.cUp = above.c;
+  halves.mUp = above.m;
+  halves.cDown = below.c;
+  halves.mDown = below.m;
+  immersedHalves(halves, zSurface, under === "below", out);
+  return out;
+}
+
+/** A section as its two halves with their full integrals at hand. */
+export interface Halves {
+  halfBreadth: number;
+  widest: number;
+  /** Heights of the halves, m. */
+  up: number;
+  down: number;
+  nUp: number;
+  nDown: number;
+  /** Full integrals of the unit quarters (`quarter`). */
+  cUp: number;
+  mUp: number;
+  cDown: number;
+  mDown: number;
+}
+
+export const newHalves = (): Halves => ({
+  halfBreadth: 0,
+  widest: 0,
+  up: 0,
+  down: 0,
+  nUp: 2,
+  nDown: 2,
+  cUp: 0,
+  mUp: 0,
+  cDown: 0,
+  mDown: 0,
+});
+
+const halves = newHalves();
+const part: QuarterPart = { area: 0, moment: 0, breadth: 0 };
+
+/** `immersedSection` on prepared halves; `keelDown`: the water is below the line. */
+export function immersedHalves(h: Halves, zSurface: number, keelDown: boolean, out: SectionImmersion): void {
+  const { up, down } = h;
+  const upArea = up * h.cUp;
+  const upMoment = up * up * h.mUp;
+  const downArea = down * h.cDown;
+  const downMoment = down * down * h.mDown;
+  const z = zSurface - h.widest;
+  // below the line: area and first moment about the widest line, per 2·half-breadth
+  let area = 0;
+  let first = 0;
   let y = 0;
-  if (zSurface >= s.top) {
+  if (z >= up) {
     area = upArea + downArea;
     first = upMoment - downMoment;
-  } else if (zSurface <= s.bottom) {
-    area = 0;
-    first = 0;
-  } else if (zSurface >= s.widest) {
-    quarterPart(s.exponentAbove, (zSurface - s.widest) / a, part);
-    area = downArea + a * part.area;
-    first = a * a * part.moment - downMoment;
+  } else if (z >= 0) {
+    quarterPart(h.nUp, z / up, h.cUp, h.mUp, part);
+    area = downArea + up * part.area;
+    first = up * up * part.moment - downMoment;
     y = part.breadth;
-  } else {
-    quarterPart(s.exponentBelow, (s.widest - zSurface) / b, part);
-    area = downArea - b * part.area;
-    first = b * b * part.moment - downMoment;
+  } else if (z > -down) {
+    quarterPart(h.nDown, -z / down, h.cDown, h.mDown, part);
+    area = downArea - down * part.area;
+    first = down * down * part.moment - downMoment;
     y = part.breadth;
   }
-  if (under === "above") {
+  if (!keelDown) {
     area = upArea + downArea - area;
     first = upMoment - downMoment - first;
   }
-  area *= hw2;
+  area *= 2 * h.halfBreadth;
   out.area = area;
-  out.momentZ = s.widest * area + hw2 * first;
-  out.waterHalfBreadth = y * s.halfBreadth;
-  return out;
+  out.momentZ = h.widest * area + 2 * h.halfBreadth * first;
+  out.waterHalfBreadth = y * h.halfBreadth;
 }
 
 /** A section's contour as n points (y, z) from the top round one side to the bottom and back up the other, m. */

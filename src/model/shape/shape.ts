@@ -1,11 +1,12 @@
-import { gaussLegendre, type SurfacePlane, type Vec } from "../base";
+import type { SurfacePlane, Vec } from "../base";
 import type { Edges, Immersion, Section, Shape, ShapeSpec, Station } from "./types";
 import { edgesFromKnots, phiOfStation, sectionAt, ShapeError } from "./edges";
 import { scanGrid } from "./grid";
 import { Immersed } from "./immersion";
-import { makePrefix, POINTS, type Prefix } from "./integrals";
+import { makePrefix, type Prefix } from "./integrals";
 import { sectionIntegrals } from "./section";
-import { makeSkin, type Skin } from "./skin";
+import { Skin } from "./skin";
+import { SectionTable } from "./table";
 
 /** The body that these knots draw: `makeShape(edgesFromKnots(spec))`. */
 export const shapeOf = (spec: ShapeSpec): Shape => makeShape(edgesFromKnots(spec));
@@ -25,14 +26,16 @@ class Body implements Shape {
   readonly maxHalfBreadth: number;
   readonly maxHeight: number;
   readonly stations: readonly Station[];
+  readonly table: SectionTable;
   readonly prefix: Prefix;
   private madeSkin: Skin | null = null;
 
   constructor(readonly edges: Edges) {
     checkEdges(edges);
     this.length = edges.length;
-    this.prefix = makePrefix(edges);
-    const last = this.prefix.ends.length - 1;
+    this.table = new SectionTable(edges);
+    this.prefix = makePrefix(this.table);
+    const last = this.table.panels;
     this.volume = this.prefix.volume[last] as number;
     if (!(this.volume > 0))
       throw new ShapeError(
@@ -44,7 +47,7 @@ class Body implements Shape {
       x: (this.prefix.momentX[last] as number) / this.volume,
       z: (this.prefix.momentZ[last] as number) / this.volume,
     };
-    const { stations, secondX, secondZ } = makeStations(edges, this.prefix.ends, this.centroid);
+    const { stations, secondX, secondZ } = makeStations(this.table, this.centroid);
     this.stations = stations;
     this.secondMomentX = secondX;
     this.secondMomentZ = secondZ;
@@ -53,7 +56,7 @@ class Body implements Shape {
   }
 
   get skin(): Skin {
-    return (this.madeSkin ??= makeSkin(this.edges));
+    return (this.madeSkin ??= new Skin(this.table));
   }
 
   get skinArea(): number {
@@ -74,7 +77,7 @@ class Body implements Shape {
 
   immersion(surface: SurfacePlane, options?: { readonly skin?: boolean }): Immersion {
     const under = new Immersed(this, surface);
-    if (options?.skin) void under.skinFraction;
+    if (options?.skin === true) under.wetSkin();
     return under;
   }
 
@@ -175,28 +178,19 @@ function checkEdges(edges: Edges): void {
 }
 
 function makeStations(
-  edges: Edges,
-  ends: Float64Array,
+  table: SectionTable,
   centroid: Vec,
 ): { stations: Station[]; secondX: number; secondZ: number } {
-  const { x, w } = gaussLegendre(POINTS);
-  const stations: Station[] = [];
   let secondX = 0;
   let secondZ = 0;
-  for (let p = 0; p + 1 < ends.length; p++) {
-    const a = ends[p] as number;
-    const half = ((ends[p + 1] as number) - a) / 2;
-    for (let i = 0; i < POINTS; i++) {
-      const phi = a + half * (1 + (x[i] as number));
-      const section = sectionAt(edges, phi);
-      const ds = (edges.length / 2) * Math.sin(phi) * half * (w[i] as number);
-      const { area, momentZ, secondZ: second } = sectionIntegrals(section);
-      const dx = -section.s - centroid.x;
-      secondX += area * dx * dx * ds;
-      secondZ += (second - 2 * centroid.z * momentZ + centroid.z * centroid.z * area) * ds;
-      stations.push({ ...section, ds, area, centroidZ: area > 0 ? momentZ / area : section.widest });
-    }
-  }
+  const stations = table.sections.map((section, i) => {
+    const ds = table.ds[i] as number;
+    const { area, momentZ, secondZ: second } = sectionIntegrals(section);
+    const dx = -section.s - centroid.x;
+    secondX += area * dx * dx * ds;
+    secondZ += (second - 2 * centroid.z * momentZ + centroid.z * centroid.z * area) * ds;
+    return { ...section, ds, area, centroidZ: area > 0 ? momentZ / area : section.widest };
+  });
   return { stations, secondX, secondZ };
 }
 

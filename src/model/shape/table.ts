@@ -1,0 +1,175 @@
+import { gaussLegendre } from "../base";
+import type { Edges, Section } from "./types";
+import { sectionAt, stationOfPhi } from "./edges";
+import { newHalves, type Halves } from "./section";
+import { quarter } from "./superellipse";
+
+/** Widest panel of the integrals along the body, rad, and Gauss points on each. */
+const PANEL = 0.45;
+export const POINTS = 6;
+
+/** The curves kept for every panel, in this order. */
+const CURVES = 10;
+
+/** The inverse of the Vandermonde matrix of the Gauss nodes: values at the nodes → coefficients of t⁰ … t⁵. */
+const toCoefficients = ((): Float64Array => {
+  const { x } = gaussLegendre(POINTS);
+  const rows = new Float64Array(POINTS * POINTS);
+  for (let i = 0; i < POINTS; i++) {
+    // Lagrange's basis polynomial of node i, multiplied out
+    let poly = [1];
+    let scale = 1;
+    for (let j = 0; j < POINTS; j++) {
+      if (j === i) continue;
+      const xj = x[j] as number;
+      scale *= (x[i] as number) - xj;
+      poly = [...poly, 0].map((_, k) => (poly[k - 1] ?? 0) - xj * (poly[k] ?? 0));
+    }
+    poly.forEach((c, k) => (rows[k * POINTS + i] = c / scale));
+  }
+  return rows;
+})();
+
+/**
+ * A body's sections, tabulated once: at Gauss stations of panels that end at the breaks and are at most 0.45 rad wide, and
+ * between them as polynomials of degree 5 in φ through the six stations of a panel. The cubics of drawn edges are
+ * reproduced to round-off, smooth exact edges to about 1e-8. Full integrals of the quarters are tabulated with them.
+ */
+export class SectionTable {
+  readonly length: number;
+  /** Panel ends, from 0 to π. */
+  readonly ends: Float64Array;
+  readonly panels: number;
+  /** Sections at the stations, panel by panel. */
+  readonly sections: readonly Section[];
+  readonly halves: readonly Halves[];
+  /** φ and integration weight ds of each station. */
+  readonly phi: Float64Array;
+  readonly ds: Float64Array;
+  private readonly fits: Float64Array;
+
+  constructor(readonly edges: Edges) {
+    this.length = edges.length;
+    this.ends = panelEnds(edges.breaks);
+    this.panels = this.ends.length - 1;
+    const n = this.panels * POINTS;
+    this.phi = new Float64Array(n);
+    this.ds = new Float64Array(n);
+    this.fits = new Float64Array(this.panels * CURVES * POINTS);
+    const { x, w } = gaussLegendre(POINTS);
+    const sections: Section[] = [];
+    const halves: Halves[] = [];
+    for (let p = 0; p < this.panels; p++) {
+      const a = this.ends[p] as number;
+      const half = ((this.ends[p + 1] as number) - a) / 2;
+      for (let i = 0; i < POINTS; i++) {
+        const phi = a + half * (1 + (x[i] as number));
+        this.phi[p * POINTS + i] = phi;
+        this.ds[p * POINTS + i] = (edges.length / 2) * Math.sin(phi) * half * (w[i] as number);
+        const section = sectionAt(edges, phi);
+        sections.push(section);
+        halves.push(halvesOf(section));
+      }
+      this.fit(p, halves.slice(-POINTS));
+    }
+    this.sections = sections;
+    this.halves = halves;
+  }
+
+  private fit(panel: number, lines: readonly Halves[]): void {
+    const curves: ((h: Halves) => number)[] = [
+      (h) => h.halfBreadth,
+      (h) => h.widest,
+      (h) => h.up,
+      (h) => h.down,
+      (h) => h.nUp,
+      (h) => h.nDown,
+      (h) => h.cUp,
+      (h) => h.mUp,
+      (h) => h.cDown,
+      (h) => h.mDown,
+    ];
+    curves.forEach((curve, c) => {
+      const at = (panel * CURVES + c) * POINTS;
+      const values = lines.map(curve);
+      const [first] = values;
+      if (first !== undefined && values.every((v) => v === first)) {
+        this.fits[at] = first; // constant exactly: exponents 1 and 2 keep their closed forms
+        return;
+      }
+      for (let k = 0; k < POINTS; k++)
+        this.fits[at + k] = values.reduce((sum, v, i) => sum + (toCoefficients[k * POINTS + i] as number) * v, 0);
+    });
+  }
+
+  /** The section at φ, which lies in the panel, into `out`. */
+  at(panel: number, phi: number, out: Halves): void {
+    const a = this.ends[panel] as number;
+    const b = this.ends[panel + 1] as number;
+    const t = (2 * phi - a - b) / (b - a);
+    const k = panel * CURVES * POINTS;
+    out.halfBreadth = Math.max(this.poly(k, t), 0);
+    out.widest = this.poly(k + 6, t);
+    out.up = Math.max(this.poly(k + 12, t), 0);
+    out.down = Math.max(this.poly(k + 18, t), 0);
+    out.nUp = this.poly(k + 24, t);
+    out.nDown = this.poly(k + 30, t);
+    out.cUp = this.poly(k + 36, t);
+    out.mUp = this.poly(k + 42, t);
+    out.cDown = this.poly(k + 48, t);
+    out.mDown = this.poly(k + 54, t);
+  }
+
+  private poly(k: number, t: number): number {
+    const f = this.fits;
+    return (
+      (f[k] as number) +
+      t *
+        ((f[k + 1] as number) +
+          t *
+            ((f[k + 2] as number) +
+              t * ((f[k + 3] as number) + t * ((f[k + 4] as number) + t * (f[k + 5] as number)))))
+    );
+  }
+
+  /** The panel that holds φ. */
+  panelOf(phi: number): number {
+    let p = 0;
+    while (p < this.panels - 1 && phi > (this.ends[p + 1] as number)) p++;
+    return p;
+  }
+
+  x(phi: number): number {
+    return -stationOfPhi(phi, this.length);
+  }
+}
+
+function halvesOf(s: Section): Halves {
+  const up = quarter(s.exponentAbove);
+  const down = quarter(s.exponentBelow);
+  return {
+    ...newHalves(),
+    halfBreadth: s.halfBreadth,
+    widest: s.widest,
+    up: s.top - s.widest,
+    down: s.widest - s.bottom,
+    nUp: s.exponentAbove,
+    nDown: s.exponentBelow,
+    cUp: up.c,
+    mUp: up.m,
+    cDown: down.c,
+    mDown: down.m,
+  };
+}
+
+/** Panel ends in φ: the breaks, and at most `PANEL` rad between two. */
+function panelEnds(breaks: readonly number[]): Float64Array {
+  const ends = [0];
+  for (let i = 0; i + 1 < breaks.length; i++) {
+    const a = breaks[i] as number;
+    const b = breaks[i + 1] as number;
+    const steps = Math.ceil((b - a) / PANEL);
+    for (let k = 1; k <= steps; k++) ends.push(k === steps ? b : a + ((b - a) * k) / steps);
+  }
+  return Float64Array.from(ends);
+}
