@@ -12,7 +12,7 @@ import type {
 import type { Vec } from "../model/base";
 import type { Surroundings } from "../model/forces";
 import type { LineSpec, Tackle } from "../model/line";
-import { lineMaterial, material } from "../model/materials";
+import { lineMaterial, lineStiffness, material } from "../model/materials";
 import type { Move } from "../model/motion";
 import type { Knot, ShapeSpec } from "../model/shape";
 import { water as waterAt } from "../model/water";
@@ -120,12 +120,19 @@ export function baitSpec(scenario: Scenario): BaitSpec {
     hangers: bait.hangers.map(({ name, at_mm, ring, hook }) => ({
       name,
       at: place(at_mm),
-      ring: ring ? { mass: grams(ring.mass_g), density: densityOr(ring.density_g_ml, RING_STEEL) } : null,
+      ring: ring
+        ? {
+            mass: grams(ring.mass_g),
+            density: densityOr(ring.density_g_ml, RING_STEEL),
+            weighed: ring.weighed ?? false,
+          }
+        : null,
       hook: hook
         ? {
             mass: grams(hook.mass_g),
             density: densityOr(hook.density_g_ml, HOOK_STEEL),
             size: hook.size ?? null,
+            weighed: hook.weighed ?? false,
           }
         : null,
     })),
@@ -234,7 +241,7 @@ function lineSpec(line: Scenario["tackle"]["line"]): LineSpec {
   const known = lineMaterial(line.material);
   const diameter = mm(line.diameter_mm);
   const density = line.density_kg_m3 ?? known?.density;
-  const EA = line.stiffness_N ?? (known === null ? undefined : (known.modulus * Math.PI * diameter ** 2) / 4);
+  const EA = line.stiffness_N ?? (known === null ? undefined : lineStiffness(known, diameter));
   if (density === undefined || EA === undefined) {
     throw new Error(
       `line "${line.material}": no density or stiffness; check the scenario before compiling it`,

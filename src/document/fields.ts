@@ -215,23 +215,28 @@ function child(schema: z.core.$ZodType, step: string | number): z.core.$ZodType 
   return null;
 }
 
+/** A check that excludes the lower end itself. */
+function isAbove(check: { readonly _zod: { readonly def: object } }): boolean {
+  const def = check._zod.def as { check?: string; inclusive?: boolean };
+  return def.check === "greater_than" && def.inclusive === false;
+}
+
 /** Form metadata of one schema. */
 export function fieldOf(schema: z.core.$ZodType): Field | null {
   const about = z.globalRegistry.get(schema) ?? {};
   const label = about.title ?? "";
   const help = about.description ?? "";
   if (schema instanceof z.ZodNumber) {
-    const { minimum, exclusiveMinimum, maximum } = schema._zod.bag as Record<string, number | undefined>;
-    const min = exclusiveMinimum ?? minimum ?? -Infinity;
-    const max = maximum ?? Infinity;
+    const min = schema.minValue ?? -Infinity;
+    const max = schema.maxValue ?? Infinity;
     return {
       kind: "number",
       label,
       unit: about.unit ?? "",
       min,
       max,
-      above: exclusiveMinimum !== undefined,
-      whole: schema.format === "safeint",
+      above: (schema.def.checks ?? []).some(isAbove),
+      whole: schema.isInt,
       slider: about.slider ?? { min, max, step: 1 },
       help,
     };

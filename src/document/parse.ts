@@ -77,21 +77,33 @@ export function tryCompile(scenario: Scenario): Tried {
 }
 
 function refusal(scenario: Scenario, fault: BaitError | ShapeError): Problem {
-  const path = documentPath(fault.path);
+  if (fault instanceof ShapeError) {
+    const path = shapePath(fault.place);
+    return problem(path, fault.found.replace(/^found /, ""), fault.remedy, "Change the drawing there.");
+  }
+  const { path } = fault;
+  // The error's message is "path: what is wrong. Remedy."
+  const wrong = fault.message.slice(path.length + 2, -(fault.remedy.length + 3));
   const value = valueAt(scenario, pathSteps(path));
-  const found = typeof value === "object" && value !== null ? "what the bait cannot be" : describe(value);
+  const found = typeof value === "object" || value === undefined ? "what cannot be built" : describe(value);
   return {
     path,
     found,
-    allowed: fault.message,
-    remedy: fault.remedy,
-    message: `${path}: ${fault.message} ${fault.remedy}`,
+    allowed: wrong,
+    remedy: sentence(fault.remedy),
+    message: `${path}: ${wrong}. ${sentence(fault.remedy)}`,
   };
 }
 
-/** The model speaks of the bait ("chambers[0].to", "top[2]", "bench[1]"); the document says where that is. */
-function documentPath(path: string): string {
-  return path;
+const sentence = (words: string): string => {
+  const capital = words.charAt(0).toUpperCase() + words.slice(1);
+  return /[.!?]$/.test(capital) ? capital : `${capital}.`;
+};
+
+/** The shape speaks of its own knots ("top[2]", "exponentAbove[0]"); the document says where those stand. */
+function shapePath(place: string): string {
+  if (place === "length") return "bait.length_mm";
+  return `bait.${place.replace(/^exponentAbove/, "roundover.above").replace(/^exponentBelow/, "roundover.below")}`;
 }
 
 function nearestPlace(path: string, place: (path: string) => Place | null): Place | null {

@@ -4,7 +4,7 @@ export interface Problem {
   readonly path: string;
   /** What stands there. */
   readonly found: string;
-  /** What may stand there. */
+  /** What may stand there; where the model refuses a bait, why this cannot. */
   readonly allowed: string;
   /** What to do about it. */
   readonly remedy: string;

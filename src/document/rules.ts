@@ -1,7 +1,6 @@
-import { lineMaterial, material, nearestNames } from "../model/materials";
-import { describe, nearest, problem } from "./problem";
+import { lineMaterial, lineMaterials, material, nearestNames } from "../model/materials";
+import { describe, problem } from "./problem";
 import type { Problem } from "./problem";
-import { GROUPS } from "./schema";
 import type { Scenario, ScenarioBait } from "./schema";
 
 /**
@@ -17,7 +16,6 @@ export function rules(scenario: Scenario): Problem[] {
     ...coats(bait),
     ...wires(bait),
     ...lineOf(scenario),
-    ...benchNames(scenario),
     ...cadence(scenario),
   ];
 }
@@ -186,50 +184,11 @@ function lineOf(scenario: Scenario): Problem[] {
   const { line } = scenario.tackle;
   const whole = line.density_kg_m3 !== undefined && line.stiffness_N !== undefined;
   if (whole || lineMaterial(line.material) !== null) return [];
-  const hint = nearest(line.material, ["nylon", "fluorocarbon", "braid"]);
-  const did = hint.length > 0 ? `Did you mean "${hint[0] ?? ""}"? ` : "";
-  const remedy = `${did}A line of your own needs density_kg_m3 and stiffness_N.`;
-  return [
-    problem("tackle.line.material", describe(line.material), '"nylon", "fluorocarbon" or "braid"', remedy),
-  ];
-}
-
-/** Names that a bench reading may use besides the groups. */
-export function itemNames(bait: ScenarioBait): string[] {
-  return [bait.chambers, bait.ballast, bait.wires, bait.hangers, bait.fittings, bait.coats].flatMap((list) =>
-    list.map((one) => one.name),
-  );
-}
-
-function benchNames(scenario: Scenario): Problem[] {
-  const names = itemNames(scenario.bait);
-  const known = [...GROUPS, ...names];
-  return scenario.bench.flatMap((reading, i) =>
-    reading.with.flatMap((name, j) => {
-      const path = `bench[${i}].with[${j}]`;
-      if (!known.includes(name)) {
-        const hint = nearest(name, known, 1);
-        const remedy =
-          hint.length > 0
-            ? `Did you mean "${hint[0] ?? ""}"?`
-            : "Name a group, or a part as it is named in the bait.";
-        return [problem(path, describe(name), `one of ${known.join(", ")}`, remedy)];
-      }
-      const group = (GROUPS as readonly string[]).includes(name);
-      if (!group && names.indexOf(name) !== names.lastIndexOf(name)) {
-        const remedy = "Give the parts different names, or name their group.";
-        return [
-          problem(
-            path,
-            `${describe(name)}, the name of several parts`,
-            "a name that only one part has",
-            remedy,
-          ),
-        ];
-      }
-      return [];
-    }),
-  );
+  const hint = nearestNames(line.material, 1, lineMaterials)[0];
+  const own = "A line of your own needs density_kg_m3 and stiffness_N.";
+  const remedy = hint === undefined ? own : `Did you mean "${hint}"? ${own}`;
+  const known = lineMaterials.map((one) => `"${one.name}"`).join(", ");
+  return [problem("tackle.line.material", describe(line.material), known, remedy)];
 }
 
 /** Longest cadence, s: an hour. */

@@ -47,6 +47,8 @@ const density = () =>
   );
 const mass = (label: string, slider: readonly [number, number, number], help = "") =>
   number(label, "g", [0, 2000], slider, help);
+const weighed = () =>
+  maybe(flag("Weighed", "Read off a scale; otherwise a catalogue value with a wide uncertainty."));
 const inOut = (label: string) =>
   choice(
     label,
@@ -148,13 +150,14 @@ const bib = z
   .meta({ title: "Bib" });
 
 const ring = z
-  .strictObject({ mass_g: mass("Ring mass", [0, 1, 0.01]), density_g_ml: density() })
+  .strictObject({ mass_g: mass("Ring mass", [0, 1, 0.01]), density_g_ml: density(), weighed: weighed() })
   .meta({ title: "Split ring" });
 const hook = z
   .strictObject({
     mass_g: mass("Hook mass", [0, 5, 0.01], "Weigh it: hooks of one size number differ by a factor of two."),
     size: maybe(text("Hook size", 40)),
     density_g_ml: density(),
+    weighed: weighed(),
   })
   .meta({ title: "Hook" });
 const hanger = z

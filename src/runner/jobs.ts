@@ -1,0 +1,42 @@
+import type { Compiled } from "../document";
+import type { RunSetup } from "../model/motion";
+
+/** Steps and kept frames per second of every run (docs/model.md §8: 960 Hz is right). */
+export const RATE = 960;
+export const FRAME_RATE = 60;
+
+/** The cadence as a run: it starts at rest at the surface (a sinker just under it) with all its line out. */
+export function swimSetup(compiled: Compiled): RunSetup {
+  return { ...common(compiled), tackle: compiled.tackle, cadence: compiled.cadence, start: "afloat" };
+}
+
+export interface Tub {
+  /** Depth of the bait's centre of gravity where it is let go, m. */
+  readonly depth: number;
+  /** Its pitch there, rad; "rest": the rest trim under water. */
+  readonly pitch: number | "rest";
+  /** How long to watch, s. */
+  readonly duration: number;
+}
+
+/** Pushed under in still water and let go: no line. */
+export function tubSetup(compiled: Compiled, tub: Tub): RunSetup {
+  return {
+    ...common(compiled),
+    around: { ...compiled.around, current: { x: 0, z: 0 } },
+    tackle: null,
+    cadence: [{ do: "release", for: tub.duration }],
+    start: { depth: tub.depth, pitch: tub.pitch },
+  };
+}
+
+function common(compiled: Compiled) {
+  return {
+    bait: compiled.bait,
+    around: compiled.around,
+    bibFactor: compiled.calibration.bibFactor,
+    rate: RATE,
+    frameRate: FRAME_RATE,
+    seed: 1,
+  };
+}

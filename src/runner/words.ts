@@ -1,0 +1,47 @@
+/** Verdicts in the words of the trade, from the figures in the units of the answer. */
+
+/**
+ * A bait suspends where its net buoyancy is within 0.5 % of the water it displaces: weighing under water on a scale is
+ * good to about that (common practice, no source), so neither floating nor sinking can be promised.
+ */
+export const SUSPENDS_WITHIN = 0.005;
+
+export function floats(net_g: number, displaced_ml: number): "floats" | "suspends" | "sinks" {
+  if (Math.abs(net_g) <= SUSPENDS_WITHIN * displaced_ml) return "suspends";
+  return net_g > 0 ? "floats" : "sinks";
+}
+
+export function floatWords(net_g: number, displaced_ml: number): string {
+  const verdict = floats(net_g, displaced_ml);
+  const grams = `${Math.abs(net_g).toFixed(2)} g`;
+  if (verdict === "floats") return `floats by ${grams}`;
+  if (verdict === "sinks") return `sinks by ${grams}`;
+  const way = net_g >= 0 ? "light" : "heavy";
+  return `suspends (${grams} ${way}, within ±${(SUSPENDS_WITHIN * displaced_ml).toFixed(2)} g)`;
+}
+
+/** Level is within 1°: less than a drawn angle shows (common practice, no source). */
+const LEVEL = 1;
+
+/** The attitude of a trim in degrees, nose-up positive; null: any attitude. */
+export function attitudeWords(trim_deg: number | null): string {
+  if (trim_deg === null) return "rests in any attitude";
+  const steep = Math.abs(trim_deg);
+  const angle = `${steep.toFixed(1)}°`;
+  if (steep > 90) return `rests belly-up, nose ${trim_deg > 0 ? "up" : "down"}`;
+  if (steep <= LEVEL) return "rests level";
+  if (steep >= 45) return trim_deg > 0 ? `hangs tail-down at ${angle}` : `hangs nose-down at ${angle}`;
+  return `rests ${trim_deg > 0 ? "nose-up" : "nose-down"} by ${angle}`;
+}
+
+/** Slower than this it stands, mm/s: one bait length in a minute and more (common practice, no source). */
+const STANDS = 1;
+
+export function riseWords(rise: {
+  readonly speed_mm_s: number;
+  readonly secondsPer300mm: number | null;
+}): string {
+  const { speed_mm_s, secondsPer300mm } = rise;
+  if (Math.abs(speed_mm_s) < STANDS || secondsPer300mm === null) return "stands";
+  return `${speed_mm_s > 0 ? "rises" : "sinks"} 300 mm in ${secondsPer300mm.toFixed(1)} s`;
+}
