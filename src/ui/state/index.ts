@@ -1,0 +1,28 @@
+export { App, app, provideApp } from "./app.svelte";
+export { cautionsFor } from "./cautions";
+export type { Caution } from "./cautions";
+export { examples } from "./examples";
+export type { Example } from "./examples";
+export { fileName } from "./files.svelte";
+export {
+  attitudeWords,
+  chanceFigure,
+  degrees,
+  floatFigures,
+  leverFigure,
+  massFigures,
+  netFigure,
+  restFigure,
+  riseFigures,
+  uprightUnderWater,
+  verdictOf,
+  verdictSentence,
+} from "./figures";
+export type { Figure } from "./figures";
+export * from "./inputs";
+export type { Draft } from "./drafts";
+export type { ThemeChoice } from "./prefs.svelte";
+export type { Session } from "./session.svelte";
+export type { ShownUnit, UnitChoice, Units } from "./units.svelte";
+export type { Why } from "./why.svelte";
+export type { Worked } from "./workspace.svelte";

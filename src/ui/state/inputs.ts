@@ -1,0 +1,310 @@
+import { fieldAt, pathText, valueAt } from "../../document";
+import type { FieldUnit, Scenario } from "../../document";
+import { material } from "../../model/materials";
+
+/**
+ * The live inputs: which numbers of the document a maker turns at the bench, where they stand, and how
+ * a new value is written. Label, unit and ranges come from the document's own schema.
+ */
+export interface Input {
+  /** Stable within a document: names the control, the undo step and the place of a refusal. */
+  readonly id: string;
+  readonly label: string;
+  readonly unit: FieldUnit;
+  /** The value that a document has, in the unit of the file. */
+  read(scenario: Scenario): number;
+  readonly slider: { readonly min: number; readonly max: number; readonly step: number };
+  readonly min: number;
+  readonly max: number;
+  /** True: `min` itself is not allowed. */
+  readonly above: boolean;
+  readonly help: string;
+  /** The document with this input at `value`, made from the one given (that at the start of a drag). */
+  write(from: Scenario, value: number): Scenario;
+}
+
+/** Inputs of one thing: one ballast, one hanger; or of the whole section where `name` is "". */
+export interface InputGroup {
+  readonly name: string;
+  readonly inputs: readonly Input[];
+}
+
+type Step = string | number;
+type Json = Record<Step, unknown>;
+
+/** A copy of `root` with the value at `path` replaced; untouched branches are shared. */
+export function withValue<T>(root: T, path: readonly Step[], value: unknown): T {
+  const [head, ...rest] = path;
+  if (head === undefined) return value as T;
+  const copy = (Array.isArray(root) ? [...(root as unknown[])] : { ...(root as object) }) as Json;
+  copy[head] = withValue(copy[head], rest, value);
+  return copy as T;
+}
+
+type Extra = Partial<Omit<Input, "unit">>;
+
+function input(scenario: Scenario, steps: readonly Step[], extra: Extra = {}): Input {
+  const path = pathText(steps);
+  const field = fieldAt(path, scenario);
+  if (field === null || field.kind !== "number") {
+    throw new Error(`No number field at ${path}: name a field of the scenario schema.`);
+  }
+  const { label, unit, slider, min, max, above, help } = field;
+  return {
+    id: path,
+    label,
+    unit,
+    slider,
+    min,
+    max,
+    above,
+    help,
+    read: (from) => numberAt(from, steps),
+    write: (from, value) => withValue(from, steps, value),
+    ...extra,
+  };
+}
+
+function numberAt(scenario: Scenario, steps: readonly Step[]): number {
+  const value = valueAt(scenario, steps);
+  if (typeof value !== "number") throw new Error(`No number at ${pathText(steps)}: the document changed under its inputs.`);
+  return value;
+}
+
+const round = (value: number, step: number): number => Math.round(value / step) * step;
+/** Thousandths of a millimetre: finer than any knife, and no tails of binary digits in the file. */
+const tidy = (mm: number): number => Number(round(mm, 0.001).toFixed(3));
+
+type Pair = readonly [number, number];
+
+/** Everything that has a station moves along in proportion; heights and breadths stay. */
+export function stretched(from: Scenario, length: number): Scenario {
+  const { bait } = from;
+  const factor = length / bait.length_mm;
+  const along = (station: number): number =>
+    station === bait.length_mm ? length : tidy(station * factor);
+  const point = ([station, height]: Pair): [number, number] => [along(station), height];
+  const curve = (knots: readonly Pair[]): [number, number][] => knots.map(point);
+  const { widest, roundover, bib } = bait;
+  return {
+    ...from,
+    bait: {
+      ...bait,
+      length_mm: length,
+      top: curve(bait.top),
+      bottom: curve(bait.bottom),
+      halfBreadth: curve(bait.halfBreadth),
+      ...(widest === undefined ? {} : { widest: curve(widest) }),
+      ...(roundover === undefined
+        ? {}
+        : { roundover: { above: curve(roundover.above), below: curve(roundover.below) } }),
+      chambers: bait.chambers.map((one) => ({ ...one, from_mm: along(one.from_mm), to_mm: along(one.to_mm) })),
+      ballast: bait.ballast.map((one) => ({ ...one, at_mm: point(one.at_mm) })),
+      wires: bait.wires.map((one) => ({ ...one, path_mm: curve(one.path_mm) })),
+      ...(bib === undefined ? {} : { bib: { ...bib, root_mm: point(bib.root_mm) } }),
+      tie_mm: point(bait.tie_mm),
+      hangers: bait.hangers.map((one) => ({ ...one, at_mm: point(one.at_mm) })),
+      fittings: bait.fittings.map((one) => ({ ...one, at_mm: point(one.at_mm) })),
+    },
+  };
+}
+
+/** Greatest breadth seen from above, mm (a monotone curve has its greatest value at a knot). */
+export function breadthOf(scenario: Scenario): number {
+  return 2 * Math.max(...scenario.bait.halfBreadth.map(([, half]) => half));
+}
+
+/** Every half-breadth in proportion; the side view stays. */
+export function widened(from: Scenario, breadth: number): Scenario {
+  const factor = breadth / breadthOf(from);
+  const halfBreadth = from.bait.halfBreadth.map(([station, half]): [number, number] => [
+    station,
+    tidy(half * factor),
+  ]);
+  return { ...from, bait: { ...from.bait, halfBreadth } };
+}
+
+export function waterInputs(scenario: Scenario): readonly InputGroup[] {
+  return [
+    {
+      name: "",
+      inputs: [
+        input(scenario, ["water", "temperature_C"]),
+        input(scenario, ["water", "salinity_g_kg"]),
+        input(scenario, ["water", "depth_m"]),
+      ],
+    },
+  ];
+}
+
+/** The wood's density as the file has it: its own number, else the material's published one. g/mL. */
+export function densityOf(scenario: Scenario): number {
+  const { density_g_ml: own, material: name } = scenario.bait.body;
+  if (own !== undefined) return own;
+  const found = name === undefined ? null : material(name);
+  if (found === null) throw new Error(`The body has neither a density nor a known material (${String(name)}).`);
+  return found.density / 1000;
+}
+
+export function bodyInputs(scenario: Scenario): readonly InputGroup[] {
+  const half = input(scenario, ["bait", "halfBreadth", 0, 1]);
+  return [
+    {
+      name: "",
+      inputs: [
+        input(scenario, ["bait", "body", "density_g_ml"], {
+          label: "Body density",
+          help: "Weigh your blank: wood of one kind differs by a tenth and more.",
+          slider: { min: 0.08, max: 1.4, step: 0.005 },
+          read: densityOf,
+        }),
+        input(scenario, ["bait", "length_mm"], {
+          help: "Stretches the drawing: everything along the bait moves in proportion; heights stay.",
+          write: stretched,
+        }),
+        {
+          ...half,
+          id: "bait.halfBreadth",
+          label: "Width",
+          help: "Greatest breadth seen from above. All breadths change in proportion; the side view stays.",
+          slider: { min: 4, max: 50, step: 0.25 },
+          min: 0,
+          above: true,
+          max: half.max * 2,
+          read: breadthOf,
+          write: widened,
+        },
+      ],
+    },
+  ];
+}
+
+export function ballastInputs(scenario: Scenario): readonly InputGroup[] {
+  const { length_mm: length } = scenario.bait;
+  return scenario.bait.ballast.map((one, i) => {
+    const at = ["bait", "ballast", i] as const;
+    return {
+      name: one.name,
+      inputs: [
+        input(scenario, [...at, "mass_g"]),
+        input(scenario, [...at, "at_mm", 0], { slider: { min: 0, max: length, step: 0.25 } }),
+        input(scenario, [...at, "at_mm", 1], heightSlider(scenario)),
+      ],
+    };
+  });
+}
+
+/** Heights run a little past the drawn edges; a slider that reaches metres would be of no use. */
+function heightSlider(scenario: Scenario): Extra {
+  const heights = [...scenario.bait.top, ...scenario.bait.bottom].map(([, height]) => height);
+  return {
+    slider: { min: Math.floor(Math.min(...heights)) - 3, max: Math.ceil(Math.max(...heights)) + 3, step: 0.25 },
+  };
+}
+
+export function bibInputs(scenario: Scenario): readonly InputGroup[] {
+  const { bib, length_mm: length } = scenario.bait;
+  const eye: InputGroup = {
+    name: "Tie eye",
+    inputs: [
+      input(scenario, ["bait", "tie_mm", 0], {
+        label: "Tie eye station",
+        slider: { min: -20, max: Math.round(length / 2), step: 0.25 },
+      }),
+      input(scenario, ["bait", "tie_mm", 1], { label: "Tie eye height", ...heightSlider(scenario) }),
+    ],
+  };
+  if (bib === undefined) return [eye];
+  return [
+    {
+      name: "",
+      inputs: [
+        input(scenario, ["bait", "bib", "angle_deg"]),
+        input(scenario, ["bait", "bib", "length_mm"]),
+        input(scenario, ["bait", "bib", "width_mm"]),
+      ],
+    },
+    eye,
+  ];
+}
+
+export function hookInputs(scenario: Scenario): readonly InputGroup[] {
+  return scenario.bait.hangers
+    .map((one, i) => {
+      const at = ["bait", "hangers", i] as const;
+      const inputs: Input[] = [];
+      if (one.hook !== undefined) inputs.push(input(scenario, [...at, "hook", "mass_g"]));
+      if (one.ring !== undefined) inputs.push(input(scenario, [...at, "ring", "mass_g"]));
+      return { name: one.name, inputs };
+    })
+    .filter((group) => group.inputs.length > 0);
+}
+
+export function coatInputs(scenario: Scenario): readonly InputGroup[] {
+  return scenario.bait.coats.map((one, i) => {
+    const at = ["bait", "coats", i] as const;
+    return {
+      name: one.name,
+      inputs:
+        one.thickness_mm !== undefined
+          ? [input(scenario, [...at, "thickness_mm"])]
+          : one.mass_g !== undefined
+            ? [input(scenario, [...at, "mass_g"])]
+            : [],
+    };
+  });
+}
+
+export function tackleInputs(scenario: Scenario): readonly InputGroup[] {
+  return [
+    {
+      name: "Line",
+      inputs: [
+        input(scenario, ["tackle", "lineOut_m"]),
+        input(scenario, ["tackle", "rodTip_m"]),
+        input(scenario, ["tackle", "line", "diameter_mm"]),
+      ],
+    },
+  ];
+}
+
+type Move = Scenario["cadence"][number];
+
+/**
+ * The turns of the cadence. Moves of one kind with one value share one input: four equal twitches are
+ * one 'twitch travel', and a pause that differs has its own.
+ */
+export function cadenceInputs(scenario: Scenario): readonly InputGroup[] {
+  const keys: readonly { readonly key: string; readonly of: (move: Move) => number | undefined }[] = [
+    { key: "speed_m_s", of: (move) => (move.do === "reel" ? move.speed_m_s : undefined) },
+    { key: "travel_m", of: (move) => (move.do === "twitch" ? move.travel_m : undefined) },
+    { key: "for_s", of: (move) => (move.do === "pause" ? move.for_s : undefined) },
+  ];
+  const inputs = keys.flatMap(({ key, of }) => {
+    const alike = new Map<number, number[]>();
+    scenario.cadence.forEach((move, i) => {
+      const value = of(move);
+      if (value !== undefined) alike.set(value, [...(alike.get(value) ?? []), i]);
+    });
+    // In the order of their first move, so that a control keeps its place while its value changes.
+    return [...alike.values()].map((places) => {
+      const [first] = places;
+      if (first === undefined) throw new Error("A group of moves is never empty.");
+      const base = input(scenario, ["cadence", first, key]);
+      return {
+        ...base,
+        id: places.map((i) => `cadence[${i}].${key}`).join(" "),
+        label: alike.size > 1 ? `${base.label}, ${movesText(places)}` : base.label,
+        write: (from: Scenario, value: number): Scenario =>
+          places.reduce((next, i) => withValue(next, ["cadence", i, key], value), from),
+      };
+    });
+  });
+  return inputs.length === 0 ? [] : [{ name: "", inputs }];
+}
+
+function movesText(places: readonly number[]): string {
+  const shown = places.slice(0, 4).map((i) => String(i + 1));
+  const more = places.length > shown.length ? " …" : "";
+  return `${places.length === 1 ? "move" : "moves"} ${shown.join(", ")}${more}`;
+}

@@ -1,0 +1,107 @@
+import type { UnitChoice } from "./units.svelte";
+
+export type ThemeChoice = "auto" | "light" | "dark";
+
+/** The part of the browser's storage that is used; null where the browser gives none. */
+export type Store = Pick<Storage, "getItem" | "setItem"> | null;
+
+const KEY = "trimwright/preferences";
+const WIDE = 900;
+
+interface Saved {
+  readonly theme: ThemeChoice;
+  readonly units: UnitChoice;
+  readonly dismissed: readonly string[];
+}
+
+const DEFAULTS: Saved = { theme: "auto", units: { length: "mm", mass: "g", temperature: "°C" }, dismissed: [] };
+
+function pick<T extends string>(value: unknown, allowed: readonly T[], otherwise: T): T {
+  return allowed.find((one) => one === value) ?? otherwise;
+}
+
+/** Reads what an earlier visit left; anything odd in it falls back to the default of that one entry. */
+export function readSaved(text: string | null): Saved {
+  let raw: Partial<Record<keyof Saved, unknown>>;
+  try {
+    const parsed: unknown = JSON.parse(text ?? "{}");
+    raw = typeof parsed === "object" && parsed !== null ? parsed : {};
+  } catch {
+    raw = {};
+  }
+  const units = (typeof raw.units === "object" && raw.units !== null ? raw.units : {}) as Record<string, unknown>;
+  return {
+    theme: pick(raw.theme, ["auto", "light", "dark"], DEFAULTS.theme),
+    units: {
+      length: pick(units["length"], ["mm", "in"], DEFAULTS.units.length),
+      mass: pick(units["mass"], ["g", "oz"], DEFAULTS.units.mass),
+      temperature: pick(units["temperature"], ["°C", "°F"], DEFAULTS.units.temperature),
+    },
+    dismissed: Array.isArray(raw.dismissed) ? raw.dismissed.filter((one) => typeof one === "string") : [],
+  };
+}
+
+/** What belongs to the person and not to the document: theme, units, cautions put away, folded sections. */
+export class Prefs {
+  theme = $state<ThemeChoice>("auto");
+  units = $state.raw<UnitChoice>(DEFAULTS.units);
+  #dismissed = $state.raw<readonly string[]>([]);
+  #open = $state.raw<Readonly<Record<string, boolean>>>({});
+  readonly #store: Store;
+  readonly #wide: boolean;
+
+  /** `width` of the page in px decides whether sections start open. */
+  constructor(store: Store, width: number) {
+    this.#store = store;
+    this.#wide = width >= WIDE;
+    const saved = readSaved(store?.getItem(KEY) ?? null);
+    this.theme = saved.theme;
+    this.units = saved.units;
+    this.#dismissed = saved.dismissed;
+  }
+
+  setTheme(theme: ThemeChoice): void {
+    this.theme = theme;
+    this.#save();
+  }
+
+  setUnits(units: UnitChoice): void {
+    this.units = units;
+    this.#save();
+  }
+
+  isDismissed(key: string): boolean {
+    return this.#dismissed.includes(key);
+  }
+
+  dismiss(key: string): void {
+    if (!this.isDismissed(key)) this.#dismissed = [...this.#dismissed, key];
+    this.#save();
+  }
+
+  get anyDismissed(): boolean {
+    return this.#dismissed.length > 0;
+  }
+
+  showCautionsAgain(): void {
+    this.#dismissed = [];
+    this.#save();
+  }
+
+  isOpen(section: string): boolean {
+    return this.#open[section] ?? this.#wide;
+  }
+
+  setOpen(section: string, open: boolean): void {
+    if (this.isOpen(section) !== open) this.#open = { ...this.#open, [section]: open };
+  }
+
+  #save(): void {
+    const saved: Saved = { theme: this.theme, units: this.units, dismissed: this.#dismissed };
+    try {
+      this.#store?.setItem(KEY, JSON.stringify(saved));
+    } catch {
+      // A full or forbidden store loses a preference and nothing else.
+    }
+  }
+}

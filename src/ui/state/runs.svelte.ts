@@ -1,0 +1,187 @@
+import { GrowingRecording } from "../../model/motion";
+import type { Vec } from "../../model/base";
+import type { Snapshot } from "../../model/motion";
+import type { ModelClient, RunJob } from "../../runner";
+import type { Worked } from "./workspace.svelte";
+
+/** What a recording was made of, and how far it has come. */
+export interface Shown {
+  readonly recording: GrowingRecording;
+  readonly worked: Worked;
+}
+
+export function faultText(fault: unknown): string {
+  return fault instanceof Error ? fault.message : String(fault);
+}
+
+/**
+ * One run that follows what is asked of it: the newest request wins, and what was shown stays until the
+ * new recording has come as far as the moment that is being looked at.
+ */
+export class RunSlot {
+  shown = $state.raw<Shown | null>(null);
+  /** Frames of `shown` that have arrived; rises at most once a drawn frame. */
+  frames = $state(0);
+  busy = $state(false);
+  failure = $state.raw<string | null>(null);
+  readonly #client: ModelClient;
+  readonly #lane: string;
+  readonly #looking: () => number;
+  #latest: RunJob | null = null;
+  #beat = 0;
+
+  /** `looking`: the moment, s, that is on the screen. */
+  constructor(client: ModelClient, lane: string, looking: () => number) {
+    this.#client = client;
+    this.#lane = lane;
+    this.#looking = looking;
+  }
+
+  get recording(): GrowingRecording | null {
+    return this.shown?.recording ?? null;
+  }
+
+  /** Seconds that can be seen, and that there will be. */
+  get available(): number {
+    return this.recording === null || this.frames === 0 ? 0 : (this.frames - 1) / this.recording.frameRate;
+  }
+  get duration(): number {
+    return this.recording === null ? 0 : (this.recording.meta.frames - 1) / this.recording.frameRate;
+  }
+
+  async record(job: RunJob, worked: Worked): Promise<void> {
+    this.#latest = job;
+    this.busy = true;
+    let growing: GrowingRecording | null = null;
+    try {
+      const done = await this.#client.run(
+        job,
+        {
+          meta: (meta) => {
+            growing = new GrowingRecording(meta);
+          },
+          chunk: (chunk) => {
+            if (growing === null) return;
+            growing.append(chunk);
+            this.#came(growing, worked);
+          },
+        },
+        this.#lane,
+      );
+      // Null: a newer request has taken the lane, and speaks for itself.
+      if (done === null || this.#latest !== job) return;
+      this.failure = null;
+      this.busy = false;
+      this.#count();
+    } catch (fault) {
+      if (this.#latest !== job) return;
+      this.busy = false;
+      this.failure = faultText(fault);
+    }
+  }
+
+  /** Shows a finished recording that is there already. */
+  adopt(shown: Shown): void {
+    this.#stop();
+    this.shown = shown;
+    this.#count();
+  }
+
+  /** Forgets what is shown and stops what is under way: another document is open, or nothing is pinned. */
+  clear(): void {
+    this.#stop();
+    this.shown = null;
+    this.frames = 0;
+    this.failure = null;
+  }
+
+  #stop(): void {
+    if (this.busy) this.#client.cancel(this.#lane);
+    this.#latest = null;
+    this.busy = false;
+  }
+
+  #came(recording: GrowingRecording, worked: Worked): void {
+    if (this.shown?.recording !== recording) {
+      const far = recording.complete || recording.duration >= this.#looking();
+      if (this.shown !== null && !far) return;
+      this.shown = { recording, worked };
+      this.failure = null;
+      this.#count();
+    } else if (this.#beat === 0) {
+      this.#beat = requestAnimationFrame(() => this.#count());
+    }
+  }
+
+  #count(): void {
+    cancelAnimationFrame(this.#beat);
+    this.#beat = 0;
+    this.frames = this.recording?.frames ?? 0;
+  }
+}
+
+/** A figure that takes a while: the last answer stays, marked stale, until the next is there. */
+export class Later<T> {
+  value = $state.raw<T | null>(null);
+  stale = $state(false);
+  failure = $state.raw<string | null>(null);
+  #latest = 0;
+
+  /** Takes the answer of `ask` unless a newer one has been asked for meanwhile; null answers were cancelled. */
+  async ask(ask: () => Promise<T | null>): Promise<void> {
+    const number = ++this.#latest;
+    this.stale = true;
+    try {
+      const answer = await ask();
+      if (number !== this.#latest || answer === null) return;
+      this.value = answer;
+      this.failure = null;
+      this.stale = false;
+    } catch (fault) {
+      if (number !== this.#latest) return;
+      this.value = null;
+      this.failure = faultText(fault);
+      this.stale = false;
+    }
+  }
+
+  clear(): void {
+    this.#latest += 1;
+    this.value = null;
+    this.failure = null;
+    this.stale = false;
+  }
+}
+
+const TRACE_SECONDS = 3;
+const TRACE_STEP = 1 / 20;
+
+/** The recent path of G in one recording, on a fixed grid of times so that old points do not move. */
+export class Trace {
+  readonly #known = new Map<number, Vec>();
+  readonly #recording: GrowingRecording;
+
+  constructor(recording: GrowingRecording) {
+    this.#recording = recording;
+  }
+
+  follows(recording: GrowingRecording): boolean {
+    return recording === this.#recording;
+  }
+
+  until(now: Snapshot): readonly Vec[] {
+    const path: Vec[] = [];
+    const last = Math.ceil(now.time / TRACE_STEP) - 1;
+    for (let i = Math.max(0, last - TRACE_SECONDS / TRACE_STEP); i <= last; i++) path.push(this.#at(i));
+    path.push(now.G);
+    return path;
+  }
+
+  #at(i: number): Vec {
+    const known = this.#known.get(i);
+    if (known !== undefined) return known;
+    const { G } = this.#recording.at(i * TRACE_STEP);
+    this.#known.set(i, G);
+    return G;
+  }
+}

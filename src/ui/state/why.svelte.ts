@@ -1,0 +1,31 @@
+/** The answer to 'why this number': what it is, how it is reckoned, from what, and who says so. */
+export interface Why {
+  readonly title: string;
+  /** The number as shown, with its unit. */
+  readonly value: string;
+  /** What it means at the bench, in a sentence or two. */
+  readonly meaning: string;
+  readonly formula: string;
+  readonly inputs: readonly { readonly name: string; readonly value: string }[];
+  /** Rows of a longer reckoning, such as the weight account. */
+  readonly table?: {
+    readonly head: readonly string[];
+    readonly rows: readonly (readonly string[])[];
+    readonly foot: readonly string[];
+  };
+  readonly source: string;
+  readonly note?: string;
+}
+
+/** Which number is being asked, and the button that asked (focus goes back there). */
+export class WhyState {
+  asked = $state.raw<{ readonly why: () => Why; readonly anchor: HTMLElement } | null>(null);
+
+  ask(why: () => Why, anchor: HTMLElement): void {
+    this.asked = { why, anchor };
+  }
+
+  close(): void {
+    this.asked = null;
+  }
+}
