@@ -59,7 +59,7 @@ export function arrowOf(from: { x: number; y: number }, force: Vec, unit: number
 
 /** Reference bars for the key: round forces whose bars fit into `room` px, and the length of each. */
 export function arrowKey(unit: number, room: number): { readonly newton: number; readonly length: number }[] {
-  return [0.001, 0.01, 0.1, 1]
+  return [0.01, 0.1, 1]
     .map((newton) => ({ newton, length: arrowLength(newton, unit) }))
     .filter((bar) => bar.length >= 5 && bar.length <= room);
 }

@@ -29,6 +29,18 @@ export function toWorld(view: View, size: Size, p: { readonly x: number; readonl
   };
 }
 
+/** Room that the scales take at the stage's edges, px. */
+export interface Rulers {
+  /** Width of the depth scale. */
+  readonly left: number;
+  /** Height of the distance scale. */
+  readonly bottom: number;
+}
+
+export function rulerSizes(size: Size): Rulers {
+  return size.width < 520 ? { left: 40, bottom: 20 } : { left: 52, bottom: 22 };
+}
+
 /** Share of the stage's width that the bait's length takes when close. */
 export const CLOSE_SHARE = 0.55;
 
@@ -43,28 +55,37 @@ function columnDepth(scene: Scene, around: Vec): number {
 }
 
 /**
- * Where the camera wants to be.
+ * Where the camera wants to be: what it frames stands in the middle of the stage between its scales.
  * @param around the point it follows (the bait's middle), world
  * @param rodTip end of the line, world, or null without a line
  */
-export function framed(framing: Framing, scene: Scene, size: Size, around: Vec, rodTip: Vec | null): View {
-  if (framing === "close") return { x: around.x, z: around.z, scale: closeScale(scene, size) };
+export function framed(
+  framing: Framing,
+  scene: Scene,
+  size: Size,
+  rulers: Rulers,
+  around: Vec,
+  rodTip: Vec | null,
+): View {
+  const width = size.width - rulers.left;
+  const height = size.height - rulers.bottom;
+  const centred = (x: number, z: number, scale: number): View => ({
+    x: x - rulers.left / 2 / scale,
+    z: z - rulers.bottom / 2 / scale,
+    scale,
+  });
+  const close = closeScale(scene, size);
+  if (framing === "close") return centred(around.x, around.z, close);
   const depth = columnDepth(scene, around);
   const sky = Math.max(0.12 * depth, 2 * scene.length);
+  const bottom = -1.05 * depth;
   if (framing === "cast" && rodTip) {
     const top = Math.max(rodTip.z * 1.15, sky);
-    const bottom = -1.06 * depth;
-    const span = Math.abs(rodTip.x - around.x) * 1.25 + 4 * scene.length;
-    const scale = Math.min(size.width / span, size.height / (top - bottom), closeScale(scene, size));
-    return { x: (rodTip.x + around.x) / 2, z: (top + bottom) / 2, scale };
+    const span = Math.abs(rodTip.x - around.x) * 1.2 + 4 * scene.length;
+    const scale = Math.min(width / span, height / (top - bottom), close);
+    return centred((rodTip.x + around.x) / 2, (top + bottom) / 2, scale);
   }
-  const top = sky;
-  const bottom = -1.06 * depth;
-  return {
-    x: around.x,
-    z: (top + bottom) / 2,
-    scale: Math.min(size.height / (top - bottom), closeScale(scene, size)),
-  };
+  return centred(around.x, (sky + bottom) / 2, Math.min(height / (sky - bottom), close));
 }
 
 /** Least and greatest scale that zooming reaches. */

@@ -110,7 +110,7 @@ export class Figure {
   #make(scene: Scene, xray: boolean, palette: Palette, scale: number): void {
     for (const child of this.container.removeChildren()) child.destroy();
     const ghost = this.#style === "ghost";
-    const colour = ghost ? "accent" : "ink";
+    const colour = ghost ? "ghost" : "ink";
     const drawn = (marks: readonly Mark[]): Graphics => {
       const g = this.container.addChild(new Graphics());
       drawMarks(g, marks, palette, scale);

@@ -1,20 +1,8 @@
-import type { ForceKey } from "../../model/forces";
+import { FORCE_LEGEND, type ForceKey, type ForceLegend } from "../../model/forces";
 
-export interface ForceWords {
-  readonly letter: string;
-  readonly label: string;
-  readonly colour: string;
+/** Letter, words and colour of a force. @throws Error for a force that the record does not list */
+export function forceWords(key: ForceKey): ForceLegend {
+  const found = FORCE_LEGEND.find((l) => l.key === key);
+  if (!found) throw new Error(`No legend for the force "${key}": add it to the record of forces`);
+  return found;
 }
-
-const WORDS: Readonly<Record<ForceKey, ForceWords>> = {
-  weight: { letter: "W", label: "weight", colour: "#000000" },
-  buoyancy: { letter: "F", label: "buoyancy", colour: "#0072B2" },
-  crossflow: { letter: "C", label: "cross-flow drag", colour: "#E69F00" },
-  axial: { letter: "A", label: "axial drag", colour: "#F0E442" },
-  tail: { letter: "V", label: "lift at the tail", colour: "#CC79A7" },
-  bib: { letter: "P", label: "bib", colour: "#D55E00" },
-  hooks: { letter: "H", label: "hooks", colour: "#56B4E9" },
-  line: { letter: "T", label: "line", colour: "#009E73" },
-};
-
-export const forceWords = (key: ForceKey): ForceWords => WORDS[key];

@@ -74,7 +74,7 @@ export function bodyMarks(scene: Scene, xray: boolean): Mark[] {
       points: tone.polygon,
       what: "body",
       fill: xray
-        ? { role: "baitDark", to: "baitLight", t: 0.45 + 0.55 * tone.light, alpha: 0.8 }
+        ? { role: "baitDark", to: "baitLight", t: 0.4 + 0.6 * tone.light }
         : { role: "baitDark", to: "baitLight", t: tone.light },
     });
   if (xray) marks.push(...insideMarks(scene));
@@ -212,14 +212,14 @@ export function ghostMarks(scene: Scene): Mark[] {
       kind: "path",
       points: [a, b],
       what: null,
-      stroke: { role: "accent", px: HAIR, alpha: 0.55 },
+      stroke: { role: "ghost", px: HAIR, alpha: 0.55 },
     })),
   ];
-  const stroke: Stroke = { role: "accent", px: BOLD, dash: [6, 4] };
+  const stroke: Stroke = { role: "ghost", px: BOLD, dash: [6, 4] };
   if (scene.bib) marks.push({ kind: "polygon", points: scene.bib.plate, what: null, stroke });
   for (const wire of scene.wires)
     for (const points of wire.outside)
-      marks.push({ kind: "path", points, what: null, stroke: { role: "accent", px: THIN } });
+      marks.push({ kind: "path", points, what: null, stroke: { role: "ghost", px: THIN } });
   marks.push({ kind: "polygon", points: scene.outline, what: null, stroke });
   return marks;
 }
@@ -238,7 +238,7 @@ export function hookMarks(hanger: Scene["hangers"][number], colour: Role = "ink"
       at: { x: 0, z: -0.75 * ring },
       radius: ring,
       what,
-      stroke: { role: colour === "ink" ? "metal" : colour, px: THIN, real: 0.0006 },
+      stroke: { role: colour === "ink" ? "metal" : colour, px: THIN, real: colour === "ink" ? 0.0006 : 0 },
     });
   const L = hanger.hookLength;
   if (L === null) return marks;
@@ -248,7 +248,7 @@ export function hookMarks(hanger: Scene["hangers"][number], colour: Role = "ink"
     to: "ink",
     t: colour === "ink" ? 0.55 : 0,
     px: 1.3,
-    real: 0.036 * L,
+    real: (colour === "ink" ? 0.036 : 0.012) * L,
   };
   const eye = 0.06 * L;
   const bend = 0.155 * L;

@@ -1,13 +1,15 @@
 import "pixi.js/unsafe-eval"; // shaders set up without eval: the page's content security policy forbids it
 import { autoDetectRenderer, Container, Graphics, Rectangle, type Renderer, Sprite, Texture } from "pixi.js";
 import type { Vec } from "../../model/base";
+import type { ForceLegend } from "../../model/forces";
 import { arrowKey, arrowOf, forceText, pxPerRootNewton } from "./arrows";
-import { toScreen, type Size, type View } from "./camera";
+import { rulerSizes, toScreen, type Size, type View } from "./camera";
 import { dashed, placed } from "./geometry";
 import { Figure } from "./figure";
 import { Labels } from "./labels";
 import { forceWords } from "./legend";
 import { cssOf, mix, numberOf, type Palette } from "./palette";
+import { Placer } from "./placer";
 import { decimalsOf, niceStep, ticksBetween, tickText } from "./ticks";
 import type { Posed, StageOptions } from "./types";
 
@@ -25,13 +27,18 @@ export interface Picture {
 
 export type Kind = "webgl" | "canvas";
 
-/** Width of the depth scale and height of the distance scale at the stage's edges, px. */
-export function rulerSizes(size: Size): { left: number; bottom: number } {
-  return size.width < 520 ? { left: 36, bottom: 20 } : { left: 46, bottom: 22 };
-}
-
 /** Under this length of the bait on the screen (px) its parts cannot be told apart: a lens shows them. */
 const LENS_BELOW = 90;
+
+/** True where the browser says that its WebGL is computed by the processor (or tells nothing of WebGL at all). */
+function computedInSoftware(): boolean {
+  const gl = document.createElement("canvas").getContext("webgl2", { failIfMajorPerformanceCaveat: true });
+  if (!gl) return true;
+  const info = gl.getExtension("WEBGL_debug_renderer_info");
+  const name = String(info ? gl.getParameter(info.UNMASKED_RENDERER_WEBGL) : gl.getParameter(gl.RENDERER));
+  gl.getExtension("WEBGL_lose_context")?.loseContext();
+  return /swiftshader|llvmpipe|softpipe|software|basic render/i.test(name);
+}
 
 /** Draws pictures on a canvas of its own. Knows no clock: it draws when told. */
 export class Painter {
@@ -55,10 +62,19 @@ export class Painter {
   #ratio: number;
 
   /**
-   * A painter on WebGL, or on the plain 2D canvas where that is not to be had.
-   * @throws Error where the browser offers neither
+   * A painter on WebGL or on the plain 2D canvas. WebGL that the browser computes without a graphics processor is
+   * refused unless `software`: the 2D canvas then draws the same picture ten times as fast.
+   * @throws Error where the browser does not offer it
    */
-  static async make(kind: Kind, size: Size, ratio: number, palette: Palette): Promise<Painter> {
+  static async make(
+    kind: Kind,
+    size: Size,
+    ratio: number,
+    palette: Palette,
+    software = false,
+  ): Promise<Painter> {
+    if (kind === "webgl" && !software && computedInSoftware())
+      throw new Error("WebGL here runs without a graphics processor");
     const canvas = document.createElement("canvas");
     // A strict preference each: left to itself the library would try WebGPU next, whose canvas stays blank here.
     const renderer = await autoDetectRenderer({
@@ -176,9 +192,19 @@ export class Painter {
     const small = bait.scene.length * view.scale < LENS_BELOW;
     this.#drawLens(picture, small);
     if (!small) {
-      if (options.labels) this.#drawPitch(picture);
-      if (options.forces) this.#drawForces(picture, at, pxPerRootNewton(size.width, size.height));
-      this.#drawCentres(bait, at, options.labels);
+      const rulers = rulerSizes(size);
+      const placer = new Placer({
+        x0: rulers.left + 4,
+        y0: 4,
+        x1: size.width - 4,
+        y1: size.height - rulers.bottom - 4,
+      });
+      // The depth's pointer at the scale keeps its place.
+      placer.block(rulers.left + 30, at(bait.snapshot.eye).y, 60, 20);
+      if (options.labels) this.#drawPitch(picture, placer);
+      for (const p of [bait.snapshot.G, bait.snapshot.B]) placer.block(at(p).x, at(p).y, 13, 13);
+      if (options.forces) this.#drawForces(picture, at, pxPerRootNewton(size.width, size.height), placer);
+      this.#drawCentres(bait, at, placer);
     }
     this.#drawRulers(picture);
     this.#labels.end();
@@ -306,78 +332,100 @@ export class Painter {
     });
   }
 
-  #drawForces({ bait, options }: Picture, at: (p: Vec) => { x: number; y: number }, unit: number): void {
+  #drawForces(
+    { bait, options }: Picture,
+    at: (p: Vec) => { x: number; y: number },
+    unit: number,
+    placer: Placer,
+  ): void {
     const g = this.#over;
-    const { width, height } = this.#size;
-    const rulers = rulerSizes(this.#size);
-    for (const { key, at: point, force } of bait.snapshot.forces) {
+    const ink = numberOf(this.#palette.dark ? this.#palette.paper : this.#palette.ink);
+    const arrows = bait.snapshot.forces.flatMap(({ key, at: point, force }) => {
       const arrow = arrowOf(at(point), force, unit);
-      if (!arrow) continue;
-      const words = forceWords(key);
-      const color = Number.parseInt(words.colour.slice(1), 16);
-      const rim = { color: numberOf(this.#palette.paper), alpha: 0.85 };
+      return arrow ? [{ arrow, force, words: forceWords(key), size: Math.hypot(force.x, force.z) }] : [];
+    });
+    // Long ones first, so that a short one on the same line stays in sight.
+    arrows.sort((a, b) => b.size - a.size);
+    for (const { arrow, words } of arrows) {
+      const color = this.#shown(words.colour);
+      // A dark edge keeps every colour of the palette, yellow too, apart from paper and water.
       g.moveTo(arrow.from.x, arrow.from.y)
         .lineTo(arrow.neck.x, arrow.neck.y)
-        .stroke({ ...rim, width: 5.5, cap: "round" });
-      g.poly([...arrow.head]).stroke({ ...rim, width: 2.5, join: "round" });
+        .stroke({ color: ink, width: 4.5, cap: "round" });
+      g.poly([...arrow.head]).stroke({ color: ink, width: 1.8, join: "round" });
       g.moveTo(arrow.from.x, arrow.from.y).lineTo(arrow.neck.x, arrow.neck.y).stroke({ color, width: 2.75 });
       g.poly([...arrow.head]).fill({ color });
-      const size = Math.hypot(force.x, force.z);
-      const text = options.labels ? `${words.letter} ${forceText(size)}` : words.letter;
-      const dx = force.x / size;
-      const dy = -force.z / size;
-      const x = Math.max(rulers.left + 14, Math.min(width - 14, arrow.to.x + 9 * dx));
-      const y = Math.max(10, Math.min(height - rulers.bottom - 10, arrow.to.y + 11 * dy));
-      this.#labels.put(text, x, y, {
+    }
+    for (const { arrow, force, size, words } of arrows) {
+      const text =
+        options.labels && this.#size.width >= 520 ? `${words.letter} ${forceText(size)}` : words.letter;
+      const spot = placer.place(arrow.to, Math.atan2(force.z, force.x), 7.8 * text.length + 2, 15);
+      this.#labels.put(text, spot.x, spot.y, {
         size: 13,
         bold: true,
         colour: this.#palette.ink,
-        anchorX: dx > 0.5 ? 0 : dx < -0.5 ? 1 : 0.5,
+        anchorX: 0.5,
         anchorY: 0.5,
         halo: this.#palette.paper,
       });
     }
-    this.#drawForceKey(unit);
+    const shown = arrows.map((a) => a.words).sort((a, b) => a.letter.localeCompare(b.letter));
+    if (shown.length > 0) this.#drawForceKey(unit, shown);
   }
 
-  /** Bars of round forces: how long an arrow is, and that its length goes with the root. */
-  #drawForceKey(unit: number): void {
+  /** A force's colour; black turns to white on dark paper, as ink does. */
+  #shown(colour: string): number {
+    const value = Number.parseInt(colour.slice(1), 16);
+    return value === 0 && this.#palette.dark ? 0xffffff : value;
+  }
+
+  /** Two rows above the distance scale: bars of round forces (lengths go with the root), and the letters' names. */
+  #drawForceKey(unit: number, shown: readonly ForceLegend[]): void {
     const { width, height } = this.#size;
-    const rulers = rulerSizes(this.#size);
-    const bars = arrowKey(unit, Math.min(0.4 * width, 240));
-    const longest = bars.at(-1);
-    if (!longest) return;
     const palette = this.#palette;
+    const g = this.#over;
+    const rulers = rulerSizes(this.#size);
     const left = rulers.left + 10;
-    const bottom = height - rulers.bottom - 9;
-    const rows = bars.length;
-    const top = bottom - 15 * rows - 15;
-    this.#over
-      .rect(left - 4, top - 4, Math.max(longest.length + 62, 150), bottom - top + 8)
-      .fill({ color: numberOf(palette.paper), alpha: 0.72 });
-    this.#labels.put("arrow length ∝ √force", left, top, {
-      size: 11,
-      colour: palette.inkSoft,
-      anchorX: 0,
-      anchorY: 0,
+    const bottom = height - rulers.bottom;
+    const small = { size: 11, anchorX: 0, anchorY: 0.5, halo: mix(palette.waterTop, palette.waterDeep, 0.5) };
+    // The names in as many rows as they need, the last row lowest.
+    const rows: { readonly legend: ForceLegend; readonly x: number }[][] = [[]];
+    let x = left;
+    for (const legend of width >= 640 ? shown : []) {
+      const wide = 27 + 6.4 * legend.label.length;
+      if (x + wide > width - 8) {
+        rows.push([]);
+        x = left;
+      }
+      rows.at(-1)?.push({ legend, x });
+      x += wide + 14;
+    }
+    const ink = numberOf(palette.dark ? palette.paper : palette.ink);
+    rows.forEach((row, i) => {
+      const y = bottom - 11 - 16 * (rows.length - 1 - i);
+      for (const { legend, x: at } of row) {
+        g.rect(at, y - 4.5, 9, 9)
+          .fill({ color: this.#shown(legend.colour) })
+          .stroke({ color: ink, width: 1 });
+        this.#labels.put(legend.letter, at + 13, y, { ...small, colour: palette.ink, bold: true });
+        this.#labels.put(legend.label, at + 27, y, { ...small, colour: palette.ink });
+      }
     });
-    bars.forEach((bar, i) => {
-      const y = bottom - 15 * (rows - 1 - i) - 5;
-      this.#over
-        .moveTo(left, y)
-        .lineTo(left + bar.length, y)
-        .stroke({ color: numberOf(palette.ink), width: 2.5 });
-      this.#labels.put(`${bar.newton} N`, left + bar.length + 6, y, {
-        size: 11,
-        colour: palette.ink,
-        anchorX: 0,
-        anchorY: 0.5,
-      });
-    });
+    const barsY = bottom - 12 - (rows[0]?.length ? 16 * rows.length : 0);
+    x = left;
+    for (const bar of arrowKey(unit, 0.2 * width)) {
+      g.moveTo(x, barsY).lineTo(x + bar.length, barsY);
+      for (const end of [x, x + bar.length]) g.moveTo(end, barsY - 3).lineTo(end, barsY + 3);
+      const text = `${bar.newton} N`;
+      this.#labels.put(text, x + bar.length + 5, barsY, { ...small, colour: palette.ink });
+      x += bar.length + 14 + 6.4 * text.length;
+    }
+    g.stroke({ color: numberOf(palette.ink), width: 1.5 });
+    this.#labels.put("length ∝ √force", x, barsY, { ...small, colour: palette.inkSoft });
   }
 
   /** G as the quartered disc of engineering drawings, B as a ring; each with its letter. */
-  #drawCentres(bait: Posed, at: (p: Vec) => { x: number; y: number }, labels: boolean): void {
+  #drawCentres(bait: Posed, at: (p: Vec) => { x: number; y: number }, placer: Placer): void {
     const g = this.#over;
     const palette = this.#palette;
     const ink = numberOf(palette.ink);
@@ -393,23 +441,24 @@ export class Painter {
         .closePath()
         .fill({ color: ink });
     g.circle(G.x, G.y, 6).stroke({ color: ink, width: 1.5 });
-    const style = { size: 14, bold: true, colour: palette.ink, halo: palette.paper };
-    const apart = Math.abs(G.y - B.y) > 15;
-    this.#labels.put("G", G.x + 10, apart || G.y > B.y ? G.y + 2 : G.y - 2, {
-      ...style,
-      anchorX: 0,
-      anchorY: apart ? 0.5 : G.y > B.y ? 0.2 : 0.8,
-    });
-    this.#labels.put("B", B.x - 10, apart || B.y < G.y ? B.y - 2 : B.y + 2, {
-      ...style,
-      anchorX: 1,
-      anchorY: apart ? 0.5 : B.y < G.y ? 0.8 : 0.2,
-    });
-    void labels;
+    for (const [letter, p, direction] of [
+      ["G", G, 0],
+      ["B", B, Math.PI],
+    ] as const) {
+      const spot = placer.place(p, direction, 12, 15, 9);
+      this.#labels.put(letter, spot.x, spot.y, {
+        size: 14,
+        bold: true,
+        colour: palette.ink,
+        halo: palette.paper,
+        anchorX: 0.5,
+        anchorY: 0.5,
+      });
+    }
   }
 
   /** The pitch as an angle between a level line and the datum line, drawn ahead of the nose. */
-  #drawPitch({ bait, view }: Picture): void {
+  #drawPitch({ bait, view }: Picture, placer: Placer): void {
     const { scene, snapshot } = bait;
     const g = this.#over;
     const palette = this.#palette;
@@ -434,6 +483,7 @@ export class Painter {
       .stroke({ color: ink, width: 1 });
     const degrees = (snapshot.pitch * 180) / Math.PI;
     const where = tip(snapshot.pitch / 2, 1.04 * radius + 4);
+    placer.block(where.x + 22, where.y, 48, 16);
     this.#labels.put(`${tickText(degrees, 0.1)}°`, where.x, where.y, {
       size: 13,
       colour: palette.ink,
@@ -474,7 +524,7 @@ export class Painter {
     const n = Math.hypot(d.x, d.y);
     const u = { x: d.x / n, y: d.y / n };
     const palette = this.#palette;
-    const colour = name === "pinned" ? palette.accent : palette.ink;
+    const colour = name === "pinned" ? palette.ghost : palette.ink;
     this.#over
       .poly([
         tip.x,

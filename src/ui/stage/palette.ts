@@ -3,7 +3,7 @@
  * stands, so that light and dark follow the page:
  *
  *   --paper --ink --ink-soft --rule --water-top --water-deep --sky --floor --accent     asked for
- *   --bait-light --bait-dark --metal                                                    optional, mixed from the others
+ *   --bait-light --bait-dark --metal --ghost                                            optional, made from the others
  *
  * A token that is missing or cannot be read takes the fall-back below.
  */
@@ -22,7 +22,8 @@ export type Role =
   | "accent"
   | "baitLight"
   | "baitDark"
-  | "metal";
+  | "metal"
+  | "ghost";
 
 export type Palette = Readonly<Record<Role, Rgb>> & { readonly dark: boolean; readonly font: string };
 
@@ -39,6 +40,7 @@ export const TOKENS: readonly (readonly [Role, string])[] = [
   ["baitLight", "--bait-light"],
   ["baitDark", "--bait-dark"],
   ["metal", "--metal"],
+  ["ghost", "--ghost"],
 ];
 
 const hex = (s: string): Rgb => {
@@ -115,6 +117,7 @@ export function paletteFrom(read: Partial<Record<Role, Rgb>>, prefersDark: boole
     accent: of("accent"),
     baitLight: read.baitLight ?? (dark ? mix(paper, ink, 0.62) : mix(paper, ink, 0.0)),
     baitDark: read.baitDark ?? (dark ? mix(paper, ink, 0.24) : mix(paper, ink, 0.38)),
+    ghost: read.ghost ?? of("accent"),
     metal: read.metal ?? mix(paper, ink, dark ? 0.8 : 0.62),
   };
 }

@@ -8,7 +8,7 @@ import type { Scene, SceneHanger, SceneWire } from "./types";
 /** Points of the side outline: at 1000 px of length a chord then leaves the curve by well under a pixel. */
 const OUTLINE_POINTS = 160;
 /** Bands of shading from roof to belly. */
-const BANDS = 18;
+const BANDS = 28;
 const STATIONS = 56;
 
 const AT_REST = { end: "mid", face: "floor" } as const;

@@ -1,8 +1,8 @@
 import type { Vec } from "../../model/base";
 import type { Snapshot } from "../../model/motion";
-import { placed } from "./geometry";
+import { boxOf, placed } from "./geometry";
 import { ballMarks, bodyMarks, hookMarks, movedMarks, type Mark } from "./marks";
-import type { Scene } from "./types";
+import type { Box, Scene } from "./types";
 
 /** The snapshot of a bait that nothing has moved yet: held with its nose at `nose`, hooks hanging straight down. */
 export function heldStill(scene: Scene, nose: Vec, pitch: number): Snapshot {
@@ -49,4 +49,23 @@ export function posedMarks(scene: Scene, snapshot: Snapshot, xray: boolean): Mar
     if (hook) marks.push(...movedMarks(hookMarks(hanger), fromNose(hook.at), hook.angle));
   });
   return marks;
+}
+
+/** Box round marks, m. */
+export function boxOfMarks(marks: readonly Mark[]): Box {
+  return boxOf(
+    marks.flatMap((m) =>
+      m.kind === "circle"
+        ? [
+            { x: m.at.x - m.radius, z: m.at.z - m.radius },
+            { x: m.at.x + m.radius, z: m.at.z + m.radius },
+          ]
+        : m.points,
+    ),
+  );
+}
+
+/** Box round the level bait with its hooks hanging, from its nose tip: what a close picture has to hold. */
+export function stillBox(scene: Scene): Box {
+  return boxOfMarks(posedMarks(scene, heldStill(scene, { x: 0, z: 0 }, 0), false));
 }
