@@ -74,37 +74,38 @@ export function inverseSym3(a: Sym3): Sym3 {
   return { a11: c1[0], a13: c3[0], a15: c5[0], a33: c3[1], a35: c5[1], a55: c5[2] };
 }
 
-/**
- * Solves the n×n system A·x = b by elimination with scaled row pivoting; A (rows) and b are overwritten, b is
- * returned as x. Throws on a singular matrix.
- */
-export function solveLinear(A: number[][], b: number[]): number[] {
+/** Solves the n×n system A·x = b by elimination with scaled row pivoting. Throws on a singular or ill-shaped system. */
+export function solveLinear(A: readonly (readonly number[])[], b: readonly number[]): number[] {
   const n = b.length;
-  const at = (i: number, j: number): number => A[i]?.[j] ?? NaN;
-  const size = A.map((row) => row.reduce((m, v) => Math.max(m, Math.abs(v)), 0));
+  if (A.length !== n || A.some((row) => row.length !== n))
+    throw new RangeError(`a system of ${n} unknowns needs ${n} rows of ${n} numbers`);
+  // each row with its right-hand side, and the size that its pivot is judged by
+  const rows = A.map((row, i) => ({
+    a: Float64Array.from([...row, b[i] ?? NaN]),
+    size: row.reduce((m, v) => Math.max(m, Math.abs(v)), 0),
+  }));
+  const pivotShare = (k: number) => (row: { a: Float64Array; size: number }) =>
+    Math.abs(row.a[k] as number) / row.size;
   for (let k = 0; k < n; k++) {
-    let p = k;
-    for (let i = k + 1; i < n; i++)
-      if (Math.abs(at(i, k)) / (size[i] ?? 1) > Math.abs(at(p, k)) / (size[p] ?? 1)) p = i;
-    swap(A, k, p); swap(b, k, p); swap(size, k, p);
-    const pivot = at(k, k);
-    if (!(Math.abs(pivot) > 1e-14 * (size[k] ?? 0)))
-      throw new RangeError(`singular ${n}×${n} system: pivot ${k} is ${pivot}`);
-    for (let i = k + 1; i < n; i++) {
-      const row = A[i];
-      if (!row) continue;
-      const f = at(i, k) / pivot;
-      if (f === 0) continue;
-      for (let j = k; j < n; j++) row[j] = at(i, j) - f * at(k, j);
-      b[i] = (b[i] ?? NaN) - f * (b[k] ?? NaN);
+    const shares = rows.slice(k).map(pivotShare(k));
+    const best = shares.reduce((p, share, i) => (share > (shares[p] as number) ? i : p), 0);
+    if (!((shares[best] as number) > 1e-14))
+      throw new RangeError(`singular ${n}×${n} system at unknown ${k}`);
+    rows.splice(k, 0, ...rows.splice(k + best, 1));
+    const top = (rows[k] as (typeof rows)[number]).a;
+    for (const { a } of rows.slice(k + 1)) {
+      const f = (a[k] as number) / (top[k] as number);
+      for (let j = k; j <= n; j++) a[j] = (a[j] as number) - f * (top[j] as number);
     }
   }
+  const x = new Array<number>(n).fill(0);
   for (let i = n - 1; i >= 0; i--) {
-    let sum = b[i] ?? NaN;
-    for (let j = i + 1; j < n; j++) sum -= at(i, j) * (b[j] ?? NaN);
-    b[i] = sum / at(i, i);
+    const { a } = rows[i] as (typeof rows)[number];
+    let sum = a[n] as number;
+    for (let j = i + 1; j < n; j++) sum -= (a[j] as number) * (x[j] as number);
+    x[i] = sum / (a[i] as number);
   }
-  return b;
+  return x;
 }
 
 /**
@@ -128,15 +129,8 @@ export function solveTridiagonal(
   rhs[n - 1] = (rhs[n - 1] as number) / (diag[n - 1] as number);
   for (let i = n - 2; i >= 0; i--)
     rhs[i] = ((rhs[i] as number) - (upper[i] as number) * (rhs[i + 1] as number)) / (diag[i] as number);
-  if (!Number.isFinite(rhs[0] as number))
+  if (!Number.isFinite(rhs[0]))
     throw new RangeError(
       "tridiagonal system has no finite solution: a pivot is zero or an entry is not a number",
     );
-}
-
-function swap<T>(list: T[], i: number, j: number): void {
-  const [a, b] = [list[i], list[j]];
-  if (a === undefined || b === undefined) throw new RangeError(`no rows ${i} and ${j} in a list of ${list.length}`);
-  list[i] = b;
-  list[j] = a;
 }

@@ -136,3 +136,26 @@ function refine(
   }
   return (a + b) / 2;
 }
+
+/** Greatest value of a smooth curve whose scan is known: parabolas through the best three points. */
+export function peak(phi: Float64Array, values: Float64Array, f: (phi: number) => number): number {
+  let best = 0;
+  for (let i = 1; i < values.length; i++) if ((values[i] as number) > (values[best] as number)) best = i;
+  if (best === 0 || best === values.length - 1) return values[best] as number;
+  let [x0, x1, x2] = [phi[best - 1], phi[best], phi[best + 1]] as [number, number, number];
+  let [y0, y1, y2] = [values[best - 1], values[best], values[best + 1]] as [number, number, number];
+  for (let k = 0; k < 12; k++) {
+    const p = (x1 - x0) * (y1 - y2);
+    const q = (x1 - x2) * (y1 - y0);
+    const v = x1 - (0.5 * ((x1 - x0) * p - (x1 - x2) * q)) / (p - q);
+    if (!(v > x0 && v < x2) || Math.abs(v - x1) < 1e-9) break;
+    const y = f(v);
+    if (y > y1) {
+      if (v > x1) [x0, y0] = [x1, y1];
+      else [x2, y2] = [x1, y1];
+      [x1, y1] = [v, y];
+    } else if (v > x1) [x2, y2] = [v, y];
+    else [x0, y0] = [v, y];
+  }
+  return y1;
+}

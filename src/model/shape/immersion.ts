@@ -125,7 +125,13 @@ function addCut(table: SectionTable, surface: SurfacePlane, range: WetRange, sum
       const to = next < n && (found[next] as number) < end ? (found[next] as number) : end;
       if (from === table.ends[p] && to === table.ends[p + 1] && !nearCrossing(range, from, to))
         for (let i = p * POINTS; i < (p + 1) * POINTS; i++)
-          addSlice(table.halves[i] as Halves, table.x(table.phi[i] as number), table.ds[i] as number, surface, sum);
+          addSlice(
+            table.halves[i] as Halves,
+            table.x(table.phi[i] as number),
+            table.ds[i] as number,
+            surface,
+            sum,
+          );
       else {
         const count = drawNodes(range, from, to, CUT_POINTS);
         for (let i = 0; i < count; i++) {

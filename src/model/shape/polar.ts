@@ -7,8 +7,8 @@
  * the girth is then right within 2e-6 for n = 2 to 10 and 2e-5 down to 1.
  */
 export interface Polar {
-  readonly n: number;
-  readonly graded: boolean;
+  n: number;
+  graded: boolean;
   /** At each of the 2·STEPS + 1 points: ρ cos α, ρ sin α, their derivatives by τ, and by n. */
   readonly y: Float64Array;
   readonly z: Float64Array;
@@ -21,6 +21,7 @@ export interface Polar {
 /** Steps of the rule; each has a point at both ends and one in its middle. */
 export const STEPS = 24;
 const COUNT = 2 * STEPS + 1;
+const column = (): Float64Array => new Float64Array(COUNT);
 
 /** τ of a polar angle. */
 export function tauOf(alpha: number, graded: boolean): number {
@@ -32,17 +33,21 @@ export function tauOf(alpha: number, graded: boolean): number {
 interface Grid {
   readonly sin: Float64Array;
   readonly cos: Float64Array;
+  readonly logSin: Float64Array;
+  readonly logCos: Float64Array;
   /** dα/dτ */
   readonly rate: Float64Array;
 }
 
 function makeGrid(graded: boolean): Grid {
-  const grid: Grid = { sin: new Float64Array(COUNT), cos: new Float64Array(COUNT), rate: new Float64Array(COUNT) };
+  const grid: Grid = { sin: column(), cos: column(), logSin: column(), logCos: column(), rate: column() };
   for (let j = 0; j < COUNT; j++) {
     const t = j / (COUNT - 1);
     const alpha = (Math.PI / 2) * (graded ? t * t * (3 - 2 * t) : t);
     grid.sin[j] = Math.sin(alpha);
     grid.cos[j] = j === COUNT - 1 ? 0 : Math.cos(alpha);
+    grid.logSin[j] = Math.log(grid.sin[j] as number);
+    grid.logCos[j] = Math.log(grid.cos[j] as number);
     grid.rate[j] = (Math.PI / 2) * (graded ? 6 * t * (1 - t) : 1);
   }
   return grid;
@@ -51,59 +56,59 @@ function makeGrid(graded: boolean): Grid {
 const even = makeGrid(false);
 const drawn = makeGrid(true);
 
-// The last two tables: most bodies have one exponent above and one below.
-let recent: Polar | null = null;
-let before: Polar | null = null;
+const newPolar = (): Polar => ({
+  n: NaN,
+  graded: false,
+  y: column(),
+  z: column(),
+  yByTau: column(),
+  zByTau: column(),
+  yByN: column(),
+  zByN: column(),
+});
 
-export function polar(n: number, graded: boolean): Polar {
-  const fits = (p: Polar | null): p is Polar => p !== null && p.n === n && p.graded === graded;
-  if (fits(recent)) return recent;
+// The last two tables asked for: most bodies have one exponent above and one below. The older one's room is used again.
+let recent = newPolar();
+let before = newPolar();
+
+/** The table for an exponent; it holds until the next but one call. */
+export function polar(n: number, graded: boolean): Readonly<Polar> {
+  if (recent.n === n && recent.graded === graded) return recent;
   [recent, before] = [before, recent];
-  if (fits(recent)) return recent;
-  recent = makePolar(n, graded);
+  if (recent.n !== n || recent.graded !== graded) fill(recent, n, graded);
   return recent;
 }
 
-function makePolar(n: number, graded: boolean): Polar {
-  const { sin, cos, rate } = graded ? drawn : even;
-  const table: Polar = {
-    n,
-    graded,
-    y: new Float64Array(COUNT),
-    z: new Float64Array(COUNT),
-    yByTau: new Float64Array(COUNT),
-    zByTau: new Float64Array(COUNT),
-    yByN: new Float64Array(COUNT),
-    zByN: new Float64Array(COUNT),
-  };
-  for (let j = 0; j < COUNT; j++) {
+function fill(table: Polar, n: number, graded: boolean): void {
+  const { sin, cos, logSin, logCos, rate } = graded ? drawn : even;
+  table.n = n;
+  table.graded = graded;
+  // The contour is symmetric about α = π/4, and so is the rule: each point gives its mirror image too.
+  for (let j = 0; j <= STEPS; j++) {
     const c = cos[j] as number;
     const s = sin[j] as number;
     const dAlpha = rate[j] as number;
-    let rho = 1;
-    let byAlpha = 0;
-    let byN = 0;
-    const lc = c > 0 ? Math.log(c) : -Infinity;
-    const ls = s > 0 ? Math.log(s) : -Infinity;
-    const cn = Math.exp(n * lc); // cosⁿα
-    const sn = Math.exp(n * ls);
+    const cn = Math.exp(n * (logCos[j] as number)); // cosⁿα, ½^(n/2) to 1
+    const sn = Math.exp(n * (logSin[j] as number)); // sinⁿα, 0 at the first point
     const sum = cn + sn; // ρ⁻ⁿ
     const logSum = Math.log(sum);
-    if (n !== 2) {
-      rho = Math.exp(-logSum / n);
-      // dρ/dα = −ρ (sinⁿ⁻¹α cos α − cosⁿ⁻¹α sin α)/sum, one-sided at the ends
-      const bySin = s > 0 ? (sn / s) * c : n === 1 ? c : 0;
-      const byCos = c > 0 ? (cn / c) * s : n === 1 ? s : 0;
-      byAlpha = (-rho * (bySin - byCos)) / sum;
-    }
+    const rho = n === 2 ? 1 : Math.exp(-logSum / n);
+    // dρ/dα = −ρ (sinⁿ⁻¹α cos α − cosⁿ⁻¹α sin α)/sum, one-sided at the ends
+    const bySin = s > 0 ? (sn / s) * c : n === 1 ? 1 : 0;
+    const byAlpha = n === 2 ? 0 : (-rho * (bySin - (cn / c) * s)) / sum;
     // dρ/dn = ρ [ln(sum)/n² − (cosⁿα ln cos α + sinⁿα ln sin α)/(n·sum)]
-    byN = rho * (logSum / (n * n) - ((cn > 0 ? cn * lc : 0) + (sn > 0 ? sn * ls : 0)) / (n * sum));
-    table.y[j] = rho * c;
-    table.z[j] = rho * s;
-    table.yByTau[j] = (byAlpha * c - rho * s) * dAlpha;
-    table.zByTau[j] = (byAlpha * s + rho * c) * dAlpha;
-    table.yByN[j] = byN * c;
-    table.zByN[j] = byN * s;
+    const logs = cn * (logCos[j] as number) + (s > 0 ? sn * (logSin[j] as number) : 0);
+    const byN = rho * (logSum / (n * n) - logs / (n * sum));
+    const k = COUNT - 1 - j;
+    table.y[j] = table.z[k] = rho * c;
+    table.z[j] = table.y[k] = rho * s;
+    const yByTau = (byAlpha * c - rho * s) * dAlpha;
+    const zByTau = (byAlpha * s + rho * c) * dAlpha;
+    table.yByTau[j] = yByTau;
+    table.zByTau[k] = -yByTau;
+    table.zByTau[j] = zByTau;
+    table.yByTau[k] = -zByTau;
+    table.yByN[j] = table.zByN[k] = byN * c;
+    table.zByN[j] = table.yByN[k] = byN * s;
   }
-  return table;
 }

@@ -1,10 +1,10 @@
 import type { SurfacePlane, Vec } from "../base";
 import type { Edges, Immersion, Section, Shape, ShapeSpec, Station } from "./types";
 import { edgesFromKnots, phiOfStation, sectionAt, ShapeError } from "./edges";
-import { scanGrid } from "./grid";
+import { peak, scanGrid } from "./grid";
 import { Immersed } from "./immersion";
 import { makePrefix, type Prefix } from "./integrals";
-import { sectionIntegrals } from "./section";
+import type { SectionIntegrals } from "./section";
 import { Skin } from "./skin";
 import { SectionTable } from "./table";
 
@@ -183,50 +183,30 @@ function makeStations(
 ): { stations: Station[]; secondX: number; secondZ: number } {
   let secondX = 0;
   let secondZ = 0;
-  const stations = table.sections.map((section, i) => {
+  const stations = table.sections.map((section, i): Station => {
     const ds = table.ds[i] as number;
-    const { area, momentZ, secondZ: second } = sectionIntegrals(section);
+    const { area, momentZ, secondZ: second } = table.integrals[i] as SectionIntegrals;
     const dx = -section.s - centroid.x;
     secondX += area * dx * dx * ds;
     secondZ += (second - 2 * centroid.z * momentZ + centroid.z * centroid.z * area) * ds;
-    return { ...section, ds, area, centroidZ: area > 0 ? momentZ / area : section.widest };
+    return {
+      s: section.s,
+      top: section.top,
+      bottom: section.bottom,
+      widest: section.widest,
+      halfBreadth: section.halfBreadth,
+      exponentAbove: section.exponentAbove,
+      exponentBelow: section.exponentBelow,
+      ds,
+      area,
+      centroidZ: area > 0 ? momentZ / area : section.widest,
+    };
   });
   return { stations, secondX, secondZ };
 }
 
-/** Greatest value of a curve: the best of the scan, refined by golden section between its neighbours. */
+/** Greatest value of a curve along the body. */
 function greatest(edges: Edges, f: (phi: number) => number): number {
-  const { phi, n } = scanGrid(edges);
-  let best = 0;
-  let value = -Infinity;
-  for (let i = 0; i < n; i++) {
-    const v = f(phi[i] as number);
-    if (v > value) {
-      value = v;
-      best = i;
-    }
-  }
-  let a = phi[Math.max(best - 1, 0)] as number;
-  let b = phi[Math.min(best + 1, n - 1)] as number;
-  const g = (Math.sqrt(5) - 1) / 2;
-  let c = b - g * (b - a);
-  let d = a + g * (b - a);
-  let fc = f(c);
-  let fd = f(d);
-  while (b - a > 1e-8) {
-    if (fc > fd) {
-      b = d;
-      d = c;
-      fd = fc;
-      c = b - g * (b - a);
-      fc = f(c);
-    } else {
-      a = c;
-      c = d;
-      fc = fd;
-      d = a + g * (b - a);
-      fd = f(d);
-    }
-  }
-  return Math.max(value, fc, fd);
+  const { phi } = scanGrid(edges);
+  return peak(phi, phi.map(f), f);
 }

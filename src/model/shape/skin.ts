@@ -151,8 +151,8 @@ export class Skin {
     sum: SkinSum,
   ): void {
     const x = this.table.x(phi);
-    let wetArea = 0;
-    let wetMoment = 0;
+    let wetArea: number;
+    let wetMoment: number;
     let level = Infinity; // height of the surface above the widest line, and which side of it is wet
     let keelDown = true;
     if (cut) {
@@ -274,7 +274,14 @@ function slopesAt(edges: Edges, phi: number): Slopes {
 }
 
 /** Running sums over one half of a station's line, both sides of the body together, by Simpson's rule on each step of τ. */
-function fillHalf(section: Section, d: Slopes, up: boolean, graded: boolean, out: Float64Array, at: number): void {
+function fillHalf(
+  section: Section,
+  d: Slopes,
+  up: boolean,
+  graded: boolean,
+  out: Float64Array,
+  at: number,
+): void {
   const sign = up ? 1 : -1;
   const hw = section.halfBreadth;
   const h = up ? section.top - section.widest : section.widest - section.bottom;

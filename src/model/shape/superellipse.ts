@@ -25,7 +25,9 @@ const series = [
   (p: number): number => Math.exp(lgamma(1 + 3 * p) + lgamma(1 + p) - lgamma(1 + 4 * p)) / 3,
 ].map((f) => {
   const theta = (k: number): number => (Math.PI * (k + 0.5)) / TERMS;
-  const values = Array.from({ length: TERMS }, (_, k) => f(LOWEST + ((1 - LOWEST) * (1 + Math.cos(theta(k)))) / 2));
+  const values = Array.from({ length: TERMS }, (_, k) =>
+    f(LOWEST + ((1 - LOWEST) * (1 + Math.cos(theta(k)))) / 2),
+  );
   return Float64Array.from({ length: TERMS }, (_, j) =>
     values.reduce((sum, v, k) => sum + ((j === 0 ? 1 : 2) / TERMS) * v * Math.cos(j * theta(k)), 0),
   );

@@ -1,15 +1,26 @@
 import { gaussLegendre } from "../base";
 import type { Edges, Section } from "./types";
 import { sectionAt, stationOfPhi } from "./edges";
-import { newHalves, type Halves } from "./section";
+import { sectionIntegrals, type Halves, type SectionIntegrals } from "./section";
 import { quarter } from "./superellipse";
 
 /** Widest panel of the integrals along the body, rad, and Gauss points on each. */
 const PANEL = 0.45;
 export const POINTS = 6;
 
-/** The curves kept for every panel, in this order. */
-const CURVES = 10;
+/** The curves kept for every panel. */
+const CURVES: readonly ((h: Halves) => number)[] = [
+  (h) => h.halfBreadth,
+  (h) => h.widest,
+  (h) => h.up,
+  (h) => h.down,
+  (h) => h.nUp,
+  (h) => h.nDown,
+  (h) => h.cUp,
+  (h) => h.mUp,
+  (h) => h.cDown,
+  (h) => h.mDown,
+];
 
 /** The inverse of the Vandermonde matrix of the Gauss nodes: values at the nodes → coefficients of t⁰ … t⁵. */
 const toCoefficients = ((): Float64Array => {
@@ -43,6 +54,7 @@ export class SectionTable {
   /** Sections at the stations, panel by panel. */
   readonly sections: readonly Section[];
   readonly halves: readonly Halves[];
+  readonly integrals: readonly SectionIntegrals[];
   /** φ and integration weight ds of each station. */
   readonly phi: Float64Array;
   readonly ds: Float64Array;
@@ -55,10 +67,11 @@ export class SectionTable {
     const n = this.panels * POINTS;
     this.phi = new Float64Array(n);
     this.ds = new Float64Array(n);
-    this.fits = new Float64Array(this.panels * CURVES * POINTS);
+    this.fits = new Float64Array(this.panels * CURVES.length * POINTS);
     const { x, w } = gaussLegendre(POINTS);
     const sections: Section[] = [];
     const halves: Halves[] = [];
+    const integrals: SectionIntegrals[] = [];
     for (let p = 0; p < this.panels; p++) {
       const a = this.ends[p] as number;
       const half = ((this.ends[p + 1] as number) - a) / 2;
@@ -69,36 +82,29 @@ export class SectionTable {
         const section = sectionAt(edges, phi);
         sections.push(section);
         halves.push(halvesOf(section));
+        integrals.push(sectionIntegrals(section));
       }
       this.fit(p, halves.slice(-POINTS));
     }
     this.sections = sections;
     this.halves = halves;
+    this.integrals = integrals;
   }
 
   private fit(panel: number, lines: readonly Halves[]): void {
-    const curves: ((h: Halves) => number)[] = [
-      (h) => h.halfBreadth,
-      (h) => h.widest,
-      (h) => h.up,
-      (h) => h.down,
-      (h) => h.nUp,
-      (h) => h.nDown,
-      (h) => h.cUp,
-      (h) => h.mUp,
-      (h) => h.cDown,
-      (h) => h.mDown,
-    ];
-    curves.forEach((curve, c) => {
-      const at = (panel * CURVES + c) * POINTS;
-      const values = lines.map(curve);
-      const [first] = values;
-      if (first !== undefined && values.every((v) => v === first)) {
-        this.fits[at] = first; // constant exactly: exponents 1 and 2 keep their closed forms
-        return;
+    CURVES.forEach((curve, c) => {
+      const at = (panel * CURVES.length + c) * POINTS;
+      let constant = true;
+      const first = curve(lines[0] as Halves);
+      for (let i = 0; i < POINTS; i++) {
+        const value = curve(lines[i] as Halves);
+        constant &&= value === first;
+        for (let k = 0; k < POINTS; k++)
+          this.fits[at + k] =
+            (this.fits[at + k] as number) + (toCoefficients[k * POINTS + i] as number) * value;
       }
-      for (let k = 0; k < POINTS; k++)
-        this.fits[at + k] = values.reduce((sum, v, i) => sum + (toCoefficients[k * POINTS + i] as number) * v, 0);
+      // constant exactly: exponents 1 and 2 keep their closed forms
+      if (constant) this.fits.fill(0, at, at + POINTS).fill(first, at, at + 1);
     });
   }
 
@@ -107,7 +113,7 @@ export class SectionTable {
     const a = this.ends[panel] as number;
     const b = this.ends[panel + 1] as number;
     const t = (2 * phi - a - b) / (b - a);
-    const k = panel * CURVES * POINTS;
+    const k = panel * CURVES.length * POINTS;
     out.halfBreadth = Math.max(this.poly(k, t), 0);
     out.widest = this.poly(k + 6, t);
     out.up = Math.max(this.poly(k + 12, t), 0);
@@ -148,7 +154,6 @@ function halvesOf(s: Section): Halves {
   const up = quarter(s.exponentAbove);
   const down = quarter(s.exponentBelow);
   return {
-    ...newHalves(),
     halfBreadth: s.halfBreadth,
     widest: s.widest,
     up: s.top - s.widest,
