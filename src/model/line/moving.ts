@@ -1,4 +1,7 @@
-/** The tie eye as a line sees it at time t. World frame; m, m/s, m/s². */
+/**
+ * The tie eye as a line sees it. World frame; m, m/s, m/s². Place and acceleration are those at time t, the velocity is that
+ * of half a step before (leapfrog).
+ */
 export interface EyeMotion {
   x: number;
   z: number;

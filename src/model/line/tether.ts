@@ -11,7 +11,7 @@ export const MATERIAL_DAMPING = 0.002;
  * A line without weight and drag: a spring from tie eye to rod tip, of stiffness k = EA/L, that pulls but cannot push.
  *
  * In a leapfrog step the place of the eye is taken as the mean (x₋ + 2x₀ + x₊)/4 = x₀ + h²/4·a and its velocity as
- * v₀ + h/2·a (Newmark's average acceleration, 1959: stable at any stiffness, and without damping of its own), where
+ * v₋ + h/2·a (Newmark's average acceleration, 1959: stable at any stiffness, and without damping of its own), where
  * a = a₀ + W·F holds the pull F = T·e itself. Along the line's direction e (eye to rod tip) that is one equation in T:
  *
  *   T = k (ℓ − L) + c (dℓ/dt − dL/dt)  with  ℓ = ℓ₀ − h²/4·(eᵀWe)·T,  dℓ/dt = ℓ₀′ − h/2·(eᵀWe)·T,  c = k·τ,

@@ -179,7 +179,7 @@ export class Capture {
       addForce(inHooks, eye.x, eye.z, x, z);
       addForce(contact, eye.x, eye.z, -x, -z);
       const own = around.gravity * hook.mass;
-      const lift = around.gravity * around.density * hook.displaced * stepper.hookUnderWater(i);
+      const lift = around.gravity * around.density * hook.displaced * stepper.hooks.underWater(i);
       up(weight, eye, -own);
       up(buoyancy, eye, lift);
       up(inHooks, eye, own - lift);

@@ -39,20 +39,6 @@ function checkRates({ rate, frameRate, seed }: RunSetup): void {
 }
 
 /**
- * The mass with which the engine sees the bait where joints and contacts hold it: between surge and heave mass, so that
- * what the feedback must put right is least in both directions (see Stepper); harmonic mean.
- */
-function engineMass(craft: Craft, density: number): { mass: number; inertia: number } {
-  const { rigid, addedBody, addedBib } = craft;
-  const surge = rigid.mass + density * (addedBody.a11 + addedBib.a11);
-  const heave = rigid.mass + density * (addedBody.a33 + addedBib.a33);
-  return {
-    mass: (2 * surge * heave) / (surge + heave),
-    inertia: rigid.inertia + density * (addedBody.a55 + addedBib.a55),
-  };
-}
-
-/**
  * Starts a run: everything is laid out and checked, nothing has moved yet. Without tackle the bait is released free.
  * Throws MotionError (or the error of the room that refuses) where it cannot start.
  */
@@ -90,7 +76,9 @@ export function startRun(setup: RunSetup): Run {
     gravity: around.gravity,
     place,
     pitch: pose.pitch,
-    ...engineMass(craft, around.density),
+    // without added mass: never more than the full mass in any direction (see Stepper)
+    mass: craft.rigid.mass,
+    inertia: craft.rigid.inertia,
     hull: hull.map((p) => ({ x: p.x - G.x, z: p.z - G.z })),
     G,
     hooks,

@@ -1,18 +1,21 @@
 import type { Sym3, Vec, Wrench } from "../base";
-import { sym3, wrench } from "../base";
-import type { Acceleration, State, Surroundings } from "../forces";
+import { cos, sin, wrench } from "../base";
+import type { State, Surroundings } from "../forces";
 import type { EyeMotion, LinePull, MovingLine, RodEnd } from "../line";
 import type { RodState, Timeline } from "./cadence";
 import type { Scene } from "./engine/scene";
+import { HookDrive } from "./hook-drive";
+import { Momentum, type Nu } from "./momentum";
 import type { HangingHook } from "./types";
 
-/** What the bait's motion obeys (an `Evaluator` of the forces room): M·ν̇ = τ in body axes about G. */
+/** What the bait's motion obeys (an `Evaluator` of the forces room), body axes about G: M·ν̇ = force + inertia + the rest. */
 export interface Dynamics {
   /** Takes a state: the rest is then of that state. */
   evaluate(state: State): void;
+  readonly force: Wrench;
+  /** −(Kirchhoff terms), and the slam of what goes under. */
+  readonly inertia: Wrench;
   readonly mass: Sym3;
-  /** Rates of the state's u, w, q with a further wrench on the bait. */
-  accelerate(more: Wrench, out: Acceleration): Acceleration;
 }
 
 /** Rod, reel and line at work. */
@@ -48,17 +51,20 @@ const SWEPT = 0.25;
 const PASSES = { hooks: [4, 2], balls: [8, 3] } as const;
 
 /**
- * Takes the engine through time, one fixed step after the other (docs/model.md §8):
+ * Takes the engine through time, one fixed step h after the other (docs/model.md §8). Places are at t, momenta and the
+ * engine's velocities half a step before (leapfrog):
  *
- *  1. `read`: place, and velocity at the same moment. The engine's velocity is that of half a step ago (leapfrog), so half
- *     a step of the last acceleration is added.
- *  2. `accelerate` and `haul`: M and τ for that state; τ also gets λ, the wrench with which joints and contacts held the
- *     bait in the last step; then the line, which reckons with the eye's inverse mass.
- *  3. `advance`: the acceleration a = M⁻¹τ is given to the engine as the force m_p·a − λ; in its step the engine adds this
- *     step's constraint forces, divided by its own scalar mass m_p. Afterwards λ = m_p·Δv/h − force.
+ *  1. `read`: the momentum at t is p(t − h/2) + h/2·(its last rate); from it the velocity, at the present place.
+ *  2. `rates`: force on the bait; with it λ, the wrench with which joints and contacts held the bait in the last step.
+ *  3. `haul`: the pull of the line, which reckons with the eye's inverse mass.
+ *  4. `advance`: p* = p + h·rate, and v* = R M⁻¹ Rᵀ p* at the attitude of t + h/2, is what the engine is to have: it gets the
+ *     force m_p (v* − v)/h − λ. In its step it adds this step's constraint forces λ′, divided by its own scalar mass m_p; so
+ *     λ′ = λ + m_p (v′ − v*)/h is read off, and p(t + h/2) = p* + h (λ′ − λ).
  *
- * So over the steps every constraint impulse goes through the full mass matrix, one step late. The change from
- * one step to the next obeys λ′ − λ* = (1 − m_p/M)(λ − λ*) at a wall, which shrinks for m_p < 2M in every direction.
+ * The momentum thus gets every constraint impulse whole and in its own step. The engine's velocity differs from v* by
+ * h (1/m_p − 1/M)(λ′ − λ) for one step, which cancels out over the steps. With m_p and I_p those of the bait without added
+ * mass, M_p ≤ M in every direction: an error in λ dies out (z² − 2gz + g = 0 with 0 ≤ g = 1 − m_p/M < 1, |z| = √g), and no
+ * impact gains energy.
  */
 export class Stepper {
   readonly scene: Scene;
@@ -66,39 +72,43 @@ export class Stepper {
   /** Steps done. */
   step = 0;
 
-  /** The bait at the present moment, and its inverse mass matrix. */
+  /** The bait at the present moment: state of its G, velocity in the world, sine and cosine of the pitch. */
   readonly state: State = { u: 0, w: 0, q: 0, pitch: 0, X: 0, Z: 0 };
   readonly velocity = { x: 0, z: 0 };
   sin = 0;
   cos = 1;
-  readonly acceleration: Acceleration = [0, 0, 0];
-  /** Wrench of joints and contacts on the bait in the last step: world axes, moment about G. */
+  /** λ: wrench of joints and contacts on the bait in the last step; world axes, moment about G. */
   readonly held: Wrench = wrench();
   /** Rod and line at the present moment. */
   readonly rod: RodState = { x: 0, z: 0, vx: 0, vz: 0, wound: 0, winding: 0, free: false, gone: true };
   readonly rodEnd: RodEnd = { x: 0, z: 0, vx: 0, vz: 0, length: 0, lengthRate: 0, free: false };
   readonly eye: EyeMotion = { x: 0, z: 0, vx: 0, vz: 0, ax: 0, az: 0, wxx: 0, wxz: 0, wzz: 0 };
   readonly pull: LinePull = { x: 0, z: 0, tension: 0, slack: true };
+  readonly hooks: HookDrive;
 
   private readonly parts: StepperParts;
-  private readonly inverse: Sym3 = sym3();
-  private readonly heldInBody: Wrench = wrench();
-  /** Wrench given to the engine for the coming step. */
-  private readonly applied: Wrench = wrench();
-  /** Change of the engine's velocity over the last step, per second: bait (x, z, angle) and each hook (x, z). */
-  private readonly last = { x: 0, z: 0, q: 0 };
-  private readonly lastHooks: Float64Array;
+  private readonly momentum = new Momentum();
+  private readonly nu: Nu = { u: 0, w: 0, q: 0 };
+  /** Rate of momentum: world axes, moment about G. Of the present moment, λ and line included. */
+  private readonly rate: Wrench = wrench();
+  /** λ of the step before the last. */
+  private readonly heldBefore: Wrench = wrench();
   /** Line drawn off the reel, m. */
   private paidOut = 0;
   private readonly force = { x: 0, y: 0 };
   private readonly passes: readonly [number, number];
+  private readonly mass: number;
+  private readonly inertia: number;
 
   constructor(parts: StepperParts) {
+    const { scene, hooks, balls, around, h } = parts;
     this.parts = parts;
-    this.scene = parts.scene;
-    this.h = parts.h;
-    this.lastHooks = new Float64Array(2 * parts.hooks.length);
-    this.passes = parts.balls.length > 0 ? PASSES.balls : PASSES.hooks;
+    this.scene = scene;
+    this.h = h;
+    this.hooks = new HookDrive(hooks, scene.hooks, around, h);
+    this.passes = balls.length > 0 ? PASSES.balls : PASSES.hooks;
+    this.mass = scene.bait.getMass();
+    this.inertia = scene.bait.getInertia();
     this.guessHeld();
     this.start(parts.velocity ?? { x: 0, z: 0, q: 0 });
   }
@@ -110,140 +120,158 @@ export class Stepper {
 
   /** λ before the first step: hooks hang and balls lie still. */
   private guessHeld(): void {
-    const { scene, around, hooks, balls } = this.parts;
+    const { scene, around, balls } = this.parts;
     const { x: X } = scene.bait.getPosition();
     const add = (x: number, weight: number): void => {
       this.held.z -= weight;
       this.held.m -= (x - X) * weight;
     };
     scene.hooks.forEach((body, i) => {
-      const hook = hooks[i];
-      if (hook === undefined) return;
-      const { x, y } = body.getPosition();
-      add(x, around.gravity * (hook.mass - around.density * hook.displaced * this.underWater(y, hook)));
+      add(body.getPosition().x, this.hooks.weightInWater(i));
     });
     scene.balls.forEach((body, i) => {
       add(body.getPosition().x, around.gravity * (balls[i]?.mass ?? 0));
     });
+    Object.assign(this.heldBefore, this.held);
   }
 
-  /**
-   * The engine starts half a step early: v₀ − h/2·a₀. Hooks and balls start with the velocity of the place where they
-   * are held.
-   */
+  /** Momenta and the engine's velocities start half a step early. Hooks and balls move with the place that holds them. */
   private start(velocity: { readonly x: number; readonly z: number; readonly q: number }): void {
     const { bait, hooks, joints, balls } = this.scene;
-    bait.setLinearVelocity({ x: velocity.x, y: velocity.z });
-    bait.setAngularVelocity(velocity.q);
+    const { momentum, rate, state, parts } = this;
+    const { current } = parts.around;
+    const turned = bait.getTransform().q;
+    const x = velocity.x - current.x;
+    const z = velocity.z - current.z;
+    const nu: Nu = { u: x * turned.c + z * turned.s, w: z * turned.c - x * turned.s, q: velocity.q };
+    this.place();
+    state.u = nu.u + current.x * turned.c + current.z * turned.s;
+    state.w = nu.w + current.z * turned.c - current.x * turned.s;
+    state.q = nu.q;
+    parts.dynamics.evaluate(state);
+    momentum.start(parts.dynamics.mass, turned.s, turned.c, nu);
+    // the acceleration at the start, from the rates of momentum there
     this.evaluate();
-    const { x: ax, z: az } = this.worldAcceleration();
-    const alpha = this.acceleration[2];
-    this.last.x = ax;
-    this.last.z = az;
-    this.last.q = alpha;
+    const a = this.acceleration();
+    momentum.x -= (this.h / 2) * rate.x;
+    momentum.z -= (this.h / 2) * rate.z;
+    momentum.l -= (this.h / 2) * rate.m;
     const half = this.h / 2;
-    const q = velocity.q;
+    const { q } = velocity;
     const centre = bait.getPosition();
     const along = (at: { x: number; y: number }): { x: number; y: number } => {
       const rx = at.x - centre.x;
       const rz = at.y - centre.y;
       return {
-        x: velocity.x - q * rz - half * (ax - alpha * rz - q * q * rx),
-        y: velocity.z + q * rx - half * (az + alpha * rx - q * q * rz),
+        x: velocity.x - q * rz - half * (a.x - a.q * rz - q * q * rx),
+        y: velocity.z + q * rx - half * (a.z + a.q * rx - q * q * rz),
       };
     };
     bait.setLinearVelocity(along(centre));
-    bait.setAngularVelocity(q - half * alpha);
+    bait.setAngularVelocity(q - half * a.q);
     hooks.forEach((body, i) => {
       const eye = joints[i]?.getAnchorA();
       if (eye !== undefined) body.setLinearVelocity(along(eye));
     });
     for (const ball of balls) {
       ball.setLinearVelocity(along(ball.getPosition()));
-      ball.setAngularVelocity(q - half * alpha);
+      ball.setAngularVelocity(q - half * a.q);
     }
   }
 
   /** Goes on to the next moment. */
   advance(): void {
-    this.push();
-    this.pushHooks();
+    this.drive();
+    this.hooks.push();
     this.sweepFastBalls();
-    const { bait, hooks, world } = this.scene;
-    const before = bait.getLinearVelocity();
-    const vx = before.x;
-    const vz = before.y;
-    const q = bait.getAngularVelocity();
-    for (let i = 0; i < hooks.length; i++) {
-      const v = (hooks[i] as (typeof hooks)[number]).getLinearVelocity();
-      this.lastHooks[2 * i] = v.x;
-      this.lastHooks[2 * i + 1] = v.y;
-    }
-
-    world.step(this.h, this.passes[0], this.passes[1]);
-
-    const after = bait.getLinearVelocity();
-    this.last.x = (after.x - vx) / this.h;
-    this.last.z = (after.y - vz) / this.h;
-    this.last.q = (bait.getAngularVelocity() - q) / this.h;
-    const mass = bait.getMass();
-    this.held.x = mass * this.last.x - this.applied.x;
-    this.held.z = mass * this.last.z - this.applied.z;
-    this.held.m = bait.getInertia() * this.last.q - this.applied.m;
-    for (let i = 0; i < hooks.length; i++) {
-      const v = (hooks[i] as (typeof hooks)[number]).getLinearVelocity();
-      this.lastHooks[2 * i] = (v.x - (this.lastHooks[2 * i] as number)) / this.h;
-      this.lastHooks[2 * i + 1] = (v.y - (this.lastHooks[2 * i + 1] as number)) / this.h;
-    }
+    this.scene.world.step(this.h, this.passes[0], this.passes[1]);
+    this.hooks.after();
+    this.takeHeld();
     this.step++;
     this.evaluate();
   }
 
-  /** Reads the present moment and finds the acceleration at it. */
+  /** Reads the present moment and finds the rates at it. */
   private evaluate(): void {
+    this.place();
     this.read();
-    this.accelerate();
+    this.rates();
     this.haul();
   }
 
-  private read(): void {
+  private place(): void {
     const { bait } = this.scene;
-    const { state, last } = this;
-    const half = this.h / 2;
+    const { state } = this;
     const at = bait.getPosition();
-    const v = bait.getLinearVelocity();
     const turned = bait.getTransform().q;
-    const s = turned.s;
-    const c = turned.c;
-    const VX = v.x + half * last.x;
-    const VZ = v.y + half * last.z;
-    this.sin = s;
-    this.cos = c;
-    this.velocity.x = VX;
-    this.velocity.z = VZ;
-    state.u = VX * c + VZ * s;
-    state.w = VZ * c - VX * s;
-    state.q = bait.getAngularVelocity() + half * last.q;
+    this.sin = turned.s;
+    this.cos = turned.c;
     state.pitch = bait.getAngle();
     state.X = at.x;
     state.Z = at.y;
   }
 
-  /** ν̇ = M⁻¹(τ + λ), body axes. */
-  private accelerate(): void {
+  /** The part of λ that lasts: what the last two steps have in common, so that one hit is not taken for a pull. */
+  private lasting(now: number, before: number): number {
+    if (now > 0) return before > 0 ? Math.min(now, before) : 0;
+    return before < 0 ? Math.max(now, before) : 0;
+  }
+
+  /** Velocity at the present moment. */
+  private read(): void {
+    const { momentum: p, rate, held, heldBefore, nu, state, velocity, sin: s, cos: c } = this;
+    const { current } = this.parts.around;
+    const half = this.h / 2;
+    const x = p.x + half * (rate.x + this.lasting(held.x, heldBefore.x) - heldBefore.x);
+    const z = p.z + half * (rate.z + this.lasting(held.z, heldBefore.z) - heldBefore.z);
+    const l = p.l + half * (rate.m + this.lasting(held.m, heldBefore.m) - heldBefore.m);
+    p.velocity(s, c, x, z, l, nu);
+    velocity.x = nu.u * c - nu.w * s + current.x;
+    velocity.z = nu.u * s + nu.w * c + current.z;
+    state.u = velocity.x * c + velocity.z * s;
+    state.w = velocity.z * c - velocity.x * s;
+    state.q = nu.q;
+  }
+
+  /**
+   * Rates of momentum without the line: dp/dt = R·force + λ, dl/dt = moment − v × p + λ_m. The forces room gives the inertia
+   * terms of velocity; of these (−q p_w, q p_u) is only the turning of the axes.
+   */
+  private rates(): void {
+    const { nu, rate, held, sin: s, cos: c } = this;
     const { dynamics } = this.parts;
-    const { held, heldInBody, sin: s, cos: c } = this;
-    heldInBody.x = held.x * c + held.z * s;
-    heldInBody.z = held.z * c - held.x * s;
-    heldInBody.m = held.m;
     dynamics.evaluate(this.state);
-    dynamics.accelerate(heldInBody, this.acceleration);
+    const { force, inertia, mass: m } = dynamics;
+    this.momentum.change(m, s, c);
+    const { u, w, q } = nu;
+    const x = force.x + (inertia.x - q * (m.a13 * u + m.a33 * w + m.a35 * q));
+    const z = force.z + (inertia.z + q * (m.a11 * u + m.a13 * w + m.a15 * q));
+    rate.x = x * c - z * s + held.x;
+    rate.z = x * s + z * c + held.z;
+    rate.m = force.m + inertia.m + held.m;
+  }
+
+  /** Acceleration of G in the world (m/s²) and in pitch (rad/s²) that goes with the present rates. */
+  private acceleration(): { x: number; z: number; q: number } {
+    const { nu, rate, sin: s, cos: c } = this;
+    const m = this.parts.dynamics.mass;
+    const { u, w, q } = nu;
+    const x = rate.x * c + rate.z * s + q * (m.a13 * u + m.a33 * w + m.a35 * q);
+    const z = rate.z * c - rate.x * s - q * (m.a11 * u + m.a13 * w + m.a15 * q);
+    const { inverse: v } = this.momentum;
+    const du = v.a11 * x + v.a13 * z + v.a15 * rate.m - q * w;
+    const dw = v.a13 * x + v.a33 * z + v.a35 * rate.m + q * u;
+    return {
+      x: du * c - dw * s,
+      z: du * s + dw * c,
+      q: v.a15 * x + v.a35 * z + v.a55 * rate.m,
+    };
   }
 
   /** Lets the line pull at the tie eye. */
   private haul(): void {
     const { rig } = this.parts;
-    const { rod, rodEnd, pull, eye } = this;
+    const { rod, rodEnd, pull, eye, rate } = this;
     pull.x = 0;
     pull.z = 0;
     pull.tension = 0;
@@ -251,8 +279,7 @@ export class Stepper {
     if (rig === null) return;
     rig.rod.at(this.time, rod);
     if (rod.gone) return;
-    invert(this.parts.dynamics.mass, this.inverse);
-    this.readEye(rig.tie);
+    const arm = this.readEye(rig.tie);
     rodEnd.x = rod.x;
     rodEnd.z = rod.z;
     rodEnd.vx = rod.vx;
@@ -263,101 +290,87 @@ export class Stepper {
     if (rod.free) {
       const dx = rod.x - eye.x;
       const dz = rod.z - eye.z;
-      const short = Math.sqrt(dx * dx + dz * dz) - rodEnd.length;
-      if (short > 0) {
-        this.paidOut += short;
-        rodEnd.length += short;
-      }
+      const drawn = Math.max(0, Math.sqrt(dx * dx + dz * dz) - rodEnd.length);
+      this.paidOut += drawn;
+      rodEnd.length += drawn;
     }
     rig.line.pull(this.h, eye, rodEnd, pull);
-    if (pull.tension === 0) return;
-    const { sin: s, cos: c, inverse: w, acceleration: a } = this;
-    const x = pull.x * c + pull.z * s;
-    const z = pull.z * c - pull.x * s;
-    const m = rig.tie.x * z - rig.tie.z * x;
-    a[0] += w.a11 * x + w.a13 * z + w.a15 * m;
-    a[1] += w.a13 * x + w.a33 * z + w.a35 * m;
-    a[2] += w.a15 * x + w.a35 * z + w.a55 * m;
+    rate.x += pull.x;
+    rate.z += pull.z;
+    rate.m += arm.x * pull.z - arm.z * pull.x;
   }
 
-  /** Place, velocity, free acceleration and inverse mass of the tie eye, world axes. */
-  private readEye(tie: Vec): void {
-    const { eye, state, velocity, sin: s, cos: c, inverse: w, acceleration: a } = this;
+  /** Place, velocity, free acceleration and inverse mass of the tie eye, world axes; gives its arm from G. */
+  private readEye(tie: Vec): Vec {
+    const { eye, state, sin: s, cos: c } = this;
+    const { bait } = this.scene;
     const { x: tx, z: tz } = tie;
     const rx = tx * c - tz * s;
     const rz = tx * s + tz * c;
-    const q = state.q;
+    const v = bait.getLinearVelocity();
+    const spin = bait.getAngularVelocity();
     eye.x = state.X + rx;
     eye.z = state.Z + rz;
-    eye.vx = velocity.x - q * rz;
-    eye.vz = velocity.z + q * rx;
-    const ax = a[0] - q * state.w;
-    const az = a[1] + q * state.u;
-    eye.ax = ax * c - az * s - a[2] * rz - q * q * rx;
-    eye.az = ax * s + az * c + a[2] * rx - q * q * rz;
+    eye.vx = v.x - spin * rz;
+    eye.vz = v.y + spin * rx;
+    const a = this.acceleration();
+    const q = state.q;
+    eye.ax = a.x - a.q * rz - q * q * rx;
+    eye.az = a.z + a.q * rx - q * q * rz;
     // W = J M⁻¹ Jᵀ with J = [1 0 −z_t; 0 1 x_t], then turned to world axes.
+    const { inverse: w } = this.momentum;
     const xx = w.a11 - 2 * tz * w.a15 + tz * tz * w.a55;
     const xz = w.a13 + tx * w.a15 - tz * w.a35 - tx * tz * w.a55;
     const zz = w.a33 + 2 * tx * w.a35 + tx * tx * w.a55;
     eye.wxx = c * c * xx - 2 * s * c * xz + s * s * zz;
     eye.wzz = s * s * xx + 2 * s * c * xz + c * c * zz;
     eye.wxz = s * c * (xx - zz) + (c * c - s * s) * xz;
+    return { x: rx, z: rz };
   }
 
-  /** Acceleration of G in the world: R(u̇ − q w, ẇ + q u). */
-  worldAcceleration(): { x: number; z: number } {
-    const { state, acceleration: a, sin: s, cos: c } = this;
-    const x = a[0] - state.q * state.w;
-    const z = a[1] + state.q * state.u;
-    return { x: x * c - z * s, z: x * s + z * c };
-  }
-
-  private push(): void {
+  /** Momentum half a step on, but for the change of λ; the engine gets what makes its velocity fit. */
+  private drive(): void {
+    const { momentum: p, rate, held, nu, h, force, target, state } = this;
+    const { current } = this.parts.around;
     const { bait } = this.scene;
-    const { applied, held, force } = this;
-    const a = this.worldAcceleration();
-    const mass = bait.getMass();
-    applied.x = mass * a.x - held.x;
-    applied.z = mass * a.z - held.z;
-    applied.m = bait.getInertia() * this.acceleration[2] - held.m;
-    force.x = applied.x;
-    force.y = applied.z;
+    p.x += h * rate.x;
+    p.z += h * rate.z;
+    p.l += h * rate.m;
+    // the attitude half a step on
+    const angle = state.pitch + (h / 2) * state.q;
+    const s = sin(angle);
+    const c = cos(angle);
+    p.velocity(s, c, p.x, p.z, p.l, nu);
+    target.x = nu.u * c - nu.w * s + current.x;
+    target.z = nu.u * s + nu.w * c + current.z;
+    target.q = nu.q;
+    const v = bait.getLinearVelocity();
+    force.x = (this.mass * (target.x - v.x)) / h - held.x;
+    force.y = (this.mass * (target.z - v.y)) / h - held.z;
     bait.applyForceToCenter(force, false);
-    bait.applyTorque(applied.m, false);
+    bait.applyTorque((this.inertia * (target.q - bait.getAngularVelocity())) / h - held.m, false);
   }
 
-  /** Share of a hook under water, its middle taken for the whole: rises evenly with depth over its length. */
-  private underWater(z: number, hook: HangingHook): number {
-    if (!this.parts.around.surface) return 1;
-    return Math.min(1, Math.max(0, 0.5 - z / hook.length));
-  }
+  /** Velocity that the engine is to have half a step on, world axes. */
+  private readonly target = { x: 0, z: 0, q: 0 };
 
-  /** Share of hook `i` under water, 0–1. */
-  hookUnderWater(i: number): number {
-    const hook = this.parts.hooks[i];
-    const body = this.scene.hooks[i];
-    return hook === undefined || body === undefined ? 0 : this.underWater(body.getPosition().y, hook);
-  }
-
-  /** Buoyancy and drag of the hooks at their centres; their weight is the engine's. */
-  private pushHooks(): void {
-    const { hooks, around } = this.parts;
-    const { force, lastHooks } = this;
-    const half = this.h / 2;
-    for (let i = 0; i < hooks.length; i++) {
-      const hook = hooks[i] as HangingHook;
-      const body = this.scene.hooks[i] as Scene["hooks"][number];
-      const under = this.underWater(body.getPosition().y, hook);
-      if (under === 0) continue;
-      const v = body.getLinearVelocity();
-      const vx = v.x + half * (lastHooks[2 * i] as number) - around.current.x;
-      const vz = v.y + half * (lastHooks[2 * i + 1] as number) - around.current.z;
-      // −½ρ (C_d A) |v| v (docs/model.md §6.8)
-      const drag = 0.5 * around.density * hook.dragArea * under * Math.sqrt(vx * vx + vz * vz);
-      force.x = -drag * vx;
-      force.y = -drag * vz + around.density * around.gravity * hook.displaced * under;
-      body.applyForceToCenter(force, false);
-    }
+  /** After the engine's step: λ of that step, and with it the momentum. */
+  private takeHeld(): void {
+    const { momentum: p, held, heldBefore, target, h, mass } = this;
+    const { bait } = this.scene;
+    const v = bait.getLinearVelocity();
+    const x = (mass * (v.x - target.x)) / h;
+    const z = (mass * (v.y - target.z)) / h;
+    const m = (this.inertia * (bait.getAngularVelocity() - target.q)) / h;
+    p.x += h * x;
+    p.z += h * z;
+    p.l += h * m;
+    heldBefore.x = held.x;
+    heldBefore.z = held.z;
+    heldBefore.m = held.m;
+    held.x += x;
+    held.z += z;
+    held.m += m;
   }
 
   private sweepFastBalls(): void {
@@ -368,7 +381,8 @@ export class Stepper {
     const v = bait.getLinearVelocity();
     const q = bait.getAngularVelocity();
     for (let i = 0; i < balls.length; i++) {
-      const ball = this.scene.balls[i] as Scene["balls"][number];
+      const ball = this.scene.balls[i];
+      if (ball === undefined) continue;
       const p = ball.getPosition();
       const u = ball.getLinearVelocity();
       const dx = u.x - (v.x - q * (p.y - at.y));
@@ -377,18 +391,4 @@ export class Stepper {
       ball.setBullet((dx * dx + dz * dz) * this.h * this.h > reach * reach);
     }
   }
-}
-
-/** Inverse of a symmetric positive definite matrix by cofactors. */
-function invert(m: Sym3, out: Sym3): void {
-  const c11 = m.a33 * m.a55 - m.a35 * m.a35;
-  const c13 = m.a15 * m.a35 - m.a13 * m.a55;
-  const c15 = m.a13 * m.a35 - m.a15 * m.a33;
-  const k = 1 / (m.a11 * c11 + m.a13 * c13 + m.a15 * c15);
-  out.a11 = k * c11;
-  out.a13 = k * c13;
-  out.a15 = k * c15;
-  out.a33 = k * (m.a11 * m.a55 - m.a15 * m.a15);
-  out.a35 = k * (m.a13 * m.a15 - m.a11 * m.a35);
-  out.a55 = k * (m.a11 * m.a33 - m.a13 * m.a13);
 }

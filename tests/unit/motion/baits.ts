@@ -5,7 +5,12 @@ import type { RunSetup } from "../../../src/model/motion";
 
 // Baits of our own invention for the tests of this room. SI.
 
-const stuff = (name: string, density: number, kind: Stuff["kind"]): Stuff => ({ name, density, kind, given: true });
+const stuff = (name: string, density: number, kind: Stuff["kind"]): Stuff => ({
+  name,
+  density,
+  kind,
+  given: true,
+});
 export const WOOD = stuff("wood", 450, "wood");
 export const LEAD = stuff("lead", 11340, "metal");
 export const STEEL = stuff("steel", 7820, "metal");
@@ -45,7 +50,13 @@ const BARE: Omit<BaitSpec, "name" | "shape" | "body" | "tie"> = {
 };
 
 /** A solid ellipsoid of semi-axes a (along), b (across), c (up), m. */
-export function ellipsoid(a: number, b: number, c: number, density: number, more: Partial<BaitSpec> = {}): Bait {
+export function ellipsoid(
+  a: number,
+  b: number,
+  c: number,
+  density: number,
+  more: Partial<BaitSpec> = {},
+): Bait {
   return assemble({
     ...BARE,
     name: "ellipsoid",

@@ -38,7 +38,7 @@ function hang(EA: number, length: number, mass: number, seconds: number, h: numb
   let v = 0;
   const seen: number[] = [];
   for (let t = 0; t < seconds; t += h) {
-    const eye = { ...eyeAt(0, z, 1 / mass), vz: v + (h / 2) * -9.81, az: -9.81 };
+    const eye = { ...eyeAt(0, z, 1 / mass), vz: v, az: -9.81 };
     line.pull(h, eye, rodAt(0, 0, length), out);
     v += h * (out.z / mass - 9.81);
     z += h * v;

@@ -1,0 +1,66 @@
+import { random } from "../../../src/model/base";
+import type { Bait } from "../../../src/model/bait";
+import {
+  createEvaluator,
+  prepareCraft,
+  type Craft,
+  type ForceKey,
+  type Surroundings,
+} from "../../../src/model/forces";
+import { lowSide, looseBalls, type LooseBall } from "../../../src/model/motion/chamber";
+import { HULL_CORNERS } from "../../../src/model/motion/engine/planck";
+import { buildScene, type Scene } from "../../../src/model/motion/engine/scene";
+import { hangingHooks } from "../../../src/model/motion/hooks";
+import { contactHull } from "../../../src/model/motion/hull";
+import { Stepper } from "../../../src/model/motion/stepper";
+import type { HangingHook } from "../../../src/model/motion";
+
+export interface Free {
+  readonly craft: Craft;
+  readonly hooks: readonly HangingHook[];
+  readonly balls: readonly LooseBall[];
+  readonly scene: Scene;
+  readonly stepper: Stepper;
+}
+
+/**
+ * A bait let go at a place of G, pitch and velocity (of G, world), without line: the parts of a run, put together by hand so
+ * that forces can be left out. `forces` absent: all. `drag` false: hooks without drag.
+ */
+export function free(
+  bait: Bait,
+  around: Surroundings,
+  start: { x: number; z: number; pitch: number; vx: number; vz: number; q: number },
+  options: { rate?: number; forces?: readonly ForceKey[]; drag?: boolean; floor?: number } = {},
+): Free {
+  const side = lowSide(Math.sin(start.pitch), Math.cos(start.pitch));
+  const craft = prepareCraft(bait, { hooksApart: true, ballsApart: true, side });
+  const { G } = craft.rigid;
+  const hooks = hangingHooks(bait).map((hook) => (options.drag === false ? { ...hook, dragArea: 0 } : hook));
+  const balls = looseBalls(bait, side, random(1));
+  const scene = buildScene({
+    gravity: around.gravity,
+    place: { x: start.x, z: start.z },
+    pitch: start.pitch,
+    mass: craft.rigid.mass,
+    inertia: craft.rigid.inertia,
+    hull: contactHull(bait, HULL_CORNERS).map((p) => ({ x: p.x - G.x, z: p.z - G.z })),
+    G,
+    hooks,
+    chambers: bait.spec.chambers,
+    balls,
+    floor: options.floor ?? -Infinity,
+    walls: [-50, 50],
+  });
+  const stepper = new Stepper({
+    scene,
+    dynamics: createEvaluator(craft, around, options.forces),
+    around,
+    hooks,
+    balls,
+    rig: null,
+    h: 1 / (options.rate ?? 960),
+    velocity: { x: start.vx, z: start.vz, q: start.q },
+  });
+  return { craft, hooks, balls, scene, stepper };
+}
