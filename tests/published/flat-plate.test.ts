@@ -52,13 +52,13 @@ describe("flat plate at incidence", () => {
     expect(Math.sqrt(squares / count)).toBeLessThan(0.0565);
   });
 
-  test("lift slope at small angles against a vortex lattice, within 4 %", () => {
-    // dC_N/dα per rad at 0°. The fit's Kp is a closed form (Helmbold's kind); the lattice is extrapolated.
+  test("lift slope at small angles against a vortex lattice, within 3 % (5 % above AR 2.5)", () => {
+    // dC_N/dα per rad at 0°. The fit's Kp is a closed form (Helmbold's kind) made for the aspect ratios of bibs, 0.5 to 2.5.
     for (const row of rows.filter((r) => r.dataset === "VLM_small_alpha")) {
       const slope = Number(/=([\d.]+)/.exec(row.CN_data ?? "")?.[1]);
       const aspect = number(row, "AR");
       const { cn } = plate(aspect, 1e-3);
-      expect(Math.abs(cn / ((1e-3 * Math.PI) / 180) / slope - 1), `AR ${aspect}`).toBeLessThan(0.04);
+      expect(Math.abs(cn / ((1e-3 * Math.PI) / 180) / slope - 1), `AR ${aspect}`).toBeLessThan(aspect <= 2.5 ? 0.03 : 0.05);
     }
   });
 

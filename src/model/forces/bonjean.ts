@@ -1,111 +1,88 @@
 import { type HalfSection, halfSection } from "./halfsection";
 
-/** A section by heights from G; breadths are scaled to the area asked for. */
-export interface SectionForm {
-  readonly top: number;
-  readonly widest: number;
-  readonly bottom: number;
-  readonly exponentAbove: number;
-  readonly exponentBelow: number;
-}
-
 /**
- * Area under a level of one section, its Bonjean curve A(ζ), with two integrals and two derivatives: two half
- * superellipses that meet at the widest height. ζ is measured from G's level upwards as the section stands in the water
- * (`side` 1: back up; −1: belly up, all heights mirrored).
+ * Area under a level of half a section, its Bonjean curve A(ζ), with two integrals and two derivatives. The half is a half
+ * superellipse on its widest line: a dome rises from it, a bowl hangs from it. ζ is a height above G's level, as the
+ * section stands in the water.
  */
 export class Bonjean {
   readonly top: number;
   readonly bottom: number;
-  readonly #widest: number;
-  readonly #up: number;
-  readonly #down: number;
-  readonly #above: HalfSection;
-  readonly #below: HalfSection;
-  /** Whole breadth, scaled to the area asked for. */
+  readonly #dome: boolean;
+  readonly #line: number;
+  readonly #h: number;
+  readonly #table: HalfSection;
+  /** Breadth at the widest line, and A, B, C at the upper end. */
   readonly #w: number;
-  /** A, B, C at the widest height and at the top. */
-  readonly #A0: number;
-  readonly #B0: number;
-  readonly #C0: number;
   readonly #A1: number;
   readonly #B1: number;
   readonly #C1: number;
-  readonly #table = new Float64Array(5);
+  readonly #at = new Float64Array(5);
 
   /**
-   * @param area the whole section's, m², to which breadths are scaled
-   * @param centroidZ its centroid's height from G, m, to which the section is shifted
+   * @param dome whether it rises from its widest line
+   * @param height of the half, m, above 0
+   * @param area m²; the breadth follows from it
+   * @param centroid its height above G's level, m
    */
-  constructor(form: SectionForm, area: number, centroidZ: number, side: 1 | -1) {
-    const exponents = [form.exponentAbove, form.exponentBelow] as const;
-    const heights = [form.top - form.widest, form.widest - form.bottom] as const;
-    const [i, j] = side === 1 ? ([0, 1] as const) : ([1, 0] as const);
-    const above = halfSection(exponents[i]);
-    const below = halfSection(exponents[j]);
-    const up = heights[i];
-    const down = heights[j];
-    const plain = up * above.a1 + down * below.a1;
-    const first = up * up * (above.a1 - above.b1) - down * down * (below.a1 - below.b1);
-    const w = plain > 0 ? area / plain : 0;
-    this.#w = w;
-    this.#widest = side * centroidZ - (plain > 0 ? first / plain : 0);
-    this.#up = up;
-    this.#down = down;
-    this.#above = above;
-    this.#below = below;
-    this.top = this.#widest + up;
-    this.bottom = this.#widest - down;
-    this.#A0 = w * down * below.a1;
-    this.#B0 = this.#A0 * down - w * down * down * below.b1;
-    this.#C0 = this.#B0 * down - (this.#A0 * down * down) / 2 + w * down ** 3 * below.c1;
-    this.#A1 = this.#A0 + w * up * above.a1;
-    this.#B1 = this.#B0 + this.#A0 * up + w * up * up * above.b1;
-    this.#C1 = this.#C0 + this.#B0 * up + (this.#A0 * up * up) / 2 + w * up ** 3 * above.c1;
+  constructor(dome: boolean, exponent: number, height: number, area: number, centroid: number) {
+    const table = halfSection(exponent);
+    const { a1, b1, c1 } = table;
+    const h = height;
+    this.#table = table;
+    this.#dome = dome;
+    this.#h = h;
+    this.#w = area / (h * a1);
+    this.#A1 = area;
+    const arm = (h * (a1 - b1)) / a1; // centroid's distance from the widest line
+    this.#line = dome ? centroid - arm : centroid + arm;
+    this.top = dome ? this.#line + h : this.#line;
+    this.bottom = dome ? this.#line : this.#line - h;
+    const w = this.#w;
+    // B and C at the upper end: a dome's own b, c; a bowl's by what its curve lacks to the full area
+    this.#B1 = dome ? w * h * h * b1 : area * h - w * h * h * b1;
+    this.#C1 = dome ? w * h * h * h * c1 : this.#B1 * h - (area * h * h) / 2 + w * h * h * h * c1;
   }
 
-  /** The part of the section below the level ζ (m from G's level): out = [A″, A′, A, B = ∫A, C = ∫B, ζB − 2C]. */
+  /** The part below the level ζ (m from G's level): out = [A″, A′, A, B = ∫A, C = ∫B, ζB − 2C]. */
   below(zeta: number, out: Float64Array): void {
-    const eta = zeta - this.#widest;
-    const up = this.#up;
-    const down = this.#down;
-    if (eta >= up) {
-      const e = eta - up;
+    const h = this.#h;
+    if (zeta >= this.top) {
+      const e = zeta - this.top;
+      const A1 = this.#A1;
+      const B1 = this.#B1;
       out[0] = 0;
       out[1] = 0;
-      out[2] = this.#A1;
-      out[3] = this.#B1 + this.#A1 * e;
-      out[4] = this.#C1 + e * (this.#B1 + (this.#A1 * e) / 2);
+      out[2] = A1;
+      out[3] = B1 + A1 * e;
+      out[4] = this.#C1 + e * (B1 + (A1 * e) / 2);
       // ζB − 2C with its squares of e gone: nothing is lost for a bait on its end, where e is large
-      out[5] = this.top * this.#B1 - 2 * this.#C1 + e * (this.#A1 * this.top - this.#B1);
+      out[5] = this.top * B1 - 2 * this.#C1 + e * (A1 * this.top - B1);
       return;
     }
-    if (eta <= -down) {
-      out.fill(0);
+    if (zeta <= this.bottom) {
+      out[0] = out[1] = out[2] = out[3] = out[4] = out[5] = 0;
       return;
     }
-    const t = this.#table;
+    const t = this.#at;
     const w = this.#w;
-    const A0 = this.#A0;
-    const B0 = this.#B0;
-    const C0 = this.#C0;
     let B: number;
     let C: number;
-    if (eta < 0) {
-      this.#below.at(-eta / down, t);
-      out[0] = (-w * (t[0] as number)) / down;
-      out[1] = w * (t[1] as number);
-      out[2] = A0 - w * down * (t[2] as number);
-      B = B0 + A0 * eta + w * down * down * (t[3] as number);
-      C = C0 + eta * (B0 + (A0 * eta) / 2) - w * down * down * down * (t[4] as number);
+    if (this.#dome) {
+      this.#table.at((zeta - this.#line) / h, t);
+      out[0] = (w * (t[0] as number)) / h;
+      out[2] = w * h * (t[2] as number);
+      B = w * h * h * (t[3] as number);
+      C = w * h * h * h * (t[4] as number);
     } else {
-      this.#above.at(eta / up, t);
-      out[0] = (w * (t[0] as number)) / up;
-      out[1] = w * (t[1] as number);
-      out[2] = A0 + w * up * (t[2] as number);
-      B = B0 + A0 * eta + w * up * up * (t[3] as number);
-      C = C0 + eta * (B0 + (A0 * eta) / 2) + w * up * up * up * (t[4] as number);
+      const eta = zeta - this.#line; // below 0
+      this.#table.at(-eta / h, t);
+      out[0] = (-w * (t[0] as number)) / h;
+      out[2] = this.#A1 - w * h * (t[2] as number);
+      B = this.#B1 + this.#A1 * eta + w * h * h * (t[3] as number);
+      C = this.#C1 + eta * (this.#B1 + (this.#A1 * eta) / 2) - w * h * h * h * (t[4] as number);
     }
+    out[1] = w * (t[1] as number);
     out[3] = B;
     out[4] = C;
     out[5] = zeta * B - 2 * C;

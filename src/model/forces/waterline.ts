@@ -42,17 +42,20 @@ export class Waterline {
   readonly #craft: Craft;
   readonly #hookLengths: Float64Array;
   readonly #wholeBody: number;
+  /** Volume of each strip's slabs, m³. */
+  readonly #strips: Float64Array;
   /** Made when the surface is first near: a bait that stays under never needs them. */
   #geometry: Geometry | null = null;
-  /** Section at one face: A″, A′, A, B, C and ζB − 2C. */
-  readonly #top = new Float64Array(6);
-  readonly #bottom = new Float64Array(6);
+  /** The half section at a slab's two faces: A″, A′, A, B, C and ζB − 2C. */
+  readonly #fore = new Float64Array(6);
+  readonly #aft = new Float64Array(6);
 
   constructor(craft: Craft) {
     this.#craft = craft;
     const n = craft.strips.length;
     this.share = new Float64Array(n);
     this.rate = new Float64Array(n);
+    this.#strips = new Float64Array(n);
     this.hookShare = new Float64Array(craft.hooks.length);
     this.#hookLengths = Float64Array.from(craft.hooks, (h) => hookLength(h.mass));
     this.#wholeBody = craft.strips.reduce((sum, s) => sum + s.volume, 0);
@@ -64,7 +67,12 @@ export class Waterline {
   }
 
   #geo(): Geometry {
-    return (this.#geometry ??= geometryOf(this.#craft, this.#hookLengths, this.#wholeBody));
+    if (!this.#geometry) {
+      this.#geometry = geometryOf(this.#craft, this.#hookLengths, this.#wholeBody);
+      for (const slab of this.#geometry.slabs)
+        this.#strips[slab.strip] = (this.#strips[slab.strip] as number) + slab.volume;
+    }
+    return this.#geometry;
   }
 
   /** All under: the whole account's volume at B, every share 1. `Z`: height of G, m. */
@@ -115,97 +123,91 @@ export class Waterline {
 
   #cutBody(Z: number, sin: number, cosine: number, rising: number, turning: number): void {
     const { slabs } = this.#geo();
+    const { share, rate } = this;
+    share.fill(0);
+    rate.fill(0);
     const upright = cosine >= 0;
     // a bait within 1e-12 of standing on its end is taken as that much off it
     const c = Math.max(Math.abs(cosine), 1e-12);
-    const tilt = sin / c; // dζ/d(−ξ)
-    const steep = Math.abs(tilt);
+    const cByPitch = upright ? -sin : sin;
     let under = 0;
     let underRate = 0;
     for (let i = 0; i < slabs.length; i++) {
       const slab = slabs[i] as Slab;
-      const volume = slab.volume;
-      if (!(volume > 0)) {
-        this.share[i] = 0;
-        this.rate[i] = 0;
-        continue;
-      }
+      const { half, strip } = slab;
+      // belly-up everything is mirrored: heights are then measured from G's level to what hangs down
       const section = upright ? slab.backUp : slab.bellyUp;
+      const slope = upright ? slab.slope : -slab.slope;
+      const S = sin + slope * c;
+      const sine = Math.abs(S);
       const depth = -Z - slab.x * sin;
-      const a = slab.half * Math.abs(sin);
+      const a = half * sine;
+      if (depth + a <= c * section.bottom) continue;
       if (depth - a >= c * section.top) {
-        const z = slab.centroidZ;
-        this.share[i] = 1;
-        this.rate[i] = 0;
-        this.volume += volume;
+        const { volume, centroidZ } = slab;
+        share[strip] = (share[strip] as number) + volume;
         this.firstX += volume * slab.x;
-        this.firstZ += volume * z;
-        this.depth += volume * (depth - z * cosine);
+        this.firstZ += volume * centroidZ;
+        this.depth += volume * (depth - centroidZ * cosine);
         under += volume;
-        continue;
-      }
-      if (depth + a <= c * section.bottom) {
-        this.share[i] = 0;
-        this.rate[i] = 0;
         continue;
       }
       const zeta = depth / c;
       const delta = a / c;
-      const ds = 2 * slab.half;
-      // rates at fixed θ of depth, and of c and tilt with θ
-      const depthByPitch = -slab.x * cosine;
-      const cByPitch = upright ? -sin : sin;
+      const tilt = S / c; // dζ/d(−ξ)
+      const ds = 2 * half;
+      const SByPitch = cosine + slope * cByPitch;
+      const p = this.#fore;
       let v: number;
       let momentX: number;
       let momentZ: number;
-      let integral: number;
       let vByDepth: number;
       let vByPitch: number;
       if (delta < LEVEL * (section.top - section.bottom)) {
-        const p = this.#top;
         section.below(zeta, p);
         const second = p[0] as number;
         const first = p[1] as number;
         const sixth = (delta * delta) / 6;
+        const tiltByPitch = (SByPitch - tilt * cByPitch) / c;
         v = ds * ((p[2] as number) + sixth * second);
-        integral = ds * c * ((p[3] as number) + sixth * first);
+        this.depth += ds * c * ((p[3] as number) + sixth * first);
         momentZ = ds * (zeta * (p[2] as number) - (p[3] as number) + sixth * (first + zeta * second));
-        momentX = (-tilt * first * ds * slab.half * slab.half) / 3;
+        momentX = (-tilt * first * ds * half * half) / 3;
         vByDepth = (ds * first) / c;
-        const tiltByPitch = (upright ? 1 : -1) / (c * c);
-        vByPitch =
-          ds * ((-first * zeta * cByPitch) / c + (slab.half * slab.half * tilt * tiltByPitch * second) / 3);
+        vByPitch = ds * ((-first * zeta * cByPitch) / c + (half * half * tilt * tiltByPitch * second) / 3);
       } else {
-        const p = this.#top;
-        const m = this.#bottom;
+        const m = this.#aft;
         section.below(zeta + delta, p);
         section.below(zeta - delta, m);
-        const gapA = (p[2] as number) - (m[2] as number);
+        const steep = sine / c;
         const gapB = (p[3] as number) - (m[3] as number);
+        const gapC = (p[4] as number) - (m[4] as number);
+        const gapZA = (zeta + delta) * (p[2] as number) - (zeta - delta) * (m[2] as number);
         v = gapB / steep;
-        integral = (c * ((p[4] as number) - (m[4] as number))) / steep;
+        this.depth += (c * gapC) / steep;
         momentZ = ((p[5] as number) - (m[5] as number)) / steep;
-        momentX =
-          (-delta * ((p[3] as number) + (m[3] as number)) + (p[4] as number) - (m[4] as number)) /
-          (tilt * steep);
-        vByDepth = gapA / (c * steep);
-        // V = ΔB·c/|sin θ| with faces at (λ ± a)/c: by c, and by a
-        const sine = Math.abs(sin);
-        const byC = (gapB - ((zeta + delta) * (p[2] as number) - (zeta - delta) * (m[2] as number))) / sine;
-        const sineByPitch = sin >= 0 ? cosine : -cosine;
-        const byA = ((p[2] as number) + (m[2] as number)) / sine - (c * gapB) / (slab.half * sine * sine);
-        vByPitch = byC * cByPitch + byA * slab.half * sineByPitch;
+        momentX = (gapC - delta * ((p[3] as number) + (m[3] as number))) / (tilt * steep);
+        vByDepth = ((p[2] as number) - (m[2] as number)) / sine;
+        // V = c ΔB/|S| with faces at ζ = (λ ± half·|S|)/c: by c, and by |S|
+        const byC = (gapB - gapZA) / sine;
+        const bySine = (half * ((p[2] as number) + (m[2] as number)) - (c * gapB) / sine) / sine;
+        vByPitch = byC * cByPitch + bySine * (S >= 0 ? SByPitch : -SByPitch);
       }
-      const rate = vByDepth * (-rising + depthByPitch * turning) + vByPitch * turning;
-      this.share[i] = v / volume;
-      this.rate[i] = rate / volume;
-      this.volume += v;
+      const gain = vByDepth * (-rising - slab.x * cosine * turning) + vByPitch * turning;
+      share[strip] = (share[strip] as number) + v;
+      rate[strip] = (rate[strip] as number) + gain;
+      const z = momentZ + slope * momentX;
       this.firstX += slab.x * v + momentX;
-      this.firstZ += upright ? momentZ : -momentZ;
-      this.depth += integral;
+      this.firstZ += upright ? z : -z;
       under += v;
-      underRate += rate;
+      underRate += gain;
     }
+    for (let k = 0; k < share.length; k++) {
+      const whole = this.#strips[k] as number;
+      share[k] = whole > 0 ? (share[k] as number) / whole : 0;
+      rate[k] = whole > 0 ? (rate[k] as number) / whole : 0;
+    }
+    this.volume += under;
     this.bodyShare = under / this.#wholeBody;
     this.bodyRate = underRate / this.#wholeBody;
   }
