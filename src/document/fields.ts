@@ -208,9 +208,9 @@ function child(schema: z.core.$ZodType, step: string | number): z.core.$ZodType 
     const shape = schema.shape as Record<string, z.core.$ZodType>;
     return Object.hasOwn(shape, step) ? (shape[step] ?? null) : null;
   }
-  if (schema instanceof z.ZodArray && typeof step === "number") return schema.element as z.core.$ZodType;
+  if (schema instanceof z.ZodArray && typeof step === "number") return schema.element;
   if (schema instanceof z.ZodTuple && typeof step === "number") {
-    return (schema.def.items as readonly z.core.$ZodType[])[step] ?? null;
+    return schema.def.items[step] ?? null;
   }
   return null;
 }
@@ -236,7 +236,7 @@ export function fieldOf(schema: z.core.$ZodType): Field | null {
       min,
       max,
       above: (schema.def.checks ?? []).some(isAbove),
-      whole: schema.isInt,
+      whole: schema.format === "safeint",
       slider: about.slider ?? { min, max, step: 1 },
       help,
     };

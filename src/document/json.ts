@@ -225,10 +225,12 @@ class Reader {
 
   private string(): string {
     const start = this.at;
-    // Characters from U+0020 on, but quote and backslash; or an escape.
-    const pattern = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
+    const pattern = /"(?:[^"\\]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
     pattern.lastIndex = start;
-    const found = pattern.exec(this.text)?.[0];
+    let found = pattern.exec(this.text)?.[0];
+    // Control characters, line breaks among them, must be escaped.
+    for (let i = 0; found !== undefined && i < found.length; i++)
+      if (found.charCodeAt(i) < 0x20) found = undefined;
     if (found === undefined) {
       this.refuse(
         "text that does not end well",

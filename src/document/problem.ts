@@ -46,12 +46,12 @@ export function describe(value: unknown): string {
   if (value === undefined) return "nothing";
   if (value === null) return "null";
   if (Array.isArray(value)) return `a list of ${value.length}`;
-  if (typeof value === "object") return "a group of keys";
+  if (typeof value === "number" || typeof value === "boolean") return String(value);
   if (typeof value === "string") {
     const short = value.length > 40 ? `${value.slice(0, 40)}…` : value;
     return `the text ${JSON.stringify(short)}`;
   }
-  return String(value as number | boolean);
+  return "a group of keys";
 }
 
 /** Optimal string alignment distance: insertions, deletions, changes, and swaps of neighbours. */

@@ -17,6 +17,7 @@ export function rules(scenario: Scenario): Problem[] {
     ...wires(bait),
     ...lineOf(scenario),
     ...cadence(scenario),
+    ...room(scenario),
   ];
 }
 
@@ -214,5 +215,42 @@ function cadence(scenario: Scenario): Problem[] {
     const found = `${Math.round(total)} s in all`;
     out.push(problem("cadence", found, `up to ${LONGEST_CADENCE} s`, "Shorten the moves, or reel faster."));
   }
+  const released = scenario.cadence.findIndex((move) => move.do === "release");
+  scenario.cadence.forEach((move, i) => {
+    const pulls = move.do === "reel" || move.do === "twitch" || move.do === "lift";
+    if (released < 0 || i < released || !pulls) return;
+    const remedy = "A release lets the line go for good: put it last.";
+    out.push(problem(`cadence[${i}].do`, describe(move.do), "no pull on the line after a release", remedy));
+  });
   return out;
 }
+
+/** Room that a swim needs: the bait must float or hang at its start, and the rod tip stand off from it. */
+function room(scenario: Scenario): Problem[] {
+  const { cadence, bait, water, tackle } = scenario;
+  if (cadence.length === 0) return [];
+  const length = bait.length_mm / 1000;
+  // One and a half lengths and a hook below it take every attitude; common practice, no source.
+  const deep = 1.5 * length + 0.05;
+  const long = tackle.rodTip_m + 2 * length;
+  const out: Problem[] = [];
+  if (water.depth_m < deep) {
+    const remedy = "Give deeper water, or leave the cadence out.";
+    out.push(
+      problem(
+        "water.depth_m",
+        String(water.depth_m),
+        `at least ${round(deep)} m for this bait's cadence`,
+        remedy,
+      ),
+    );
+  }
+  if (tackle.lineOut_m < long) {
+    const remedy = "Give more line, or lower the rod tip.";
+    const allowed = `at least ${round(long)} m with the rod tip at ${tackle.rodTip_m} m`;
+    out.push(problem("tackle.lineOut_m", String(tackle.lineOut_m), allowed, remedy));
+  }
+  return out;
+}
+
+const round = (metres: number) => Number(metres.toPrecision(4));

@@ -409,7 +409,7 @@ export type ScenarioMove = Scenario["cadence"][number];
 
 /** The published JSON Schema (draft 2020-12) of a scenario file. */
 export function scenarioJsonSchema(): Record<string, unknown> {
-  return z.toJSONSchema(scenarioSchema, { io: "input" }) as Record<string, unknown>;
+  return z.toJSONSchema(scenarioSchema, { io: "input" });
 }
 
 /**

@@ -11,7 +11,7 @@ export function swimSetup(compiled: Compiled): RunSetup {
 }
 
 export interface Tub {
-  /** Depth of the bait's centre of gravity where it is let go, m. */
+  /** Depth of the tie eye where it is let go, m. */
   readonly depth: number;
   /** Its pitch there, rad; "rest": the rest trim under water. */
   readonly pitch: number | "rest";

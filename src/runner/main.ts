@@ -1,5 +1,6 @@
 import { parseScenario, scenarioJsonSchema } from "../document";
 import type { Problem } from "../document";
+import { MotionError } from "../model/motion";
 import { answer } from "./answer";
 import { recordingCsv } from "./csv";
 import { USAGE, UsageError, parseOptions } from "./options";
@@ -28,6 +29,11 @@ export function main(args: readonly string[], io: Io): Exit {
   } catch (fault) {
     if (fault instanceof UsageError) {
       io.err(`answer: ${fault.message}\n\n${USAGE}`);
+      return 2;
+    }
+    // What the engine refuses before the first step is the scenario's doing.
+    if (fault instanceof MotionError && fault.time === null) {
+      io.err(`answer: ${fault.message}\n`);
       return 2;
     }
     io.err(`answer: ${fault instanceof Error ? fault.message : String(fault)}\n`);

@@ -25,18 +25,26 @@ export interface ReachJob {
 }
 
 export interface RunSink {
-  meta(meta: RecordingMeta): void;
+  readonly meta: (meta: RecordingMeta) => void;
   /** Frames in order, without gaps. */
-  chunk(chunk: RecordingChunk): void;
+  readonly chunk: (chunk: RecordingChunk) => void;
 }
 
+/** A callback in the other thread: what it gives (a promise there) settles when it has been heard. */
+type Heard<T extends unknown[]> = (...args: T) => unknown;
+
 export interface WorkerApi {
-  run(ticket: Ticket, job: RunJob, meta: RunSink["meta"], chunk: RunSink["chunk"]): Promise<true | null>;
+  run(
+    ticket: Ticket,
+    job: RunJob,
+    meta: Heard<[RecordingMeta]>,
+    chunk: Heard<[RecordingChunk]>,
+  ): Promise<true | null>;
   rise(ticket: Ticket, scenario: Scenario): Promise<TerminalRise | null>;
   reach(
     ticket: Ticket,
     job: ReachJob,
-    row: (row: ReachRow, done: number, of: number) => void,
+    row: Heard<[row: ReachRow, done: number, of: number]>,
   ): Promise<ReachRow[] | null>;
   band(ticket: Ticket, scenario: Scenario, options: BandOptions): Promise<Band | null>;
   cancel(ticket: Ticket): Promise<void>;

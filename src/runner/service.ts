@@ -39,14 +39,13 @@ export function createService(): WorkerApi {
         if (!(await goOn())) return null;
         const compiled = compile(job.scenario);
         const run = startRun(job.kind === "swim" ? swimSetup(compiled) : tubSetup(compiled, job.tub));
-        // Answers of a callback come back in order: the last one says that all have arrived.
-        let heard: unknown = meta(run.meta);
+        const told = new Told();
+        told.of(meta(run.meta));
         while (!run.done) {
-          const next = run.advance(FRAMES);
-          heard = chunk(movable(next));
+          told.of(chunk(movable(run.advance(FRAMES))));
           if (!(await goOn())) return null;
         }
-        await heard;
+        await told.all();
         return true;
       } finally {
         release(meta);
@@ -70,7 +69,7 @@ export function createService(): WorkerApi {
         const angles = spec.bib === null ? null : job.angles;
         const of = (angles?.length ?? 1) * job.speeds.length;
         const rows: ReachRow[] = [];
-        let heard: unknown;
+        const told = new Told();
         for (const angle of angles ?? [null]) {
           if (!(await goOn())) return null;
           const tilted = angle === null ? bait : assemble(withBibAngle(spec, angle));
@@ -79,10 +78,10 @@ export function createService(): WorkerApi {
             if (!(await goOn())) return null;
             const next = reach(tow, around, tackle, { speed });
             rows.push(next);
-            heard = row(next, rows.length, of);
+            told.of(row(next, rows.length, of));
           }
         }
-        await heard;
+        await told.all();
         return rows;
       } finally {
         release(row);
@@ -102,6 +101,27 @@ export function createService(): WorkerApi {
       return Promise.resolve();
     },
   };
+}
+
+/** What the page has been told. Answers of one callback come in order: the last says that all were heard. */
+class Told {
+  private last: Promise<void> = Promise.resolve();
+  private fault: Error | null = null;
+
+  of(answer: unknown): void {
+    this.last = Promise.resolve(answer).then(
+      () => undefined,
+      (fault: unknown) => {
+        this.fault ??= fault instanceof Error ? fault : new Error(String(fault));
+      },
+    );
+  }
+
+  /** Waits until all was heard; throws what the page threw on hearing. */
+  async all(): Promise<void> {
+    await this.last;
+    if (this.fault !== null) throw this.fault;
+  }
 }
 
 /** A chunk is moved to the page, not copied; where nothing separates the two (tests), it is passed on. */

@@ -203,6 +203,14 @@ describe("reading a scenario", () => {
       "bait.wires[0].path_mm[2]",
       /equal points/,
     ],
+    [
+      "a pull after the release",
+      (d) => d.cadence.push({ do: "reel", speed_m_s: 1, for_s: 1 }),
+      "cadence[8].do",
+      /for good/,
+    ],
+    ["a puddle", (d) => (d.water.depth_m = 0.1), "water.depth_m", /deeper water/],
+    ["a line that ends at the rod", (d) => (d.tackle.lineOut_m = 1.1), "tackle.lineOut_m", /more line/],
     ["a cadence of days", (d) => (loose(d.cadence[2])["speed_m_s"] = 1e-4), "cadence", /up to 3600 s/],
   ])("refuses %s (rules between fields)", (_, spoil, path, words) => {
     const one = only(spoil);
@@ -217,13 +225,13 @@ describe("reading a scenario", () => {
       (d) => {
         d.bait.bottom = [
           [0, 0],
-          [50, 8],
+          [62, 8],
           [80, -1.5],
         ];
         delete loose(d.bait)["widest"];
         d.bait.chambers = [];
       },
-      "bait.top[1]",
+      "bait.top[2]",
       /top is .* below bottom/,
     ],
     [

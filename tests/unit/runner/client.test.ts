@@ -1,0 +1,171 @@
+import { expose } from "comlink";
+import { afterEach, describe, expect, it } from "vitest";
+import { compile } from "../../../src/document";
+import type { RecordingChunk, RecordingMeta } from "../../../src/model/motion";
+import { GrowingRecording, record } from "../../../src/model/motion";
+import { ModelClient, swimSetup, tubSetup } from "../../../src/runner";
+import type { WorkerLike } from "../../../src/runner/client";
+import { createService } from "../../../src/runner/service";
+import { sampleScenario } from "../document/sample";
+
+/**
+ * The client and the worker's service on the two ends of a real message channel, in one thread: everything but
+ * the starting of the thread itself, which the browser tests do.
+ */
+const open: MessagePort[] = [];
+const clients: ModelClient[] = [];
+function connected(count = { started: 0 }): ModelClient {
+  const client = new ModelClient(() => {
+    count.started++;
+    const { port1, port2 } = new MessageChannel();
+    open.push(port1, port2);
+    expose(createService(), port2);
+    port1.start();
+    return Object.assign(port1, { terminate: () => port1.close() }) as unknown as WorkerLike;
+  });
+  clients.push(client);
+  return client;
+}
+afterEach(() => {
+  clients.splice(0).forEach((client) => {
+    client.close();
+  });
+  open.splice(0).forEach((port) => {
+    port.close();
+  });
+});
+
+const scenario = sampleScenario((draft) => {
+  draft.bench = [];
+  draft.cadence = [
+    { do: "settle", for_s: 0.2 },
+    { do: "reel", speed_m_s: 0.8, for_s: 0.8 },
+  ];
+});
+const tub = { depth: 0.5, pitch: "rest" as const, duration: 0.5 };
+
+/** Collects a run into a recording. */
+function collector() {
+  const chunks: RecordingChunk[] = [];
+  let meta: RecordingMeta | null = null;
+  return {
+    sink: {
+      meta: (one: RecordingMeta) => {
+        meta = one;
+      },
+      chunk: (one: RecordingChunk) => {
+        chunks.push(one);
+      },
+    },
+    chunks,
+    recording(): GrowingRecording {
+      if (meta === null) throw new Error("no meta");
+      const recording = new GrowingRecording(meta);
+      for (const chunk of chunks) recording.append(chunk);
+      return recording;
+    },
+  };
+}
+
+describe("the page's door to the worker", () => {
+  it("streams a swim that equals the same run made at once, bit for bit", async () => {
+    const heard = collector();
+    expect(await connected().run({ kind: "swim", scenario }, heard.sink)).toBe(true);
+    expect(heard.chunks.length).toBeGreaterThan(5);
+    expect(heard.recording().hash()).toBe(record(swimSetup(compile(scenario))).hash());
+  });
+
+  it("streams a tub release", async () => {
+    const heard = collector();
+    expect(await connected().run({ kind: "tub", scenario, tub }, heard.sink)).toBe(true);
+    const whole = record(tubSetup(compile(scenario), tub));
+    expect(heard.recording().hash()).toBe(whole.hash());
+    expect(whole.at(0).eye.z).toBeCloseTo(-0.5, 9);
+  });
+
+  it("cancels the older run where a newer one comes in its lane, and nothing of the old arrives after", async () => {
+    const client = connected();
+    const long = { ...scenario, cadence: [{ do: "settle" as const, for_s: 600 }] };
+    const [first, second] = [collector(), collector()];
+    const older = client.run({ kind: "swim", scenario: long }, first.sink);
+    const newer = client.run({ kind: "tub", scenario, tub }, second.sink);
+    expect(await Promise.all([older, newer])).toEqual([null, true]);
+    expect(first.chunks).toEqual([]);
+    expect(second.recording().frames).toBe(31);
+  });
+
+  it("cancels in the middle of a run", async () => {
+    const client = connected();
+    const long = { ...scenario, cadence: [{ do: "settle" as const, for_s: 600 }] };
+    let arrived = 0;
+    const run = client.run(
+      { kind: "swim", scenario: long },
+      {
+        meta: () => undefined,
+        chunk: () => {
+          arrived++;
+          if (arrived === 3) client.cancel("run");
+        },
+      },
+    );
+    expect(await run).toBeNull();
+    expect(arrived).toBe(3);
+  });
+
+  it("lets lanes run side by side", async () => {
+    const client = connected();
+    const [a, b] = [collector(), collector()];
+    const both = [
+      client.run({ kind: "tub", scenario, tub }, a.sink, "one"),
+      client.run({ kind: "tub", scenario, tub }, b.sink, "other"),
+    ];
+    expect(await Promise.all(both)).toEqual([true, true]);
+    expect(a.recording().hash()).toBe(b.recording().hash());
+  });
+
+  it("answers rise, reach and band", async () => {
+    const client = connected();
+    const counted: [number, number][] = [];
+    const [rise, rows, band] = await Promise.all([
+      client.rise(scenario),
+      client.reach({ scenario, speeds: [0.6, 0.9], angles: [0.6, 0.8] }, (_, done, of) =>
+        counted.push([done, of]),
+      ),
+      client.band(scenario, { samples: 500, seed: 3 }),
+    ]);
+    expect(rise?.speed).toBeGreaterThan(0);
+    expect(rows?.map((row) => [row.bibAngle, row.speed])).toEqual([
+      [0.6, 0.6],
+      [0.6, 0.9],
+      [0.8, 0.6],
+      [0.8, 0.9],
+    ]);
+    expect(counted).toEqual([
+      [1, 4],
+      [2, 4],
+      [3, 4],
+      [4, 4],
+    ]);
+    expect(band?.chanceOfSinking).toBeGreaterThanOrEqual(0);
+  });
+
+  it("rejects with the model's message, and goes on after it", async () => {
+    const client = connected();
+    const impossible = { ...scenario, bait: { ...scenario.bait, body: {} } };
+    await expect(client.rise(impossible)).rejects.toThrow(/no density/);
+    expect((await client.rise(scenario))?.steady).toBe(true);
+  });
+
+  it("starts one worker, and another after the first was closed", async () => {
+    const count = { started: 0 };
+    const client = connected(count);
+    await client.rise(scenario);
+    await client.rise(scenario);
+    expect(count.started).toBe(1);
+    const pending = client.run({ kind: "swim", scenario }, collector().sink);
+    client.close();
+    await expect(pending).rejects.toThrow(/was closed/);
+    await client.rise(scenario);
+    expect(count.started).toBe(2);
+  });
+});
