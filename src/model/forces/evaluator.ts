@@ -19,6 +19,11 @@ export interface Evaluator {
   readonly mass: Sym3;
   /** Inertia terms on the right-hand side: −(Kirchhoff) and, at the surface, the slam. M·ν̇ = force + inertia + the rest. */
   readonly inertia: Wrench;
+  /**
+   * Added mass of what has gone under between the `evaluate` before and this one (zero at the first): for a step that
+   * crosses the surface, where the slam's rate is no measure of its impulse.
+   */
+  readonly entered: Sym3;
   /** Immersed share of the body's volume, 0–1, after `evaluate`. */
   readonly bodyShare: number;
   /** Takes a state: all of the above are then of that state. */
@@ -30,6 +35,15 @@ export interface Evaluator {
   accelerate(more: Wrench | null, out: Acceleration): Acceleration;
   /** After `evaluate`: kinetic energy through the water and potential energy, J. */
   energy(): number;
+}
+
+function clearSym3(m: Sym3): void {
+  m.a11 = 0;
+  m.a13 = 0;
+  m.a15 = 0;
+  m.a33 = 0;
+  m.a35 = 0;
+  m.a55 = 0;
 }
 
 /** Forces that a run in an ideal fluid leaves out: what depends on viscosity. */
@@ -47,6 +61,10 @@ class SceneEvaluator implements Evaluator {
   readonly parts: ReadonlyMap<ForceKey, Wrench>;
   readonly mass = sym3();
   readonly inertia = wrench();
+  readonly entered = sym3();
+  /** Shares at the evaluation before, and whether all was under then; null before the first. */
+  readonly #shares: Float64Array;
+  #wasAllUnder: boolean | null = null;
   readonly #scene: Scene;
   readonly #kernels: readonly Kernel[];
   readonly #wrenches: readonly Wrench[];
@@ -58,6 +76,7 @@ class SceneEvaluator implements Evaluator {
   ) {
     const chosen = kernelsOf(keys);
     this.#scene = new Scene(craft, around);
+    this.#shares = new Float64Array(craft.strips.length + 2);
     this.#kernels = chosen.map((k) => k.kernel);
     this.#wrenches = chosen.map(() => wrench());
     this.parts = new Map(chosen.map((k, i) => [k.key, this.#wrenches[i] as Wrench]));
@@ -81,6 +100,17 @@ class SceneEvaluator implements Evaluator {
     clearWrench(this.inertia);
     inertia.kirchhoff(scene, this.mass, this.inertia);
     inertia.entry(scene, this.inertia);
+    this.#compareShares();
+  }
+
+  #compareShares(): void {
+    const { allUnder } = this.#scene;
+    clearSym3(this.entered);
+    if (this.#wasAllUnder !== true || !allUnder) {
+      if (this.#wasAllUnder !== null) inertia.enteredMass(this.#scene, this.#shares, this.entered);
+      inertia.copyShares(this.#scene, this.#shares);
+    }
+    this.#wasAllUnder = allUnder;
   }
 
   accelerate(more: Wrench | null, out: Acceleration): Acceleration {
@@ -163,24 +193,14 @@ export function energy(craft: Craft, state: State, around: Surroundings): number
 }
 
 /**
- * Sum of all forces but the line on a craft in steady tow, with the steady couple of the added mass:
- * M ← M − (u p_w − w p_u), p = M_added·(u, w, 0) of body and bib (docs/model.md §7). The bib's part cancels the
- * a_n v_n v_t that its force holds, so that just the body's couple is left, as in the equations of motion: a steady tow
- * is a state in which these rest. The state's q is taken as 0.
+ * Sum of all forces but the line on a craft in steady tow, less the steady couple u p_w − w p_u of the body's added mass
+ * (docs/model.md §7), body axes about G. That is force + inertia terms at q = 0: the bib's part of that couple and the
+ * +a_n v_n v_t in the bib's own moment cancel each other (§6.4). The state's q is taken as 0.
  */
 export function towWrench(craft: Craft, state: State, around: Surroundings, out: Wrench = wrench()): Wrench {
-  const steady = state.q === 0 ? state : { ...state, q: 0 };
-  totalWrench(craft, steady, around, out);
-  const { density, current } = around;
-  const a11 = craft.addedBody.a11 + craft.addedBib.a11;
-  const a13 = craft.addedBody.a13 + craft.addedBib.a13;
-  const a33 = craft.addedBody.a33 + craft.addedBib.a33;
-  const s = Math.sin(steady.pitch);
-  const c = Math.cos(steady.pitch);
-  const u = steady.u - (current.x * c + current.z * s);
-  const w = steady.w - (current.z * c - current.x * s);
-  const pu = density * (a11 * u + a13 * w);
-  const pw = density * (a13 * u + a33 * w);
-  out.m -= u * pw - w * pu;
+  const evaluator = evaluatorOf(craft, around);
+  evaluator.evaluate(state.q === 0 ? state : { ...state, q: 0 });
+  addWrench(out, evaluator.force);
+  addWrench(out, evaluator.inertia);
   return out;
 }

@@ -87,6 +87,35 @@ export function entry(scene: Scene, out: Wrench): void {
   }
 }
 
+/** Immersed shares of the strips, the body and the bib at one moment, in that order. */
+export function copyShares({ water, craft }: Scene, out: Float64Array): void {
+  const n = craft.strips.length;
+  out.set(water.share);
+  out[n] = water.bodyShare;
+  out[n + 1] = water.bladeShare;
+}
+
+/** Added mass of the parts whose share has grown since `before` (as `copyShares` wrote it), each by its growth. */
+export function enteredMass(scene: Scene, before: Float64Array, out: Sym3): void {
+  const { craft, density, water } = scene;
+  const { strips, hull, blade } = craft;
+  const n = strips.length;
+  const growth = (share: number, i: number): number => Math.max(0, share - (before[i] as number));
+  for (let i = 0; i < n; i++) {
+    const strip = strips[i] as (typeof strips)[number];
+    const k = density * strip.added * growth(water.share[i] as number, i);
+    const kx = k * strip.addedX;
+    out.a33 += k;
+    out.a35 += kx;
+    out.a55 += kx * strip.addedX;
+  }
+  addOuter3(out, density * hull.surge * growth(water.bodyShare, n), 1, 0, -hull.centroid.z);
+  if (blade) {
+    const k = density * blade.added * growth(water.bladeShare, n + 1);
+    addOuter3(out, k, blade.normal.x, blade.normal.z, blade.lever);
+  }
+}
+
 /**
  * Kinetic energy ½νᵀMν (J) with the velocity through the water, the water set moving included, and potential energy:
  * m g Z of G and ρ g ∫depth dV of what is under.

@@ -44,6 +44,8 @@ export class Waterline {
   readonly #wholeBody: number;
   /** Volume of each strip's slabs, m³. */
   readonly #strips: Float64Array;
+  /** Set where all shares are alike: 0 or 1. */
+  #even = NaN;
   /** Made when the surface is first near: a bait that stays under never needs them. */
   #geometry: Geometry | null = null;
   /** The half section at a slab's two faces: A″, A′, A, B, C and ζB − 2C. */
@@ -98,6 +100,8 @@ export class Waterline {
   }
 
   #all(share: number): void {
+    if (this.#even === share) return;
+    this.#even = share;
     this.bodyShare = share;
     this.bodyRate = 0;
     this.bladeShare = share;
@@ -111,6 +115,7 @@ export class Waterline {
    * Wherever the surface cuts. `Z`, `rising`: height of G (m) and its rate (m/s); `turning`: pitch rate (rad/s).
    */
   cut(Z: number, sin: number, cos: number, rising: number, turning: number): void {
+    this.#even = NaN;
     this.volume = this.moment = this.depth = this.firstX = this.firstZ = 0;
     this.#cutBody(Z, sin, cos, rising, turning);
     this.#cutBoxes(Z, sin, cos);
