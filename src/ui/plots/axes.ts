@@ -49,13 +49,16 @@ export function unitOf(title: string, series: readonly Pick<Series, "unit" | "la
 export interface PlacedMark extends PlotMark {
   /** Of the mark's line, px. */
   readonly x: number;
-  /** Left end of the label, px, and its row from the top; null where there is no room for it. */
-  readonly text: { readonly x: number; readonly row: number } | null;
+  /**
+   * Left end of the label, px, its row from the top, and whether it ends at the mark instead of starting there;
+   * null where there is no room for it.
+   */
+  readonly text: { readonly x: number; readonly row: number; readonly ends: boolean } | null;
 }
 
 /**
- * Labels of the moves along the time axis: each starts at its mark, in the first row where it clears the one before;
- * one that would leave the plot on the right is moved left to end there. Labels without room are left out.
+ * Labels of the moves along the time axis: each starts at its mark, or ends there where it would leave the plot on
+ * the right, in the first row where it clears those before it. Labels without room are left out.
  * @param measure width of a label, px
  */
 export function placeMarks(
@@ -70,12 +73,12 @@ export function placeMarks(
   return marks.map((mark) => {
     const x = xOf(mark.time);
     const width = measure(mark.label);
-    const left = Math.min(x, right - width);
+    const turned = x + width > right;
+    const left = turned ? x - width : x;
     const row = ends.findIndex((end) => left >= end + gap);
-    // Moved left by more than half its width a label no longer reads as belonging to its mark.
-    if (row < 0 || x - left > width / 2 + 1) return { ...mark, x, text: null };
+    if (row < 0 || left < xOf(0)) return { ...mark, x, text: null };
     ends[row] = left + width;
-    return { ...mark, x, text: { x: left, row } };
+    return { ...mark, x, text: { x: left, row, ends: turned } };
   });
 }
 
@@ -109,4 +112,17 @@ export function summaryOf(title: string, series: readonly Series[], duration: nu
     return `${s.label}: least ${value(range.low)} at ${when(range.lowAt)}, greatest ${value(range.high)} at ${when(range.highAt)}`;
   });
   return `${title} over ${duration.toFixed(1)} seconds. ${parts.join(". ")}.`;
+}
+
+/** Widths of labels in a font, px, each measured once; null where the browser offers no canvas. */
+export function textMeasure(font: string): ((label: string) => number) | null {
+  const context = document.createElement("canvas").getContext("2d");
+  if (!context) return null;
+  context.font = font;
+  const known = new Map<string, number>();
+  return (label) => {
+    const width = known.get(label) ?? context.measureText(label).width;
+    known.set(label, width);
+    return width;
+  };
 }

@@ -170,8 +170,7 @@ export function watchPalette(element: Element, changed: (palette: Palette) => vo
     attributes: true,
     attributeFilter: ["class", "style", "data-theme"],
   });
-  if (document.body)
-    observer.observe(document.body, { attributes: true, attributeFilter: ["class", "style", "data-theme"] });
+  observer.observe(document.body, { attributes: true, attributeFilter: ["class", "style", "data-theme"] });
   return () => {
     media.removeEventListener("change", again);
     observer.disconnect();
