@@ -22,15 +22,15 @@ export class Momentum {
   /** M⁻¹ */
   readonly inverse: Sym3 = sym3();
   private readonly nu: Nu = { u: 0, w: 0, q: 0 };
+  private readonly kept: Sym3 = sym3();
 
   /** p = R M ν for a first mass matrix. `s`, `c`: sine and cosine of the pitch, here and below. */
   start(mass: Sym3, s: number, c: number, nu: Nu): void {
     this.take(mass);
-    this.set(s, c, nu);
+    this.set(s, c, mass, nu);
   }
 
-  private set(s: number, c: number, { u, w, q }: Nu): void {
-    const m = this.mass;
+  private set(s: number, c: number, m: Sym3, { u, w, q }: Nu): void {
     const pu = m.a11 * u + m.a13 * w + m.a15 * q;
     const pw = m.a13 * u + m.a33 * w + m.a35 * q;
     this.x = pu * c - pw * s;
@@ -49,10 +49,12 @@ export class Momentum {
   }
 
   /**
-   * The mass matrix of the present moment. Where it has changed (a part has crossed the surface) the velocity stays, and the
-   * momentum changes by that of the water set moving or shed; what this costs the bait is among the forces (the slam).
+   * The mass matrix of the present moment, and the added mass of what has gone under since the last one. What comes out sheds
+   * its water with the bait's own velocity; what goes under takes the momentum of the water set moving from the bait (the
+   * slam), which keeps the whole as it was: p = R (M − entered) ν with the velocity before. Neither gains energy. Gives
+   * whether anything has changed.
    */
-  change(mass: Sym3, s: number, c: number): void {
+  change(mass: Sym3, entered: Sym3, s: number, c: number): boolean {
     const m = this.mass;
     if (
       m.a11 === mass.a11 &&
@@ -62,10 +64,18 @@ export class Momentum {
       m.a35 === mass.a35 &&
       m.a55 === mass.a55
     )
-      return;
+      return false;
     this.velocity(s, c, this.x, this.z, this.l, this.nu);
     this.take(mass);
-    this.set(s, c, this.nu);
+    const { kept } = this;
+    kept.a11 = mass.a11 - entered.a11;
+    kept.a13 = mass.a13 - entered.a13;
+    kept.a15 = mass.a15 - entered.a15;
+    kept.a33 = mass.a33 - entered.a33;
+    kept.a35 = mass.a35 - entered.a35;
+    kept.a55 = mass.a55 - entered.a55;
+    this.set(s, c, kept, this.nu);
+    return true;
   }
 
   private take(mass: Sym3): void {

@@ -8,14 +8,14 @@ import { HookDrive } from "./hook-drive";
 import { Momentum, type Nu } from "./momentum";
 import type { HangingHook } from "./types";
 
-/** What the bait's motion obeys (an `Evaluator` of the forces room), body axes about G: M·ν̇ = force + inertia + the rest. */
+/** What the bait's motion obeys (an `Evaluator` of the forces room); body axes about G. */
 export interface Dynamics {
   /** Takes a state: the rest is then of that state. */
   evaluate(state: State): void;
   readonly force: Wrench;
-  /** −(Kirchhoff terms), and the slam of what goes under. */
-  readonly inertia: Wrench;
+  /** Rigid + added mass, and the added mass of what has gone under since the last state. */
   readonly mass: Sym3;
+  readonly entered: Sym3;
 }
 
 /** Rod, reel and line at work. */
@@ -233,22 +233,19 @@ export class Stepper {
     state.q = nu.q;
   }
 
-  /**
-   * Rates of momentum without the line: dp/dt = R·force + λ, dl/dt = moment − v × p + λ_m. The forces room gives the inertia
-   * terms of velocity; of these (−q p_w, q p_u) is only the turning of the axes.
-   */
+  /** Rates of momentum without the line: dp/dt = R·force + λ, dl/dt = moment − v × p + λ_m. */
   private rates(): void {
-    const { nu, rate, held, sin: s, cos: c } = this;
+    const { rate, held, sin: s, cos: c } = this;
     const { dynamics } = this.parts;
     dynamics.evaluate(this.state);
-    const { force, inertia, mass: m } = dynamics;
-    this.momentum.change(m, s, c);
-    const { u, w, q } = nu;
-    const x = force.x + (inertia.x - q * (m.a13 * u + m.a33 * w + m.a35 * q));
-    const z = force.z + (inertia.z + q * (m.a11 * u + m.a13 * w + m.a15 * q));
-    rate.x = x * c - z * s + held.x;
-    rate.z = x * s + z * c + held.z;
-    rate.m = force.m + inertia.m + held.m;
+    const { force, mass, entered } = dynamics;
+    if (this.momentum.change(mass, entered, s, c)) this.read();
+    const { u, w, q } = this.nu;
+    const pu = mass.a11 * u + mass.a13 * w + mass.a15 * q;
+    const pw = mass.a13 * u + mass.a33 * w + mass.a35 * q;
+    rate.x = force.x * c - force.z * s + held.x;
+    rate.z = force.x * s + force.z * c + held.z;
+    rate.m = force.m - (u * pw - w * pu) + held.m;
   }
 
   /** Acceleration of G in the world (m/s²) and in pitch (rad/s²) that goes with the present rates. */

@@ -11,8 +11,8 @@ import { sin } from "../../base";
 export { Chain, Circle, Edge, Polygon, RevoluteJoint, World } from "planck";
 export type { Body, Joint } from "planck";
 
-/** Corners that a hull may have. */
-export const HULL_CORNERS = 16;
+/** Corners that a hull may have: the engine's own scratch is made for these, before any setting can change. */
+export const HULL_CORNERS = 12;
 
 // Tolerances for a 10 cm body with 4 mm balls, in metres: the engine's own are for bodies of 0.1–10 m (its contact slop
 // of 5 mm is thicker than a ball). Found by trial: with these a ball rests within 0.02 mm of its wall.
@@ -22,7 +22,6 @@ Object.assign(planck.Settings, {
   aabbExtension: 0.002,
   maxLinearCorrection: 0.002,
   linearSleepTolerance: 1e-5,
-  maxPolygonVertices: HULL_CORNERS,
 });
 
 /** Skin that the engine keeps round polygons and edges, m: surfaces meet this far outside the drawn ones. */
