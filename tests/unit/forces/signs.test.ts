@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { wrench, type Wrench } from "../../../src/model/base";
 import {
-  createEvaluator,
   FORCES,
   inertiaTerms,
   joined,
