@@ -65,6 +65,9 @@ export default defineConfig(
         "error",
         { considerDefaultExhaustiveForUnions: true },
       ],
+      "@typescript-eslint/no-meaningless-void-operator": "off",
+      // Documents are plain objects with optional keys.
+      "@typescript-eslint/no-dynamic-delete": "off",
       // Our interfaces are records of functions; none of them uses `this`.
       "@typescript-eslint/unbound-method": "off",
       // planck marks calling its classes without `new` as deprecated, which reads as if the classes were.
@@ -77,7 +80,10 @@ export default defineConfig(
         "error",
         { allowConstantLoopConditions: "only-allowed-literals" },
       ],
-      "@typescript-eslint/no-confusing-void-expression": ["error", { ignoreArrowShorthand: true }],
+      "@typescript-eslint/no-confusing-void-expression": [
+        "error",
+        { ignoreArrowShorthand: true, ignoreVoidOperator: true },
+      ],
     },
   },
   {
@@ -98,6 +104,8 @@ export default defineConfig(
       // The compiler knows what is read and written through runes better than these do.
       "prefer-const": "off",
       "@typescript-eslint/no-unnecessary-condition": "off",
+      // svelte-check, which fails on warnings, knows better which of them are needed.
+      "svelte/no-unused-svelte-ignore": "off",
       // Types of components reach only svelte-check, which has its own stage.
       "@typescript-eslint/no-unsafe-argument": "off",
       "@typescript-eslint/no-unsafe-assignment": "off",
@@ -144,6 +152,7 @@ export default defineConfig(
     rules: {
       // A test fails by itself where a value is not there.
       "@typescript-eslint/no-non-null-assertion": "off",
+      "@typescript-eslint/restrict-template-expressions": "off",
     },
   },
   {
