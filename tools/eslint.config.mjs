@@ -104,6 +104,8 @@ export default defineConfig(
       // The compiler knows what is read and written through runes better than these do.
       "prefer-const": "off",
       "@typescript-eslint/no-unnecessary-condition": "off",
+      // Handlers in markup are one expression.
+      "@typescript-eslint/no-confusing-void-expression": "off",
       // svelte-check, which fails on warnings, knows better which of them are needed.
       "svelte/no-unused-svelte-ignore": "off",
       // Types of components reach only svelte-check, which has its own stage.
