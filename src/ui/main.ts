@@ -19,7 +19,8 @@ function storage(): Store {
 const target = document.getElementById("app");
 if (target === null) throw new Error("The page has no element #app.");
 const parsed = parseScenario(demo);
-if (!parsed.ok) throw new Error(`The demo scenario is refused: ${parsed.problems.map((one) => one.message).join(" ")}`);
+if (!parsed.ok)
+  throw new Error(`The demo scenario is refused: ${parsed.problems.map((one) => one.message).join(" ")}`);
 
 const app = new AppState({
   scenario: parsed.scenario,
@@ -27,6 +28,7 @@ const app = new AppState({
   hash: location.hash,
   store: storage(),
   width: window.innerWidth,
+  dark: matchMedia("(prefers-color-scheme: dark)").matches,
   calm: matchMedia("(prefers-reduced-motion: reduce)").matches,
   // A name of its own for each page, so that two pages do not write over each other's draft.
   page: `${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`,

@@ -11,7 +11,7 @@ import type { Store } from "./prefs.svelte";
 import { Later } from "./runs.svelte";
 import { Session } from "./session.svelte";
 import { StageState } from "./stage.svelte";
-import { Units } from "./units.svelte";
+import { Units } from "./units";
 import { ViewState } from "./view.svelte";
 import { WhyState } from "./why.svelte";
 import { Workspace } from "./workspace.svelte";
@@ -24,6 +24,8 @@ export interface Start {
   readonly hash: string;
   readonly store: Store;
   readonly width: number;
+  /** The system asks for dark paper. */
+  readonly dark: boolean;
   /** The person asked for as little motion as can be. */
   readonly calm: boolean;
   /** Names this page's draft. */
@@ -72,6 +74,7 @@ export class App {
   constructor(start: Start) {
     this.calm = start.calm;
     this.prefs = new Prefs(start.store, start.width);
+    this.prefs.systemDark = start.dark;
     this.units = new Units(this.prefs);
     this.work = new Workspace(start.scenario);
     this.files = new Files(this.work);

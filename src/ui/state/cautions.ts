@@ -1,23 +1,28 @@
 import type { Scenario } from "../../document";
+import { material } from "../../model/materials";
 
 /** A fact about harm, shown where the step happens. Labels, data sheets, the law and physicians come first. */
 export interface Caution {
   readonly key: string;
   readonly title: string;
+  /** What to do, in a line. */
+  readonly brief: string;
   readonly text: string;
 }
 
 const LEAD: Caution = {
   key: "lead",
   title: "Lead",
+  brief: "Wash hands; keep it from mouths, food and children.",
   text:
-    "No safe blood level is known: wash hands, keep it from mouths, food and children. Melting makes fumes, and water in hot metal explodes. " +
+    "No safe blood level is known. Melting makes fumes, and water in hot metal explodes. " +
     "Rules on lead tackle differ by water, size and kind: ask the authority. Tungsten, bismuth, tin, steel and brass do the same work.",
 };
 
 const DUST: Caution = {
   key: "dust",
   title: "Dust",
+  brief: "Extraction, mask, eye protection.",
   text:
     "Wood dust can cause asthma, hardwood dust is a carcinogen, red cedar sensitises; glass-laminate fibres irritate. " +
     "Extraction, mask and eye protection.",
@@ -25,7 +30,8 @@ const DUST: Caution = {
 
 const COATING: Caution = {
   key: "coating",
-  title: "Glue, resin and lacquer",
+  title: "Glue, resin, lacquer",
+  brief: "Gloves, air, no flames; keep it off the skin.",
   text:
     "Epoxy and UV resin can sensitise for life: wear the gloves that the data sheet names, keep it off the skin, shield the lamp. " +
     "Cyanoacrylate bonds skin and eyes, and on cotton or wool can heat and burn. Sprayed isocyanates need air-fed breathing apparatus: " +
@@ -35,10 +41,12 @@ const COATING: Caution = {
 const HOOKS: Caution = {
   key: "hooks",
   title: "Hooks",
-  text: "Fit them last, guard the points, protect the eyes. Deep or facial wounds are for medical care.",
+  brief: "Fit them last, guard the points, protect the eyes.",
+  text: "Deep or facial wounds are for medical care.",
 };
 
-const WOODLESS = /carbonate|acryl|epoxy|foam|resin|plastic|nylon/i;
+/** As the table of materials names it. */
+const LEAD_NAME = "lead";
 
 /** The cautions of each section of the inputs, for this document. */
 export function cautionsFor(scenario: Scenario): {
@@ -48,11 +56,15 @@ export function cautionsFor(scenario: Scenario): {
   readonly coats: readonly Caution[];
 } {
   const { bait } = scenario;
-  const lead = [...bait.ballast, ...bait.chambers.flatMap((one) => (one.balls === undefined ? [] : [one.balls]))].some(
-    (one) => /\blead\b/i.test(one.material ?? ""),
-  );
+  const known = bait.body.material === undefined ? null : material(bait.body.material);
+  // A body of which only the density is known may well be wood.
+  const wooden = known === null || known.kind === "wood";
+  const lead = [
+    ...bait.ballast,
+    ...bait.chambers.flatMap((one) => (one.balls === undefined ? [] : [one.balls])),
+  ].some((one) => one.material !== undefined && material(one.material)?.name === LEAD_NAME);
   return {
-    body: WOODLESS.test(bait.body.material ?? "") ? [] : [DUST],
+    body: wooden ? [DUST] : [],
     ballast: lead ? [LEAD] : [],
     hooks: bait.hangers.some((one) => one.hook !== undefined) ? [HOOKS] : [],
     coats: bait.coats.length > 0 ? [COATING] : [],

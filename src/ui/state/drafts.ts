@@ -15,7 +15,12 @@ const LOCK = "trimwright/page/";
 function isDraft(value: unknown): value is Draft {
   if (typeof value !== "object" || value === null) return false;
   const { key, name, text, kept } = value as Record<string, unknown>;
-  return typeof key === "string" && typeof name === "string" && typeof text === "string" && typeof kept === "number";
+  return (
+    typeof key === "string" &&
+    typeof name === "string" &&
+    typeof text === "string" &&
+    typeof kept === "number"
+  );
 }
 
 /**
@@ -34,7 +39,10 @@ export class Drafts {
 
   /** Takes this page's lock and gives the drafts that earlier pages left, newest first. */
   async start(): Promise<readonly Draft[]> {
-    if (!("locks" in navigator)) throw new Error("This browser has no locks: a living page's draft could not be told from one left behind.");
+    if (!("locks" in navigator))
+      throw new Error(
+        "This browser has no locks: a living page's draft could not be told from one left behind.",
+      );
     const store = createStore("trimwright", "drafts");
     const { locks } = navigator;
     // Held until the page goes; the promise of the lock never settles by design.

@@ -1,8 +1,9 @@
 import type { Statics } from "../../model/statics";
 import type { TerminalRise } from "../../model/tow";
 import type { Band } from "../../model/statics";
+import { fromSI } from "../../units";
 import type { Worked } from "./workspace.svelte";
-import type { ShownUnit, Units } from "./units.svelte";
+import type { ShownUnit, Units } from "./units";
 import type { Why } from "./why.svelte";
 
 /** One number of the verdict with its words, its difference to a pinned variant's, and its 'why'. */
@@ -27,10 +28,10 @@ export const SUSPENDS_WITHIN_G = 0.05;
 /** Within this many degrees the word is 'level': a quarter of a millimetre of ballast tips further. Common practice, no source. */
 export const LEVEL_WITHIN_DEG = 2;
 
-const grams = (kg: number): number => kg * 1e3;
-const millilitres = (m3: number): number => m3 * 1e6;
-const millimetres = (m: number): number => m * 1e3;
-export const degrees = (rad: number): number => (rad * 180) / Math.PI;
+const grams = (kg: number): number => fromSI(kg, "g");
+const millilitres = (m3: number): number => fromSI(m3, "mL");
+const millimetres = (m: number): number => fromSI(m, "mm");
+export const degrees = (rad: number): number => fromSI(rad, "deg");
 
 export type Verdict = "floats" | "suspends" | "sinks";
 
@@ -39,10 +40,12 @@ export function verdictOf(netGrams: number): Verdict {
   return netGrams > 0 ? "floats" : "sinks";
 }
 
+/** A pitch in words, degrees; a bait that has turned over and over counts as where it is now. */
 export function attitudeWords(pitchDegrees: number): string {
-  if (Math.abs(pitchDegrees) > 90) return pitchDegrees > 0 ? "belly up, nose-up" : "belly up, nose-down";
-  if (Math.abs(pitchDegrees) <= LEVEL_WITHIN_DEG) return "level";
-  return pitchDegrees > 0 ? "nose-up" : "nose-down";
+  const turned = pitchDegrees - 360 * Math.round(pitchDegrees / 360);
+  if (Math.abs(turned) > 90) return "belly up";
+  if (Math.abs(turned) <= LEVEL_WITHIN_DEG) return "level";
+  return turned > 0 ? "nose-up" : "nose-down";
 }
 
 /** The verdict as one spoken sentence: the live region and the page's title. */
@@ -59,8 +62,10 @@ export function verdictSentence(statics: Statics, units: Units): string {
   }
 }
 
-const HYDROSTATICS = "E. V. Lewis (ed.), Principles of Naval Architecture, vol. I, SNAME 1988; docs/model.md §5.";
-const WATER = "Water: UNESCO equation of state EOS-80, Fofonoff & Millard 1983, Unesco Tech. Pap. Mar. Sci. 44.";
+const HYDROSTATICS =
+  "E. V. Lewis (ed.), Principles of Naval Architecture, vol. I, SNAME 1988; docs/model.md §5.";
+const WATER =
+  "Water: UNESCO equation of state EOS-80, Fofonoff & Millard 1983, Unesco Tech. Pap. Mar. Sci. 44.";
 
 export function netFigure({ statics }: Worked): Figure {
   const net = grams(statics.netBuoyancy);
@@ -86,7 +91,12 @@ export function netFigure({ statics }: Worked): Figure {
         { name: "Σm, mass of everything fitted", value: units.show(grams(statics.mass), "g", 3) },
       ],
       table: {
-        head: ["item", `mass, ${units.unit("g")}`, `displaces, ${units.unit("mL")}`, `net, ${units.unit("g")}`],
+        head: [
+          "item",
+          `mass, ${units.unit("g")}`,
+          `displaces, ${units.unit("mL")}`,
+          `net, ${units.unit("g")}`,
+        ],
         rows: statics.account.map((row) => [
           row.item,
           units.bare(grams(row.mass), "g", 3),
@@ -108,9 +118,11 @@ export function netFigure({ statics }: Worked): Figure {
   };
 }
 
-export function restFigure({ statics }: Worked): Figure {
+/** `band` is null while it is being worked out. */
+export function restFigure({ statics }: Worked, band: Band | null): Figure {
   const { rest } = statics;
   const pitch = rest.pitch === null ? null : degrees(rest.pitch);
+  const spread = band?.restTrim ?? null;
   return {
     key: "rest",
     label: "At rest under water",
@@ -124,7 +136,7 @@ export function restFigure({ statics }: Worked): Figure {
       const above = millimetres(rest.B.z - rest.G.z);
       return {
         title: "Attitude at rest under water",
-        value: pitch === null ? "undefined" : `${units.show(pitch, "°", 1, true)} · ${attitudeWords(pitch)}`,
+        value: pitch === null ? "any" : `${units.show(pitch, "°", 1, true)} · ${attitudeWords(pitch)}`,
         meaning:
           "Held still under water and let go, the bait turns until its centre of buoyancy B stands above its centre of gravity G. " +
           `Nose-up is positive; 'level' is said within ±${LEVEL_WITHIN_DEG}°.`,
@@ -132,6 +144,14 @@ export function restFigure({ statics }: Worked): Figure {
         inputs: [
           { name: "x_B − x_G", value: units.show(across, "mm", 2, true) },
           { name: "z_B − z_G", value: units.show(above, "mm", 2, true) },
+          ...(spread === null
+            ? []
+            : [
+                {
+                  name: "95 % of baits made so",
+                  value: `${units.bare(degrees(spread[0]), "°", 1, true)} to ${units.show(degrees(spread[1]), "°", 1, true)}`,
+                },
+              ]),
           { name: "station of G", value: units.show(millimetres(-rest.G.x), "mm", 2) },
           { name: "station of B", value: units.show(millimetres(-rest.B.x), "mm", 2) },
           ...(rest.others.length === 0
@@ -147,8 +167,7 @@ export function restFigure({ statics }: Worked): Figure {
         ...(statics.floating === null
           ? {}
           : {
-              note:
-                "For a bait that floats strongly this is only the first moment of its rise; it can be steep while the bait floats nearly level.",
+              note: "For a bait that floats strongly this is only the first moment of its rise; it can be steep while the bait floats nearly level.",
             }),
       };
     },
@@ -176,7 +195,7 @@ export function leverFigure({ statics }: Worked): Figure {
         { name: "G: station, height", value: placeText(statics.G, units) },
         { name: "B: station, height", value: placeText(statics.B, units) },
       ],
-      source: `${HYDROSTATICS} Below ${units.show(0.1, "mm", 1)} the attitude at rest is called undefined.`,
+      source: `${HYDROSTATICS} Below ${units.show(0.1, "mm", 1)} the attitude at rest has no number.`,
     }),
   };
 }
@@ -188,6 +207,14 @@ function placeText(at: { readonly x: number; readonly z: number }, units: Units)
 const FORCES =
   "Added mass: Lamb 1932. Cross-flow: Cheng 2013; Jorgensen 1977, NASA TR R-474. Along the body: Hoerner 1965. " +
   "Bib: Polhamus 1966, NASA TN D-3767; Lamar & Gloss 1975; ECN-C--03-025, 2003. Tail: Roddy 1990. docs/model.md §6.";
+
+function movingWords(rise: TerminalRise): string {
+  const pitch = degrees(rise.pitch);
+  const words = attitudeWords(pitch);
+  const drift = rise.drift * 1e3;
+  const way = Math.abs(drift) < 1 ? "" : drift > 0 ? ", gliding ahead" : ", backing up";
+  return `${words === "level" ? "level" : `${Math.abs(pitch).toFixed(0)}° ${words}`}${way}`;
+}
 
 /** `rise` is null while it is being worked out. */
 export function riseFigures({ statics }: Worked, rise: TerminalRise | null): readonly Figure[] {
@@ -209,7 +236,9 @@ export function riseFigures({ statics }: Worked, rise: TerminalRise | null): rea
             { name: "attitude while it moves", value: units.show(degrees(rise.pitch), "°", 1, true) },
             { name: "drift, forward positive", value: units.show(rise.drift * 1e3, "mm/s", 0, true) },
           ]),
-      ...(seconds === null ? [] : [{ name: `seconds over ${units.show(300, "mm", 0)}`, value: units.show(seconds, "s", 1) }]),
+      ...(seconds === null
+        ? []
+        : [{ name: `seconds over ${units.show(300, "mm", 0)}`, value: units.show(seconds, "s", 1) }]),
     ],
     source: FORCES,
     note:
@@ -225,7 +254,7 @@ export function riseFigures({ statics }: Worked, rise: TerminalRise | null): rea
       unit: "mm/s",
       digits: 0,
       signed: false,
-      words: rise === null ? "working …" : rise.steady ? attitudeWords(degrees(rise.pitch)) : "not steady",
+      words: rise === null ? "working …" : rise.steady ? movingWords(rise) : "does not settle",
       why,
     },
     {
@@ -259,7 +288,8 @@ export function floatFigures({ statics }: Worked): readonly Figure[] {
       why: (units) => ({
         title: "Trim afloat",
         value: `${units.show(trim, "°", 1, true)} · ${attitudeWords(trim)}`,
-        meaning: "The attitude in which the bait lies on still water: as much under as carries it, B straight above G.",
+        meaning:
+          "The attitude in which the bait lies on still water: as much under as carries it, B straight above G.",
         formula: "ρ · V_immersed = Σm and X_B(θ) = X_G(θ)",
         inputs: [
           { name: "immersed", value: units.show(millilitres(floating.volume), "mL", 3) },
@@ -289,14 +319,17 @@ export function floatFigures({ statics }: Worked): readonly Figure[] {
         formula: "depth of the lowest point of the outline at the floating trim and level",
         inputs: [
           { name: "trim", value: units.show(trim, "°", 1, true) },
-          { name: "immersed share of all it displaces", value: `${(100 * floating.immersedFraction).toFixed(1)} %` },
+          {
+            name: "immersed share of all it displaces",
+            value: `${(100 * floating.immersedFraction).toFixed(1)} %`,
+          },
         ],
         source: HYDROSTATICS,
       }),
     },
     {
       key: "GM",
-      label: "Upright afloat, GM",
+      label: "GM afloat",
       value: GM,
       unit: "mm",
       digits: 2,
@@ -308,9 +341,15 @@ export function floatFigures({ statics }: Worked): readonly Figure[] {
         meaning: "Above zero the floating bait rights itself when it heels; below zero it lies over.",
         formula: "GM = (Z_B − Z_G) + I_T / V",
         inputs: [
-          { name: "I_T, waterline's second moment across", value: `${(floating.waterplaneIT * 1e12).toFixed(0)} mm⁴` },
+          {
+            name: "I_T, waterline's second moment across",
+            value: `${(floating.waterplaneIT * 1e12).toFixed(0)} mm⁴`,
+          },
           { name: "V, immersed", value: units.show(millilitres(floating.volume), "mL", 3) },
-          { name: "I_T / V", value: units.show(millimetres(floating.waterplaneIT / floating.volume), "mm", 2) },
+          {
+            name: "I_T / V",
+            value: units.show(millimetres(floating.waterplaneIT / floating.volume), "mm", 2),
+          },
           {
             name: "Z_B − Z_G",
             value: units.show(GM - millimetres(floating.waterplaneIT / floating.volume), "mm", 2, true),
@@ -335,19 +374,20 @@ export function uprightUnderWater({ statics }: Worked): string {
   }
 }
 
-const MONTE_CARLO = "JCGM 101:2008, propagation of distributions by Monte Carlo; default uncertainties docs/model.md §3.";
+const MONTE_CARLO =
+  "JCGM 101:2008, propagation of distributions by Monte Carlo; default uncertainties docs/model.md §3.";
 
 /** `band` is null while it is being worked out. */
 export function chanceFigure({ statics }: Worked, band: Band | null): Figure {
   const chance = band === null ? null : 100 * band.chanceOfSinking;
   return {
     key: "chance",
-    label: "Chance that it sinks",
+    label: "Chance of sinking",
     value: chance,
     unit: "%",
     digits: 0,
     signed: false,
-    words: band === null ? "working …" : "",
+    words: chance === null ? "working …" : chance > 0 && chance < 0.5 ? "but not none" : "",
     why: (units) => ({
       title: "Chance that it sinks",
       value: chance === null ? "being worked out" : units.show(chance, "%", 1),
@@ -391,7 +431,8 @@ export function massFigures({ statics, compiled }: Worked): readonly Figure[] {
       why: (units) => ({
         title: "Mass of the finished bait",
         value: units.show(mass, "g", 2),
-        meaning: "Everything fitted, in air: body less what is cut out of it, ballast, wire, bib, hooks, rings, coats.",
+        meaning:
+          "Everything fitted, in air: body less what is cut out of it, ballast, wire, bib, hooks, rings, coats.",
         formula: "Σm = ρ_body · (V_body − ΣV_removed) + Σm_items",
         inputs: [
           { name: "body density", value: units.show(compiled.bait.bodyDensity / 1e3, "g/mL", 4) },
@@ -419,11 +460,15 @@ export function massFigures({ statics, compiled }: Worked): readonly Figure[] {
       why: (units) => ({
         title: "Water displaced",
         value: units.show(displaced, "mL", 2),
-        meaning: "The volume of all that touches the water: the body by its outline, and what stands outside it.",
+        meaning:
+          "The volume of all that touches the water: the body by its outline, and what stands outside it.",
         formula: "ΣV = V_body + ΣV_outside",
         inputs: [
           { name: "bare body", value: units.show(millilitres(statics.bodyVolume), "mL", 3) },
-          { name: "outside it", value: units.show(millilitres(statics.displaced - statics.bodyVolume), "mL", 3) },
+          {
+            name: "outside it",
+            value: units.show(millilitres(statics.displaced - statics.bodyVolume), "mL", 3),
+          },
         ],
         source: "Volume by quadrature of the sections, docs/model.md §2 and §3.",
       }),
@@ -439,7 +484,8 @@ export function massFigures({ statics, compiled }: Worked): readonly Figure[] {
       why: (units) => ({
         title: "Density of the water",
         value: units.show(statics.density, "kg/m³", 3),
-        meaning: "Cold water is denser than warm, salt water denser than fresh: from fresh to sea water a bait gains about 2.7 % of its volume in grams.",
+        meaning:
+          "Cold water is denser than warm, salt water denser than fresh: from fresh to sea water a bait gains about 2.7 % of its volume in grams.",
         formula: "ρ(S, T) at one atmosphere",
         inputs: [
           { name: "temperature", value: units.show(compiled.water.temperature, "°C", 1) },

@@ -23,6 +23,6 @@ export * from "./inputs";
 export type { Draft } from "./drafts";
 export type { ThemeChoice } from "./prefs.svelte";
 export type { Session } from "./session.svelte";
-export type { ShownUnit, UnitChoice, Units } from "./units.svelte";
+export type { ShownUnit, UnitChoice, Units } from "./units";
 export type { Why } from "./why.svelte";
 export type { Worked } from "./workspace.svelte";

@@ -67,7 +67,8 @@ function input(scenario: Scenario, steps: readonly Step[], extra: Extra = {}): I
 
 function numberAt(scenario: Scenario, steps: readonly Step[]): number {
   const value = valueAt(scenario, steps);
-  if (typeof value !== "number") throw new Error(`No number at ${pathText(steps)}: the document changed under its inputs.`);
+  if (typeof value !== "number")
+    throw new Error(`No number at ${pathText(steps)}: the document changed under its inputs.`);
   return value;
 }
 
@@ -81,8 +82,7 @@ type Pair = readonly [number, number];
 export function stretched(from: Scenario, length: number): Scenario {
   const { bait } = from;
   const factor = length / bait.length_mm;
-  const along = (station: number): number =>
-    station === bait.length_mm ? length : tidy(station * factor);
+  const along = (station: number): number => (station === bait.length_mm ? length : tidy(station * factor));
   const point = ([station, height]: Pair): [number, number] => [along(station), height];
   const curve = (knots: readonly Pair[]): [number, number][] => knots.map(point);
   const { widest, roundover, bib } = bait;
@@ -98,7 +98,11 @@ export function stretched(from: Scenario, length: number): Scenario {
       ...(roundover === undefined
         ? {}
         : { roundover: { above: curve(roundover.above), below: curve(roundover.below) } }),
-      chambers: bait.chambers.map((one) => ({ ...one, from_mm: along(one.from_mm), to_mm: along(one.to_mm) })),
+      chambers: bait.chambers.map((one) => ({
+        ...one,
+        from_mm: along(one.from_mm),
+        to_mm: along(one.to_mm),
+      })),
       ballast: bait.ballast.map((one) => ({ ...one, at_mm: point(one.at_mm) })),
       wires: bait.wires.map((one) => ({ ...one, path_mm: curve(one.path_mm) })),
       ...(bib === undefined ? {} : { bib: { ...bib, root_mm: point(bib.root_mm) } }),
@@ -142,7 +146,8 @@ export function densityOf(scenario: Scenario): number {
   const { density_g_ml: own, material: name } = scenario.bait.body;
   if (own !== undefined) return own;
   const found = name === undefined ? null : material(name);
-  if (found === null) throw new Error(`The body has neither a density nor a known material (${String(name)}).`);
+  if (found === null)
+    throw new Error(`The body has neither a density nor a known material (${String(name)}).`);
   return found.density / 1000;
 }
 
@@ -198,7 +203,11 @@ export function ballastInputs(scenario: Scenario): readonly InputGroup[] {
 function heightSlider(scenario: Scenario): Extra {
   const heights = [...scenario.bait.top, ...scenario.bait.bottom].map(([, height]) => height);
   return {
-    slider: { min: Math.floor(Math.min(...heights)) - 3, max: Math.ceil(Math.max(...heights)) + 3, step: 0.25 },
+    slider: {
+      min: Math.floor(Math.min(...heights)) - 3,
+      max: Math.ceil(Math.max(...heights)) + 3,
+      step: 0.25,
+    },
   };
 }
 

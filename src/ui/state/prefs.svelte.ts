@@ -1,4 +1,4 @@
-import type { UnitChoice } from "./units.svelte";
+import type { UnitChoice } from "./units";
 
 export type ThemeChoice = "auto" | "light" | "dark";
 
@@ -14,7 +14,11 @@ interface Saved {
   readonly dismissed: readonly string[];
 }
 
-const DEFAULTS: Saved = { theme: "auto", units: { length: "mm", mass: "g", temperature: "°C" }, dismissed: [] };
+const DEFAULTS: Saved = {
+  theme: "auto",
+  units: { length: "mm", mass: "g", temperature: "°C" },
+  dismissed: [],
+};
 
 function pick<T extends string>(value: unknown, allowed: readonly T[], otherwise: T): T {
   return allowed.find((one) => one === value) ?? otherwise;
@@ -29,7 +33,10 @@ export function readSaved(text: string | null): Saved {
   } catch {
     raw = {};
   }
-  const units = (typeof raw.units === "object" && raw.units !== null ? raw.units : {}) as Record<string, unknown>;
+  const units = (typeof raw.units === "object" && raw.units !== null ? raw.units : {}) as Record<
+    string,
+    unknown
+  >;
   return {
     theme: pick(raw.theme, ["auto", "light", "dark"], DEFAULTS.theme),
     units: {
@@ -44,6 +51,8 @@ export function readSaved(text: string | null): Saved {
 /** What belongs to the person and not to the document: theme, units, cautions put away, folded sections. */
 export class Prefs {
   theme = $state<ThemeChoice>("auto");
+  /** What the system asks for. */
+  systemDark = $state(false);
   units = $state.raw<UnitChoice>(DEFAULTS.units);
   #dismissed = $state.raw<readonly string[]>([]);
   #open = $state.raw<Readonly<Record<string, boolean>>>({});
@@ -58,6 +67,11 @@ export class Prefs {
     this.theme = saved.theme;
     this.units = saved.units;
     this.#dismissed = saved.dismissed;
+  }
+
+  /** The paper is dark now, by choice or by the system. */
+  get dark(): boolean {
+    return this.theme === "auto" ? this.systemDark : this.theme === "dark";
   }
 
   setTheme(theme: ThemeChoice): void {

@@ -4,7 +4,8 @@ import type { Snapshot } from "../../model/motion";
 import type { ModelClient, RunJob, Tub } from "../../runner";
 import { Player } from "../stage";
 import type { Compare } from "./compare.svelte";
-import { RunSlot, Trace } from "./runs.svelte";
+import { RunSlot } from "./runs.svelte";
+import { Trace } from "./trace";
 import type { Worked, Workspace } from "./workspace.svelte";
 
 /** While a slider moves, a run waits this long for the hand to rest. */
@@ -136,7 +137,12 @@ export class Session {
   #ghost(pinned: Worked | null, tub: Tub): void {
     const { shown } = this.run;
     if (pinned === null) this.ghost.clear();
-    else if (shown !== null && shown.worked === pinned && shown.recording.complete && this.#made?.tub === tub) {
+    else if (
+      shown !== null &&
+      shown.worked === pinned &&
+      shown.recording.complete &&
+      this.#made?.tub === tub
+    ) {
       this.ghost.adopt(shown);
     } else void this.ghost.record(this.#job(pinned, tub), pinned);
   }

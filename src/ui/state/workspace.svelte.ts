@@ -17,14 +17,19 @@ export interface Refusal {
   readonly text: string;
 }
 
-type Outcome = { readonly ok: true; readonly worked: Worked } | { readonly ok: false; readonly problems: readonly Problem[] };
+type Outcome =
+  | { readonly ok: true; readonly worked: Worked }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Checks a document and works it out; the problems where it cannot be one. */
 export function workOut(scenario: Scenario): Outcome {
   const tried = tryCompile(scenario);
   if (!tried.ok) return tried;
   const { compiled } = tried;
-  return { ok: true, worked: { scenario, compiled, statics: staticsOf(compiled.bait, compiled.around.density) } };
+  return {
+    ok: true,
+    worked: { scenario, compiled, statics: staticsOf(compiled.bait, compiled.around.density) },
+  };
 }
 
 function worked(scenario: Scenario): Worked {

@@ -1,0 +1,132 @@
+import type { FieldUnit } from "../../document";
+import { convert, formatNumber, fromSI, parseIn, UNITS } from "../../units";
+import type { UnitName } from "../../units";
+import type { Prefs } from "./prefs.svelte";
+
+/** The person's choice; the document and the model know nothing of it. */
+export interface UnitChoice {
+  readonly length: "mm" | "in";
+  readonly mass: "g" | "oz";
+  readonly temperature: "°C" | "°F";
+}
+
+/** Units of the document's fields, and of figures that stand in no field. */
+export type ShownUnit = FieldUnit | "mm/s" | "%";
+
+const NAMES: Readonly<Record<ShownUnit, UnitName>> = {
+  mm: "mm",
+  "mm²": "mm2",
+  m: "m",
+  g: "g",
+  mL: "mL",
+  "g/mL": "g_mL",
+  "kg/m³": "kg_m3",
+  "°": "deg",
+  "°C": "C",
+  "g/kg": "g_kg",
+  "m/s": "m_s",
+  s: "s",
+  N: "N",
+  "": "one",
+  "mm/s": "mm_s",
+  "%": "percent",
+};
+
+/** What stands in its place where the person chose otherwise, and how many more decimals that needs. */
+interface Other {
+  readonly name: UnitName;
+  readonly more: number;
+}
+const INCHES: Partial<Record<ShownUnit, Other>> = {
+  mm: { name: "in", more: 2 },
+  m: { name: "ft", more: 0 },
+  "m/s": { name: "ft_s", more: 0 },
+  "mm/s": { name: "in_s", more: 2 },
+};
+const OUNCES: Partial<Record<ShownUnit, Other>> = { g: { name: "oz", more: 2 } };
+const FAHRENHEIT: Partial<Record<ShownUnit, Other>> = { "°C": { name: "F", more: 0 } };
+
+export type Typed =
+  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly text: string };
+
+/** Between a number and its unit: thin, and no line breaks there. */
+const GAP = "\u202f";
+/** Digits that survive the way through SI and back: no tails of binary digits in a file or a field. */
+const DIGITS = 12;
+
+function decimalsOf(step: number): number {
+  const text = step.toString();
+  const point = text.indexOf(".");
+  return point < 0 ? 0 : text.length - point - 1;
+}
+
+/** Turns numbers of the document and of the model's figures into what the person reads, and back. */
+export class Units {
+  readonly #prefs: Prefs;
+
+  constructor(prefs: Prefs) {
+    this.#prefs = prefs;
+  }
+
+  #of(unit: ShownUnit): Other {
+    const { length, mass, temperature } = this.#prefs.units;
+    return (
+      (length === "in" ? INCHES[unit] : undefined) ??
+      (mass === "oz" ? OUNCES[unit] : undefined) ??
+      (temperature === "°F" ? FAHRENHEIT[unit] : undefined) ?? { name: NAMES[unit], more: 0 }
+    );
+  }
+
+  /** The unit as shown. */
+  unit(unit: ShownUnit): string {
+    return UNITS[this.#of(unit).name].symbol;
+  }
+
+  /** How a number of `unit` becomes the number shown. */
+  converter(unit: ShownUnit): (value: number) => number {
+    const { name } = this.#of(unit);
+    return (value) => convert(value, NAMES[unit], name);
+  }
+
+  /** A number as shown, without its unit; `signed`: with its plus. Not for differences of temperature. */
+  bare(value: number, unit: ShownUnit, digits: number, signed = false): string {
+    const { name, more } = this.#of(unit);
+    return formatNumber(convert(value, NAMES[unit], name), digits + more, signed);
+  }
+
+  /** A number as shown, with its unit. */
+  show(value: number, unit: ShownUnit, digits: number, signed = false): string {
+    const symbol = this.unit(unit);
+    const bare = this.bare(value, unit, digits, signed);
+    if (symbol === "") return bare;
+    return symbol === "°" ? bare + symbol : bare + GAP + symbol;
+  }
+
+  /** A number as it stands in a field: no fewer decimals than the step of its slider, and all that it was given. */
+  edit(value: number, unit: ShownUnit, step: number): string {
+    const { name, more } = this.#of(unit);
+    const least = decimalsOf(step) + more;
+    if (name !== NAMES[unit]) return formatNumber(convert(value, NAMES[unit], name), least);
+    const needed = decimalsOf(Number(value.toFixed(6)));
+    return formatNumber(value, Math.max(least, needed));
+  }
+
+  /** Reads what was typed, in the shown unit or the one written behind it; says in words what is wrong with it. */
+  read(
+    text: string,
+    unit: ShownUnit,
+    range: { readonly min: number; readonly max: number; readonly above: boolean },
+  ): Typed {
+    const parsed = parseIn(text, this.#of(unit).name);
+    if (!parsed.ok)
+      return { ok: false, text: `${parsed.why.charAt(0).toUpperCase()}${parsed.why.slice(1)}.` };
+    const value = Number(fromSI(parsed.value, NAMES[unit]).toPrecision(DIGITS));
+    const { min, max, above } = range;
+    const bound = (at: number): string => this.show(at, unit, decimalsOf(at));
+    if (above ? value <= min : value < min) {
+      return { ok: false, text: `Has to be ${above ? "more than" : "at least"} ${bound(min)}.` };
+    }
+    if (value > max) return { ok: false, text: `Has to be at most ${bound(max)}.` };
+    return { ok: true, value };
+  }
+}

@@ -1,0 +1,92 @@
+import { describe, expect, test } from "vitest";
+import { Prefs, readSaved } from "../../../src/ui/state/prefs.svelte";
+import { Units } from "../../../src/ui/state/units";
+
+const metric = new Units(new Prefs(null, 1200));
+const inchPrefs = new Prefs(null, 1200);
+inchPrefs.setUnits({ length: "in", mass: "oz", temperature: "°F" });
+const inches = new Units(inchPrefs);
+const any = { min: -1000, max: 1000, above: false };
+
+describe("numbers on the screen", () => {
+  test("stand in the person's units", () => {
+    expect(metric.show(36, "mm", 1)).toBe("36.0\u202fmm");
+    // 25.4 mm to the inch, 28.349523125 g to the ounce (NIST SP 811, app. B).
+    expect(inches.show(25.4, "mm", 1)).toBe("1.000\u202fin");
+    expect(inches.show(28.349523125, "g", 2)).toBe("1.0000\u202foz");
+    expect(inches.show(20, "°C", 1)).toBe("68.0\u202f°F");
+    expect(metric.show(-6.13, "°", 1, true)).toBe("\u22126.1°");
+    expect(metric.show(0.2, "g", 2, true)).toBe("+0.20\u202fg");
+    expect(metric.show(-0.001, "g", 2, true)).toBe("0.00\u202fg");
+  });
+
+  test("that are none are refused, not shown", () => {
+    expect(() => metric.show(NaN, "g", 2)).toThrow();
+  });
+
+  test("in a field keep the decimals they have and no fewer than their step", () => {
+    expect(metric.edit(36, "mm", 0.25)).toBe("36.00");
+    expect(metric.edit(36.137, "mm", 0.25)).toBe("36.137");
+    expect(metric.edit(0.41 + 0.2, "g/mL", 0.005)).toBe("0.610");
+  });
+});
+
+describe("typing", () => {
+  test.each([
+    ["12.5", 12.5],
+    ["12,5", 12.5],
+    [" \u22123 ", -3],
+    ["4 cm", 40],
+    ["1 in", 25.4],
+  ])("%s mm", (text, value) => {
+    expect(metric.read(text, "mm", any)).toEqual({ ok: true, value });
+  });
+
+  test("reads the person's own unit back exactly", () => {
+    expect(inches.read("1.5", "mm", any)).toEqual({ ok: true, value: 38.1 });
+    expect(inches.read("1/8", "g", any)).toMatchObject({ ok: true, value: 3.54369039063 });
+  });
+
+  test.each(["", "abc", "1.2.3", "12 kg"])("‘%s’ is refused in words", (text) => {
+    const read = metric.read(text, "mm", any);
+    expect(read.ok).toBe(false);
+    expect(!read.ok && read.text.length).toBeGreaterThan(5);
+  });
+
+  test("says which bound was passed, in the unit that was typed", () => {
+    expect(metric.read("0", "mm", { min: 0, max: 9, above: true })).toMatchObject({
+      text: "Has to be more than 0\u202fmm.",
+    });
+    expect(inches.read("99", "mm", { min: 0, max: 254, above: false })).toMatchObject({
+      text: "Has to be at most 10.00\u202fin.",
+    });
+  });
+});
+
+describe("what an earlier visit left", () => {
+  test("odd entries fall back one by one", () => {
+    expect(readSaved('{"theme":"dark","units":{"length":"ell","mass":"oz"},"dismissed":["lead",3]}')).toEqual(
+      {
+        theme: "dark",
+        units: { length: "mm", mass: "oz", temperature: "°C" },
+        dismissed: ["lead"],
+      },
+    );
+    for (const text of [null, "", "no json", "[]", "3", "null"]) expect(readSaved(text).theme).toBe("auto");
+  });
+
+  test("a store that refuses loses the preference and nothing else", () => {
+    const prefs = new Prefs(
+      {
+        getItem: () => null,
+        setItem: () => {
+          throw new Error("full");
+        },
+      },
+      400,
+    );
+    prefs.setTheme("dark");
+    expect(prefs.theme).toBe("dark");
+    expect(prefs.isOpen("water")).toBe(false);
+  });
+});
