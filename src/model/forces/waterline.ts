@@ -225,8 +225,9 @@ export class Waterline {
       const z = num(list, k + 1);
       const dx = num(list, k + 2);
       const dz = num(list, k + 3);
-      const a = dx * Math.abs(sin) + dz * Math.abs(cos);
-      const aByPitch = dx * (sin >= 0 ? cos : -cos) + dz * (cos >= 0 ? -sin : sin);
+      // the upright extent of an even box with the same second moment: smooth through level trim
+      const a = Math.sqrt(dx * dx * sin * sin + dz * dz * cos * cos);
+      const aByPitch = a > 0 ? (sin * cos * (dx * dx - dz * dz)) / a : 0;
       this.#element(x, z, -Z - x * sin - z * cos, a, aByPitch, num(list, k + 4));
     }
   }
