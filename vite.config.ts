@@ -14,6 +14,15 @@ const withoutPolicyInDevelopment: Plugin = {
   transformIndexHtml: (html) => html.replace(/<meta[^>]*http-equiv="Content-Security-Policy"[^>]*>/is, ""),
 };
 
+/**
+ * Rooms whose modules do nothing but define, so that what a page or a worker does not use stays out of it: the page
+ * needs no physics engine, the worker no schema. The engine's own room is left out: its imports set the engine up.
+ */
+const treeshake = {
+  moduleSideEffects: (id: string): boolean =>
+    !/\/src\/(model|document|runner|units)\//.test(id) || /\/motion\/engine\/|\/runner\/worker/.test(id),
+};
+
 export default defineConfig({
   root: "src/ui",
   base: "./",
@@ -27,6 +36,7 @@ export default defineConfig({
     manifest: true,
     // Small files inlined as data: URLs would need a wider policy.
     assetsInlineLimit: 0,
+    rolldownOptions: { treeshake },
   },
-  worker: { format: "es" },
+  worker: { format: "es", rolldownOptions: { treeshake } },
 });

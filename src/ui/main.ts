@@ -1,6 +1,6 @@
 import "./app.css";
 import { mount } from "svelte";
-import demo from "../../scenarios/alder-suspender.json?raw";
+import demo from "../../scenarios/suspender-90.json?raw";
 import { parseScenario } from "../document";
 import App from "./App.svelte";
 import { App as AppState } from "./state";
