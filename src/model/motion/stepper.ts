@@ -118,6 +118,12 @@ export class Stepper {
     return this.step * this.h;
   }
 
+  /** The bait's momentum half a step ago, with that of the water it moves: world axes, N·s, and about G, N·m·s. */
+  carried(): { readonly x: number; readonly z: number; readonly l: number } {
+    const { x, z, l } = this.momentum;
+    return { x, z, l };
+  }
+
   /** λ before the first step: hooks hang and balls lie still. */
   private guessHeld(): void {
     const { scene, around, balls } = this.parts;

@@ -17,6 +17,7 @@ import type { HangingHook } from "../../../src/model/motion";
 
 export interface Free {
   readonly craft: Craft;
+  readonly dynamics: Evaluator;
   readonly hooks: readonly HangingHook[];
   readonly balls: readonly LooseBall[];
   readonly scene: Scene;
@@ -52,9 +53,10 @@ export function free(
     floor: options.floor ?? -Infinity,
     walls: [-50, 50],
   });
+  const dynamics = createEvaluator(craft, around, options.forces);
   const stepper = new Stepper({
     scene,
-    dynamics: createEvaluator(craft, around, options.forces),
+    dynamics,
     around,
     hooks,
     balls,
@@ -62,5 +64,5 @@ export function free(
     h: 1 / (options.rate ?? 960),
     velocity: { x: start.vx, z: start.vz, q: start.q },
   });
-  return { craft, hooks, balls, scene, stepper };
+  return { craft, dynamics, hooks, balls, scene, stepper };
 }
