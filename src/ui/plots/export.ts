@@ -42,8 +42,9 @@ function standalone(element: Element): SVGSVGElement {
       const value = style.getPropertyValue(name);
       if (value !== "") node.setAttribute(name, value);
     }
-    node.removeAttribute("class");
   });
+  // What the pointer happens to show does not belong into a file.
+  for (const node of copy.querySelectorAll(".passing")) node.remove();
   for (const node of copy.querySelectorAll("[class]")) node.removeAttribute("class");
   copy.removeAttribute("class");
   const ink = getComputedStyle(source).color;

@@ -37,8 +37,11 @@ export interface Rulers {
   readonly bottom: number;
 }
 
+/** A phone's stage: smaller scales, letters without values, buttons at the bottom. */
+export const isNarrow = (size: Size): boolean => size.width < 520;
+
 export function rulerSizes(size: Size): Rulers {
-  return size.width < 520 ? { left: 40, bottom: 20 } : { left: 52, bottom: 22 };
+  return isNarrow(size) ? { left: 40, bottom: 20 } : { left: 52, bottom: 22 };
 }
 
 /** Share of the stage's width that the bait's length takes when close. */
