@@ -53,7 +53,7 @@ export function nearestNames(name: string, count = 3, among: readonly Named[] = 
 /** Lower is closer: edits as a share of the length, with a bonus where one name holds the other. */
 function likeness(a: string, b: string): number {
   const share = edits(a, b) / Math.max(a.length, b.length, 1);
-  return a.length > 2 && (b.includes(a) || a.includes(b)) ? share / 2 : share;
+  return Math.min(a.length, b.length) > 2 && (b.includes(a) || a.includes(b)) ? share / 2 : share;
 }
 
 /** Edit distance with neighbours swapped as one edit (Damerau 1964, Commun. ACM 7:171–176; optimal string alignment). */

@@ -156,8 +156,8 @@ function exponent(name: string, knots: readonly Knot[], L: number): (phi: number
 }
 
 /**
- * Refuses a lower curve that rises above the upper one anywhere. Between two knots the difference is one cubic, so its
- * least value is at an end or where its derivative, a parabola, is zero: the check is exact.
+ * Refuses a lower curve that rises above the upper one anywhere, at the worst place. Between two knots the difference is one
+ * cubic, so its least value is at an end or where its derivative, a parabola, is zero: the check is exact.
  */
 function order(
   upName: string,
@@ -169,34 +169,36 @@ function order(
 ): void {
   const phis = mergedBreaks([...up.x, ...down.x]);
   const gap = (phi: number): number => up.at(phi) - down.at(phi);
-  const refuse = (phi: number): void => {
-    if (gap(phi) >= -ROUND_OFF * L) return;
-    const s = stationOfPhi(phi, L);
-    const nearest = upKnots.reduce(
-      (best, k, i) => (Math.abs(k.s - s) < Math.abs((upKnots[best]?.s ?? 0) - s) ? i : best),
-      0,
-    );
-    throw new ShapeError(
-      `${upName}[${nearest}]`,
-      `${upName} is ${mm(-gap(phi))} below ${downName} at station ${mm(s)}`,
-      `keep ${upName} at or above ${downName} along the whole length`,
-    );
-  };
+  let worst = 0;
   for (let i = 0; i + 1 < phis.length; i++) {
     const a = phis[i] ?? 0;
     const h = (phis[i + 1] ?? 0) - a;
-    const [g0, g1] = [gap(a), gap(a + h)];
-    // slopes one-sided: read just inside the interval
-    const e = 1e-7 * h;
-    const m0 = up.slopeAt(a + e) - down.slopeAt(a + e);
-    const m1 = up.slopeAt(a + h - e) - down.slopeAt(a + h - e);
-    refuse(a);
-    refuse(a + h);
-    // derivative of the cubic over t in [0, 1]: h·m0 + 2·c2·t + 3·c3·t²
-    const c2 = 3 * (g1 - g0) - h * (2 * m0 + m1);
-    const c3 = h * (m0 + m1) - 2 * (g1 - g0);
-    const root = Math.sqrt(Math.max(0, c2 * c2 - 3 * c3 * h * m0));
-    const q = -(c2 + (c2 >= 0 ? root : -root));
-    for (const t of [q / (3 * c3), (h * m0) / q]) if (t > 0 && t < 1) refuse(a + t * h);
+    for (const t of [0, 1, ...turningPoints(up, down, a, h)])
+      if (gap(a + t * h) < gap(worst)) worst = a + t * h;
   }
+  if (gap(worst) >= -ROUND_OFF * L) return;
+  const s = stationOfPhi(worst, L);
+  const off = (k: Knot | undefined): number => Math.abs((k?.s ?? Infinity) - s);
+  const nearest = upKnots.reduce((best, k, i) => (off(k) < off(upKnots[best]) ? i : best), 0);
+  throw new ShapeError(
+    `${upName}[${nearest}]`,
+    `${upName} is ${mm(-gap(worst))} below ${downName} at station ${mm(s)}`,
+    `keep ${upName} at or above ${downName} along the whole length`,
+  );
+}
+
+/** Where, as shares of the interval, the difference of two curves that are one cubic each on [a, a + h] is level. */
+function turningPoints(up: Cubic, down: Cubic, a: number, h: number): number[] {
+  const gap = (phi: number): number => up.at(phi) - down.at(phi);
+  const slope = (phi: number): number => up.slopeAt(phi) - down.slopeAt(phi);
+  const inside = 1e-7 * h; // slopes are read on the inner side of the knots
+  const rise = gap(a + h) - gap(a);
+  const m0 = h * slope(a + inside);
+  const m1 = h * slope(a + h - inside);
+  // derivative by the share t: m0 + 2·c2·t + 3·c3·t²
+  const c2 = 3 * rise - 2 * m0 - m1;
+  const c3 = m0 + m1 - 2 * rise;
+  const root = Math.sqrt(Math.max(0, c2 * c2 - 3 * c3 * m0));
+  const q = -(c2 + (c2 >= 0 ? root : -root));
+  return [q / (3 * c3), m0 / q].filter((t) => t > 0 && t < 1);
 }

@@ -137,18 +137,16 @@ function refine(
   return (a + b) / 2;
 }
 
-/** Greatest value of a smooth curve whose scan is known: parabolas through the best three points. */
+/** Greatest value of a smooth curve whose scan is known: parabolas through the best three points, or the end itself. */
 export function peak(phi: Float64Array, values: Float64Array, f: (phi: number) => number): number {
   let best = 0;
   for (let i = 1; i < values.length; i++) if ((values[i] as number) > (values[best] as number)) best = i;
-  if (best === 0 || best === values.length - 1) return values[best] as number;
-  let [x0, x1, x2] = [phi[best - 1], phi[best], phi[best + 1]] as [number, number, number];
-  let [y0, y1, y2] = [values[best - 1], values[best], values[best + 1]] as [number, number, number];
-  for (let k = 0; k < 12; k++) {
-    const p = (x1 - x0) * (y1 - y2);
-    const q = (x1 - x2) * (y1 - y0);
-    const v = x1 - (0.5 * ((x1 - x0) * p - (x1 - x2) * q)) / (p - q);
-    if (!(v > x0 && v < x2) || Math.abs(v - x1) < 1e-9) break;
+  const mid = Math.min(Math.max(best, 1), values.length - 2);
+  let [x0, x1, x2] = [phi[mid - 1], phi[mid], phi[mid + 1]] as [number, number, number];
+  let [y0, y1, y2] = [values[mid - 1], values[mid], values[mid + 1]] as [number, number, number];
+  for (let k = 0; k < 16; k++) {
+    const v = vertex(x0, x1, x2, y0, y1, y2);
+    if (Math.abs(v - x1) < 1e-9) break;
     const y = f(v);
     if (y > y1) {
       if (v > x1) [x0, y0] = [x1, y1];
@@ -157,5 +155,5 @@ export function peak(phi: Float64Array, values: Float64Array, f: (phi: number) =
     } else if (v > x1) [x2, y2] = [v, y];
     else [x0, y0] = [v, y];
   }
-  return y1;
+  return Math.max(y1, values[best] as number);
 }

@@ -66,7 +66,7 @@ export interface QuarterPart {
 }
 
 /**
- * Area F(u) = ∫₀ᵘ y dt and moment M(u) = ∫₀ᵘ t·y dt to about 1e-11, written to `out`, for a quarter whose full integrals are
+ * Area F(u) = ∫₀ᵘ y dt and moment M(u) = ∫₀ᵘ t·y dt to about 1e-12, written to `out`, for a quarter whose full integrals are
  * c and m; u is taken as 0 below 0 and as 1 above 1.
  *
  * These are the incomplete beta functions (1/n)·B(uⁿ; 1/n, 1+1/n) and (1/n)·B(uⁿ; 2/n, 1+1/n), summed as power series in
@@ -115,7 +115,7 @@ export function quarterPart(n: number, u: number, c: number, m: number, out: Qua
       const d = term / (a * (a + 1));
       area += d * (a + 1);
       moment += d * a;
-      if (d > -SMALL) break;
+      if (d * a > -SMALL) break;
     }
     out.area = u * area;
     out.moment = u * u * moment;
