@@ -4,7 +4,6 @@ import { compile } from "../../../src/document";
 import type { RecordingChunk, RecordingMeta } from "../../../src/model/motion";
 import { GrowingRecording, record } from "../../../src/model/motion";
 import { ModelClient, swimSetup, tubSetup } from "../../../src/runner";
-import type { WorkerLike } from "../../../src/runner/client";
 import { createService } from "../../../src/runner/service";
 import { sampleScenario } from "../document/sample";
 
@@ -21,7 +20,7 @@ function connected(count = { started: 0 }): ModelClient {
     open.push(port1, port2);
     expose(createService(), port2);
     port1.start();
-    return Object.assign(port1, { terminate: () => port1.close() }) as unknown as WorkerLike;
+    return Object.assign(port1, { terminate: () => port1.close() });
   });
   clients.push(client);
   return client;
