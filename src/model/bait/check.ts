@@ -132,13 +132,12 @@ export function checkNumbers(spec: BaitSpec): void {
 
 /** Sections along a chamber, close enough that an edge cannot dip in between: its ends, every knot and station inside. */
 function sectionsAlong(chamber: ChamberSpec, shape: Shape): Section[] {
-  const stations = [
-    chamber.from,
-    chamber.to,
-    ...shape.stations.map((s) => s.s),
-    ...shape.edges.breaks.map((phi) => (shape.length * (1 - Math.cos(phi))) / 2),
-  ].filter((s) => s >= chamber.from && s <= chamber.to);
-  return stations.map((s) => shape.section(s));
+  const within = (s: number): boolean => s >= chamber.from && s <= chamber.to;
+  const knots = shape.edges.breaks.map((phi) => (shape.length * (1 - Math.cos(phi))) / 2).filter(within);
+  return [
+    ...[chamber.from, chamber.to, ...knots].map((s) => shape.section(s)),
+    ...shape.stations.filter((station) => within(station.s)),
+  ];
 }
 
 /** How far a corner of the chamber stands out of its section: |y/hw|ⁿ + |ζ/h|ⁿ − 1, above 0 outside. */

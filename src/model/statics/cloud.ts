@@ -12,7 +12,7 @@ export interface Cloud {
 }
 
 /** Points of the body: even in φ, their heights by the golden ratio, so that they lie even along any direction. */
-const POINTS = 200;
+const POINTS = 160;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 /** Every how many of them the skin has points, at its top, bottom and sides. */
 const SKIN_EVERY = 10;

@@ -43,6 +43,7 @@ interface Root {
 export class Floater {
   readonly #sides = new Map<string, Side>();
   readonly #balls: boolean;
+  #points: Cloud | null = null;
   /** Volume that carries the bait, and what then stays above the water, m³. */
   readonly needed: number;
   readonly #emergent: number;
@@ -73,7 +74,8 @@ export class Floater {
     let found = this.#sides.get(key);
     if (!found) {
       const wet = new Wettable(this.bait, side);
-      found = { wet, cloud: cloudOf(wet) };
+      // Balls displace nothing: one cloud serves all their sides.
+      found = { wet, cloud: (this.#points ??= cloudOf(wet)) };
       this.#sides.set(key, found);
     }
     return found;
