@@ -89,9 +89,21 @@ export function moveAt(marks: readonly PlotMark[], time: number): PlotMark | nul
   return found;
 }
 
-/** Digits after the point that suit a value axis of this span: three figures of the span. */
-export function decimalsFor(span: number): number {
-  return Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(Math.max(span, 1e-9)))));
+/** Digits that a maker reads in a unit, whatever the span: tenths of a degree, centimetres, hundredths of a newton. */
+const LEAST_DECIMALS: Readonly<Record<string, number>> = {
+  "°": 1,
+  m: 2,
+  "m/s": 2,
+  N: 2,
+  ft: 2,
+  "ft/s": 2,
+  in: 2,
+};
+
+/** Digits after the point that suit a value axis of this span: three figures of the span, and what the unit asks for. */
+export function decimalsFor(span: number, unit = ""): number {
+  const figures = Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(Math.max(span, 1e-9)))));
+  return Math.max(figures, LEAST_DECIMALS[unit] ?? 0);
 }
 
 /** A value in words with a real minus sign; "–" for a gap. */
@@ -106,7 +118,7 @@ export function summaryOf(title: string, series: readonly Series[], duration: nu
   const parts = series.map((s) => {
     const range = rangeOf(s.values);
     if (!range) return `${s.label}: nothing recorded yet`;
-    const decimals = decimalsFor(range.high - range.low || 1);
+    const decimals = decimalsFor(range.high - range.low || 1, s.unit);
     const value = (v: number): string => `${valueText(v, decimals)} ${s.unit}`;
     const when = (i: number): string => `${(s.time[i] ?? NaN).toFixed(1)} s`;
     return `${s.label}: least ${value(range.low)} at ${when(range.lowAt)}, greatest ${value(range.high)} at ${when(range.highAt)}`;

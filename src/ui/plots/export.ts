@@ -15,6 +15,7 @@ const LOOK = [
   "font-family",
   "font-size",
   "font-weight",
+  "paint-order",
 ] as const;
 
 function chartOf(element: Element): SVGSVGElement {

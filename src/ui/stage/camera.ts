@@ -97,34 +97,38 @@ export function scaleLimits(scene: Scene, size: Size): readonly [number, number]
   return [Math.min(size.width, size.height) / (2.5 * far), 8 * closeScale(scene, size)];
 }
 
-/** Time constant of the camera's movement, s. */
-const EASE = 0.13;
-/** The followed point never leaves the middle of the stage by more than this share of its size. */
-const LEASH = 0.16;
-
-/**
- * One step of the camera towards its goal over `dt` seconds: exponential approach (in the logarithm of the scale),
- * kept on a leash so that a fast bait stays in the picture. Steps of any size end in the same place.
- */
-export function eased(now: View, goal: View, dt: number, size: Size): View {
-  const k = 1 - Math.exp(-Math.max(0, dt) / EASE);
-  const scale = now.scale * Math.pow(goal.scale / now.scale, k);
-  const nx = now.x + (goal.x - now.x) * k;
-  const nz = now.z + (goal.z - now.z) * k;
-  const mx = (LEASH * size.width) / scale;
-  const mz = (LEASH * size.height) / scale;
-  return {
-    x: Math.max(goal.x - mx, Math.min(goal.x + mx, nx)),
-    z: Math.max(goal.z - mz, Math.min(goal.z + mz, nz)),
-    scale,
-  };
+/** How far the camera still is from where it wants to be: m, m, and the logarithm of the ratio of scales. */
+export interface Offset {
+  readonly x: number;
+  readonly z: number;
+  readonly log: number;
 }
 
-/** True where the two views differ by less than can be seen. */
-export function arrived(a: View, b: View): boolean {
-  return (
-    Math.abs(a.scale / b.scale - 1) < 5e-4 &&
-    Math.abs(a.x - b.x) * b.scale < 0.25 &&
-    Math.abs(a.z - b.z) * b.scale < 0.25
-  );
+export const NO_OFFSET: Offset = { x: 0, z: 0, log: 0 };
+
+export const offsetOf = (view: View, goal: View): Offset => ({
+  x: view.x - goal.x,
+  z: view.z - goal.z,
+  log: Math.log(view.scale / goal.scale),
+});
+
+/** The view from a goal and what is left of the way to it. */
+export const seen = (goal: View, offset: Offset): View => ({
+  x: goal.x + offset.x,
+  z: goal.z + offset.z,
+  scale: goal.scale * Math.exp(offset.log),
+});
+
+/** Time constant of the camera's travel, s. */
+const EASE = 0.13;
+
+/** What is left of the way after `dt` seconds: an exponential approach, so that steps of any size end alike. */
+export function eased(offset: Offset, dt: number): Offset {
+  const k = Math.exp(-Math.max(0, dt) / EASE);
+  return { x: offset.x * k, z: offset.z * k, log: offset.log * k };
+}
+
+/** True where the way left is too short to be seen. */
+export function settled(offset: Offset, goal: View): boolean {
+  return Math.abs(offset.log) < 5e-4 && Math.hypot(offset.x, offset.z) * goal.scale < 0.25;
 }

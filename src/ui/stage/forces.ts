@@ -1,5 +1,4 @@
 import type { Graphics } from "pixi.js";
-import type { ForceLegend } from "../../model/forces";
 import { arrowKey, arrowOf, forceText, pxPerRootNewton } from "./arrows";
 import { isNarrow } from "./camera";
 import { forceWords } from "./legend";
@@ -25,9 +24,9 @@ export function drawForces(g: Graphics, sheet: Sheet, bait: Posed, values: boole
     g.moveTo(arrow.from.x, arrow.from.y)
       .lineTo(arrow.neck.x, arrow.neck.y)
       .stroke({ color: ink, width: 4.5, cap: "round" });
-    g.poly([...arrow.head]).stroke({ color: ink, width: 1.8, join: "round" });
+    g.poly([...arrow.head], true).stroke({ color: ink, width: 1.8, join: "round" });
     g.moveTo(arrow.from.x, arrow.from.y).lineTo(arrow.neck.x, arrow.neck.y).stroke({ color, width: 2.75 });
-    g.poly([...arrow.head]).fill({ color });
+    g.poly([...arrow.head], true).fill({ color });
   }
   for (const { arrow, force, size, words } of arrows) {
     const text = values && !isNarrow(sheet.size) ? `${words.letter} ${forceText(size)}` : words.letter;
@@ -41,8 +40,7 @@ export function drawForces(g: Graphics, sheet: Sheet, bait: Posed, values: boole
       halo: sheet.palette.paper,
     });
   }
-  const shown = arrows.map((a) => a.words).sort((a, b) => a.letter.localeCompare(b.letter));
-  if (shown.length > 0) drawForceKey(g, sheet, unit, shown);
+  if (arrows.length > 0) drawForceKey(g, sheet, unit);
 }
 
 /** A force's colour; black turns to white on dark paper, as ink does. */
@@ -51,46 +49,21 @@ function shownColour(palette: Palette, colour: string): number {
   return value === 0 && palette.dark ? 0xffffff : value;
 }
 
-/** Two rows above the distance scale: bars of round forces (lengths go with the root), and the letters' names. */
-function drawForceKey(g: Graphics, sheet: Sheet, unit: number, shown: readonly ForceLegend[]): void {
+/** Bars of round forces above the distance scale: how long an arrow is, and that lengths go with the root. */
+function drawForceKey(g: Graphics, sheet: Sheet, unit: number): void {
   const { width, height } = sheet.size;
-  const palette = sheet.palette;
-  const rulers = sheet.rulers;
-  const left = rulers.left + 10;
-  const bottom = height - rulers.bottom;
+  const { palette } = sheet;
+  // Narrow, the camera's buttons take the place right above the scale.
+  const y = height - sheet.rulers.bottom - (isNarrow(sheet.size) ? 62 : 12);
   const small = { size: 11, anchorX: 0, anchorY: 0.5, halo: mix(palette.waterTop, palette.waterDeep, 0.5) };
-  // The names in as many rows as they need, the last row lowest.
-  const rows: { readonly legend: ForceLegend; readonly x: number }[][] = [[]];
-  let x = left;
-  for (const legend of width >= 640 ? shown : []) {
-    const wide = 27 + 6.4 * legend.label.length;
-    if (x + wide > width - 8) {
-      rows.push([]);
-      x = left;
-    }
-    rows.at(-1)?.push({ legend, x });
-    x += wide + 14;
-  }
-  const ink = numberOf(palette.dark ? palette.paper : palette.ink);
-  rows.forEach((row, i) => {
-    const y = bottom - 11 - 16 * (rows.length - 1 - i);
-    for (const { legend, x: at } of row) {
-      g.rect(at, y - 4.5, 9, 9)
-        .fill({ color: shownColour(sheet.palette, legend.colour) })
-        .stroke({ color: ink, width: 1 });
-      sheet.labels.put(legend.letter, at + 13, y, { ...small, colour: palette.ink, bold: true });
-      sheet.labels.put(legend.label, at + 27, y, { ...small, colour: palette.ink });
-    }
-  });
-  const barsY = bottom - 12 - (rows[0]?.length ? 16 * rows.length : 0);
-  x = left;
+  let x = sheet.rulers.left + 10;
   for (const bar of arrowKey(unit, 0.2 * width)) {
-    g.moveTo(x, barsY).lineTo(x + bar.length, barsY);
-    for (const end of [x, x + bar.length]) g.moveTo(end, barsY - 3).lineTo(end, barsY + 3);
+    g.moveTo(x, y).lineTo(x + bar.length, y);
+    for (const end of [x, x + bar.length]) g.moveTo(end, y - 3).lineTo(end, y + 3);
     const text = `${bar.newton} N`;
-    sheet.labels.put(text, x + bar.length + 5, barsY, { ...small, colour: palette.ink });
+    sheet.labels.put(text, x + bar.length + 5, y, { ...small, colour: palette.ink });
     x += bar.length + 14 + 6.4 * text.length;
   }
   g.stroke({ color: numberOf(palette.ink), width: 1.5 });
-  sheet.labels.put("length ∝ √force", x, barsY, { ...small, colour: palette.inkSoft });
+  sheet.labels.put("length ∝ √force", x, y, { ...small, colour: palette.inkSoft });
 }

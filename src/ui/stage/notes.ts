@@ -1,4 +1,5 @@
 import type { Graphics } from "pixi.js";
+import { isNarrow } from "./camera";
 import { placed } from "./geometry";
 import { numberOf } from "./palette";
 import type { Placer } from "./placer";
@@ -42,6 +43,7 @@ export function drawCentres(g: Graphics, sheet: Sheet, bait: Posed, placer: Plac
 /** The pitch as an angle between a level line and the datum line, drawn ahead of the nose. */
 export function drawPitch(g: Graphics, sheet: Sheet, bait: Posed, placer: Placer): void {
   const { view } = sheet;
+  if (isNarrow(sheet.size)) return; // no room beside the bait
   const { scene, snapshot } = bait;
   const palette = sheet.palette;
   const middle = placed({ x: -scene.length / 2, z: 0 }, snapshot.nose, snapshot.pitch);
@@ -64,12 +66,17 @@ export function drawPitch(g: Graphics, sheet: Sheet, bait: Posed, placer: Placer
     .arc(c.x, c.y, radius, 0, -snapshot.pitch, snapshot.pitch > 0)
     .stroke({ color: ink, width: 1 });
   const degrees = (snapshot.pitch * 180) / Math.PI;
-  const where = tip(snapshot.pitch / 2, 1.04 * radius + 4);
-  placer.block(where.x + 22, where.y, 48, 16);
-  sheet.labels.put(`${tickText(degrees, 0.1)}°`, where.x, where.y, {
+  const words = `${tickText(degrees, 0.1)}°`;
+  const where = placer.place(
+    tip(snapshot.pitch / 2, 1.02 * radius),
+    snapshot.pitch / 2,
+    7.4 * words.length,
+    16,
+  );
+  sheet.labels.put(words, where.x, where.y, {
     size: 13,
     colour: palette.ink,
-    anchorX: 0,
+    anchorX: 0.5,
     anchorY: 0.5,
     halo: palette.paper,
   });

@@ -55,7 +55,7 @@ export function drawRulers(g: Graphics, sheet: Sheet, bait: Posed): void {
   const depth = -bait.snapshot.eye.z;
   const y = sheet.at(bait.snapshot.eye).y;
   if (y > 10 && y < height - bottom - 8) {
-    const finest = Math.max(step / 10, 1e-4);
+    const finest = Math.min(0.01, Math.max(step / 10, 1e-4));
     const words = tickText(depth, finest);
     const w = 6.6 * Math.max(words.length, decimalsOf(finest) + 2) + 8;
     g.poly([left + 1, y, left + 8, y - 9, left + 8 + w, y - 9, left + 8 + w, y + 9, left + 8, y + 9]).fill({

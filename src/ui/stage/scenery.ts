@@ -31,7 +31,7 @@ export function drawScenery(g: Graphics, sheet: Sheet, depth: number): void {
     g.moveTo(0, surface).lineTo(width, surface).stroke(ink);
     // The water level's sign of technical drawing: a triangle on the line, strokes under it.
     const x = sheet.rulers.left + 26;
-    g.poly([x - 6, surface - 10, x + 6, surface - 10, x, surface - 0.5]).stroke({
+    g.poly([x - 6, surface - 10, x + 6, surface - 10, x, surface - 0.5], true).stroke({
       color: ink.color,
       width: 1,
     });
