@@ -20,7 +20,7 @@ export interface Step {
 }
 
 /** Version 1 is the first that was published: nothing to carry forward yet. */
-export const STEPS: readonly Step[] = [];
+const STEPS: readonly Step[] = [];
 
 export type Carried =
   | { readonly ok: true; readonly document: Record<string, unknown>; readonly notes: readonly string[] }

@@ -28,7 +28,7 @@ export const FORMAT = "trimwright/scenario";
 export const VERSION = 1;
 
 /** Groups of items that a bench reading may name. */
-export const GROUPS = [
+const GROUPS = [
   "body",
   "chambers",
   "balls",

@@ -231,7 +231,7 @@ function reachAnswer(scenario: Scenario, compiled: Compiled, options: AnswerOpti
 }
 
 /** Each different reel speed of the cadence, in its order; 1 m/s where there is none. */
-export function reelSpeeds(scenario: Scenario): readonly number[] {
+function reelSpeeds(scenario: Scenario): readonly number[] {
   const speeds = scenario.cadence.flatMap((move) => (move.do === "reel" ? [move.speed_m_s] : []));
   return speeds.length === 0 ? [1] : [...new Set(speeds)];
 }

@@ -2,8 +2,8 @@ import type { Compiled } from "../document";
 import type { RunSetup } from "../model/motion";
 
 /** Steps and kept frames per second of every run (docs/model.md §8: 960 Hz is right). */
-export const RATE = 960;
-export const FRAME_RATE = 60;
+const RATE = 960;
+const FRAME_RATE = 60;
 
 /** The cadence as a run: it starts at rest at the surface (a sinker just under it) with all its line out. */
 export function swimSetup(compiled: Compiled): RunSetup {

@@ -23,51 +23,48 @@ export function table(answer: Answer): string {
 function statics(s: StaticsAnswer): string {
   const { floating, band } = s;
   const lines = [
-    section(
-      `Statics: ${floatWords(s.netBuoyancy_g, s.displaced_ml)}; ${attitudeWords(s.restTrim_deg)} under water`,
+    section(`Statics: ${floatWords(s.netBuoyancy_g)}; ${attitudeWords(s.restTrim_deg)} under water`, [
+      ["mass", fixed(s.mass_g, 2), "g"],
+      ["water displaced", fixed(s.displaced_ml, 2), "mL"],
+      ["net buoyancy", signed(s.netBuoyancy_g, 2), "g", "positive floats"],
       [
-        ["mass", fixed(s.mass_g, 2), "g"],
-        ["water displaced", fixed(s.displaced_ml, 2), "mL"],
-        ["net buoyancy", signed(s.netBuoyancy_g, 2), "g", "positive floats"],
-        [
-          "  95 % band",
-          `${signed(band.netBuoyancy_g[0], 2)} to ${signed(band.netBuoyancy_g[1], 2)}`,
-          "g",
-          `chance of sinking ${percent(band.chanceOfSinking)}`,
-        ],
-        ["body volume", fixed(s.bodyVolume_ml, 3), "mL"],
-        ["bare skin", fixed(s.skin_mm2, 0), "mm²"],
-        ["G at", point(s.G_mm), "mm", "station, height"],
-        ["B at", point(s.B_mm), "mm"],
-        ["B to G", fixed(s.BG_mm, 2), "mm"],
-        [
-          "rest trim",
-          s.restTrim_deg === null ? "any" : signed(s.restTrim_deg, 1),
-          s.restTrim_deg === null ? "" : "°",
-          "under water, nose-up positive",
-        ],
-        ...s.otherRestTrims_deg.map((trim): Row => [
-          "  also rests at",
-          signed(trim, 1),
-          "°",
-          "loose balls at the other end",
-        ]),
-        ...(floating === null
-          ? []
-          : ([
-              ["afloat: trim", signed(floating.trim_deg, 1), "°"],
-              ["  draft", fixed(floating.draft_mm, 1), "mm"],
-              ["  immersed", percent(floating.immersedFraction), ""],
-              [
-                "  GM",
-                signed(floating.GM_mm, 2),
-                "mm",
-                floating.GM_mm < 0 ? "lies on its side" : "floats upright",
-              ],
-              ...floating.otherTrims_deg.map((trim): Row => ["  also floats at", signed(trim, 1), "°"]),
-            ] satisfies Row[])),
+        "  95 % band",
+        `${signed(band.netBuoyancy_g[0], 2)} to ${signed(band.netBuoyancy_g[1], 2)}`,
+        "g",
+        `chance of sinking ${percent(band.chanceOfSinking)}`,
       ],
-    ),
+      ["body volume", fixed(s.bodyVolume_ml, 3), "mL"],
+      ["bare skin", fixed(s.skin_mm2, 0), "mm²"],
+      ["G at", point(s.G_mm), "mm", "station, height"],
+      ["B at", point(s.B_mm), "mm"],
+      ["B to G", fixed(s.BG_mm, 2), "mm"],
+      [
+        "rest trim",
+        s.restTrim_deg === null ? "any" : signed(s.restTrim_deg, 1),
+        s.restTrim_deg === null ? "" : "°",
+        "under water, nose-up positive",
+      ],
+      ...s.otherRestTrims_deg.map((trim): Row => [
+        "  also rests at",
+        signed(trim, 1),
+        "°",
+        "loose balls at the other end",
+      ]),
+      ...(floating === null
+        ? []
+        : ([
+            ["afloat: trim", signed(floating.trim_deg, 1), "°"],
+            ["  draft", fixed(floating.draft_mm, 1), "mm"],
+            ["  immersed", percent(floating.immersedFraction), ""],
+            [
+              "  GM",
+              signed(floating.GM_mm, 2),
+              "mm",
+              floating.GM_mm < 0 ? "lies on its side" : "floats upright",
+            ],
+            ...floating.otherTrims_deg.map((trim): Row => ["  also floats at", signed(trim, 1), "°"]),
+          ] satisfies Row[])),
+    ]),
     "",
     account(s),
   ];

@@ -1,27 +1,27 @@
 /** Verdicts in the words of the trade, from the figures in the units of the answer. */
 
 /**
- * A bait suspends where its net buoyancy is within 0.5 % of the water it displaces: weighing under water on a scale is
- * good to about that (common practice, no source), so neither floating nor sinking can be promised.
+ * Within this many grams of neutral the word is "suspends": the working tolerance of weighing and trimming a bait is
+ * hundredths of a gram, and 0.05 g moves a bait of about 16 mL by some 3 cm/s (common practice, no source).
  */
-export const SUSPENDS_WITHIN = 0.005;
+const SUSPENDS_WITHIN_G = 0.05;
 
-export function floats(net_g: number, displaced_ml: number): "floats" | "suspends" | "sinks" {
-  if (Math.abs(net_g) <= SUSPENDS_WITHIN * displaced_ml) return "suspends";
+export function floats(net_g: number): "floats" | "suspends" | "sinks" {
+  if (Math.abs(net_g) <= SUSPENDS_WITHIN_G) return "suspends";
   return net_g > 0 ? "floats" : "sinks";
 }
 
-export function floatWords(net_g: number, displaced_ml: number): string {
-  const verdict = floats(net_g, displaced_ml);
+export function floatWords(net_g: number): string {
+  const verdict = floats(net_g);
   const grams = `${Math.abs(net_g).toFixed(2)} g`;
   if (verdict === "floats") return `floats by ${grams}`;
   if (verdict === "sinks") return `sinks by ${grams}`;
   const way = net_g >= 0 ? "light" : "heavy";
-  return `suspends (${grams} ${way}, within ±${(SUSPENDS_WITHIN * displaced_ml).toFixed(2)} g)`;
+  return `suspends (${grams} ${way}, within ±${SUSPENDS_WITHIN_G} g)`;
 }
 
-/** Level is within 1°: less than a drawn angle shows (common practice, no source). */
-const LEVEL = 1;
+/** Within this the word is "level": a quarter of a millimetre of ballast tips further (common practice, no source). */
+const LEVEL_WITHIN_DEG = 2;
 
 /** The attitude of a trim in degrees, nose-up positive; null: any attitude. */
 export function attitudeWords(trim_deg: number | null): string {
@@ -29,7 +29,7 @@ export function attitudeWords(trim_deg: number | null): string {
   const steep = Math.abs(trim_deg);
   const angle = `${steep.toFixed(1)}°`;
   if (steep > 90) return `rests belly-up, nose ${trim_deg > 0 ? "up" : "down"}`;
-  if (steep <= LEVEL) return "rests level";
+  if (steep <= LEVEL_WITHIN_DEG) return "rests level";
   if (steep >= 45) return trim_deg > 0 ? `hangs tail-down at ${angle}` : `hangs nose-down at ${angle}`;
   return `rests ${trim_deg > 0 ? "nose-up" : "nose-down"} by ${angle}`;
 }

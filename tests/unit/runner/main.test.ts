@@ -201,17 +201,17 @@ describe("the table", () => {
 });
 
 describe("the words of the verdict", () => {
-  it("float, suspend, sink: 0.5 % of the water displaced decides", () => {
-    expect([0.081, 0.08, 0, -0.08, -0.081].map((net) => floats(net, 16))).toEqual([
+  it("float, suspend, sink: ±0.05 g decides", () => {
+    expect([0.051, 0.05, 0, -0.05, -0.051].map(floats)).toEqual([
       "floats",
       "suspends",
       "suspends",
       "suspends",
       "sinks",
     ]);
-    expect(floatWords(0.37, 14)).toBe("floats by 0.37 g");
-    expect(floatWords(-1.5, 14)).toBe("sinks by 1.50 g");
-    expect(floatWords(-0.02, 14)).toBe("suspends (0.02 g heavy, within ±0.07 g)");
+    expect(floatWords(0.37)).toBe("floats by 0.37 g");
+    expect(floatWords(-1.5)).toBe("sinks by 1.50 g");
+    expect(floatWords(-0.02)).toBe("suspends (0.02 g heavy, within ±0.05 g)");
   });
 
   it("attitude", () => {
