@@ -125,4 +125,4 @@ export const ellipsoidDrag = (lengthOverDiameter: number, friction: number): num
  * C_d·A of a hanging treble of mass m (kg): 5e-5 m² (m/0.37 g)^⅔, from its wires as cylinders across the flow (±50 %).
  * Common practice, no source.
  */
-export const hookDragArea = (mass: number): number => 5e-5 * Math.cbrt(mass / 0.37e-3) ** 2;
+export const hookDragArea = (mass: number): number => 5e-5 * power(mass / 0.37e-3, 2 / 3);

@@ -19,7 +19,7 @@ export interface EllipsoidCoefficients {
  * no cancellation however near the arguments are to each other. Relative error below 1e-15.
  * Source: Carlson 1995, Numer. Algorithms 10:13–26 (algorithm R_D); DLMF 19.16.5, 19.36.2.
  */
-export function carlsonRD(x: number, y: number, z: number): number {
+function carlsonRD(x: number, y: number, z: number): number {
   let sum = 0;
   let factor = 1;
   for (let n = 0; n < 60; n++) {

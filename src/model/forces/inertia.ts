@@ -8,8 +8,8 @@ import type { Scene } from "./scene";
  * share, the bib h = (n_x, n_z, lever). Partly out of the water each counts by its immersed share f_k(Z, θ). The page is
  * silent on what happens while the shares change; what the field supports is chosen here:
  *  - going in (ḟ > 0), momentum is kept: the water set moving takes it from the bait, −ρ Σ ḟ a h (h·ν) on the right
- *    (the slam of von Kármán 1929, NACA TN 321); half the energy so spent, ½νᵀȦν, stays with the bait's water, half goes
- *    into the splash;
+ *    (the slam of von Kármán 1929, NACA TN 321). Of the energy νᵀȦν so taken half is in the water that now moves along,
+ *    half goes into the splash;
  *  - coming out (ḟ < 0), the water is shed with the bait's own velocity and takes its kinetic energy with it: no force.
  * Either way d(½νᵀMν)/dt ≤ the power of the forces: crossing the surface never gains energy.
  */

@@ -4,7 +4,7 @@ import { sceneOf } from "./memo";
 import type { Scene } from "./scene";
 import type { ForceKey, ForceLegend, ForceModel } from "./types";
 
-/** Okabe & Ito 2008, Color Universal Design: eight colours told apart by all; never used without the letter. */
+/** Okabe & Ito 2008, Color Universal Design: eight colours told apart by all; never used without the letter. Black is the page's ink: white on dark. */
 const OKABE_ITO = {
   orange: "#E69F00",
   skyBlue: "#56B4E9",

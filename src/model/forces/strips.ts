@@ -1,4 +1,4 @@
-import { gaussLegendre, type Vec } from "../base";
+import { cos, gaussLegendre, sin, type Vec } from "../base";
 import { sectionArea, sectionCentroidZ, type Shape } from "../shape";
 import { sectionFactor } from "./coefficients";
 import type { EllipsoidCoefficients } from "./ellipsoid";
@@ -81,8 +81,8 @@ export function cutStrips(shape: Shape, count: number, G: Vec, ellipsoid: Ellips
     const rule = gaussLegendre(n);
     for (let i = 0; i < n; i++) {
       const phi = from + half * (1 + (rule.x[i] ?? 0));
-      const s = (L * (1 - Math.cos(phi))) / 2;
-      const ds = (L / 2) * Math.sin(phi) * half * (rule.w[i] ?? 0);
+      const s = (L * (1 - cos(phi))) / 2;
+      const ds = (L / 2) * sin(phi) * half * (rule.w[i] ?? 0);
       const at = shape.section(Math.min(L, Math.max(0, s)));
       const height = at.top - at.bottom;
       const area = sectionArea(at);

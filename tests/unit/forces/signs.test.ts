@@ -182,19 +182,21 @@ describe("bib", () => {
   });
 
   test("its added mass gives no steady couple: the moment term undoes Kirchhoff's, q = 0", () => {
-    const bare = prepareCraft(minnow(null));
+    const heavy = { ...craft, blade: { ...blade, added: 3 * blade.added }, addedBib: { ...craft.addedBib } };
+    for (const key of ["a11", "a13", "a15", "a33", "a35", "a55"] as const) heavy.addedBib[key] *= 3;
     for (const [u, w] of [
       [1, 0],
       [0.5, 0.4],
       [-0.3, 0.7],
     ] as const) {
-      const { a11, a13, a33 } = craft.addedBib;
-      const pu = a11 * u + a13 * w;
-      const pw = a13 * u + a33 * w;
-      const vn = u * blade.normal.x + w * blade.normal.z;
-      const vt = u * blade.along.x + w * blade.along.z;
-      expect(Math.abs(-(u * pw - w * pu) + blade.added * vn * vt)).toBeLessThan(1e-18);
+      const state = at({ u, w });
+      const sum = (of: typeof craft): number =>
+        pull("bib", { u, w }, of).m + inertiaTerms(of, state, freshWater).m;
+      // with three times the added mass the couples are three times as large, and their sum is the same
+      expect(Math.abs(pull("bib", { u, w }, heavy).m - pull("bib", { u, w }).m)).toBeGreaterThan(1e-5);
+      expect(Math.abs(sum(heavy) - sum(craft))).toBeLessThan(1e-14);
     }
+    const bare = prepareCraft(minnow(null));
     expect(bare.blade).toBeNull();
     expect(bare.addedBib).toEqual({ a11: 0, a13: 0, a15: 0, a33: 0, a35: 0, a55: 0 });
   });
