@@ -53,7 +53,10 @@ async function bundled() {
 }
 
 await ensurePackages();
-const script = await bundled();
+const script = await bundled().catch(() => {
+  console.error("The command could not be put together: see the message above.");
+  process.exit(1);
+});
 // npm starts scripts in the project's root; the names of files are meant from where the user is.
 const { npm_lifecycle_event: event, INIT_CWD: where } = process.env;
 if (event === "answer" && where !== undefined) process.chdir(where);
