@@ -121,12 +121,9 @@ export function prepareBench(spec: BaitSpec, fitted: readonly Item[]): PreparedR
       tap = waterDensity(0, reading.tapTemperature);
     }
     const others = new Set<number>();
-    let hasBody = false;
-    reading.with.forEach((word, k) => {
-      const rows = named(spec, fitted, word, `${path}.with[${k}]`);
-      if (rows === "body") hasBody = true;
-      else rows.forEach((r) => others.add(r));
-    });
+    const found = reading.with.map((word, k) => named(spec, fitted, word, `${path}.with[${k}]`));
+    const hasBody = found.includes("body");
+    for (const rows of found) if (rows !== "body") rows.forEach((r) => others.add(r));
     if (!hasBody && others.size === 0)
       throw new BaitError(
         `${path}.with`,

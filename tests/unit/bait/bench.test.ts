@@ -78,7 +78,7 @@ describe("bench readings (docs/model.md §3)", () => {
       weighing(10 * g),
       weighing(10.4 * g, { resolution: 0.05 * g }),
     );
-    const volume = ((25 * 4 + 26 * 1) / 5 / 1e3) as number;
+    const volume = (25 * 4 + 26 * 1) / 5 / 1e3;
     expect(bait.shape.volume).toBeCloseTo(volume / rho, 12);
     const mass = (10 * 25 + 10.4 * 1) / 26 / 1e3;
     expect(bait.bodyDensity).toBeCloseTo(mass / (volume / rho - 0.6 * ml), 6);

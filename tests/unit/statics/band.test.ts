@@ -4,7 +4,7 @@ import type { BaitSpec, BenchReading } from "../../../src/model/bait";
 import { density } from "../../../src/model/water";
 import { band, staticsOf } from "../../../src/model/statics";
 import { Uncertain } from "../../../src/model/statics/uncertain";
-import { at, bare, ELLIPSOID, ELLIPSOID_VOLUME, g, make, MINNOW, mm, stuff } from "../bait/fixtures";
+import { at, ELLIPSOID, ELLIPSOID_VOLUME, g, make, MINNOW, mm, stuff } from "../bait/fixtures";
 
 const WATER = 998.2;
 /** Nothing errs but what a test says. */
