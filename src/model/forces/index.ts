@@ -26,5 +26,5 @@ export {
   VISCOUS,
 } from "./evaluator";
 export { hookLength } from "./floaters";
-export { FORCE_LEGEND, FORCES, LINE_LEGEND } from "./models";
+export { FORCE_LEGEND, FORCES } from "./models";
 export { flatPlate, type FlatPlate, joined, plateAt, type PlateForce } from "./plate";

@@ -17,7 +17,7 @@ const OKABE_ITO = {
 } as const;
 
 /** The line pulls too, but its force comes from the line's own room: here is its place in legend, arrows and log. */
-export const LINE_LEGEND: ForceLegend = {
+const LINE_LEGEND: ForceLegend = {
   key: "line",
   letter: "T",
   label: "Line",
@@ -27,7 +27,7 @@ export const LINE_LEGEND: ForceLegend = {
 };
 
 /** Floor, walls and loose balls push too, but only in the swim: their force comes from the motion room. */
-export const CONTACT_LEGEND: ForceLegend = {
+const CONTACT_LEGEND: ForceLegend = {
   key: "contact",
   letter: "N",
   label: "Floor, walls and balls",
@@ -39,7 +39,7 @@ export const CONTACT_LEGEND: ForceLegend = {
 export type Kernel = (scene: Scene, out: Wrench) => void;
 
 /** The forces of the water and of weight: kernel on a scene that has taken the state, with its legend. */
-export const KERNELS: readonly (ForceLegend & { readonly kernel: Kernel })[] = [
+const KERNELS: readonly (ForceLegend & { readonly kernel: Kernel })[] = [
   {
     key: "weight",
     letter: "W",

@@ -1,12 +1,12 @@
 import { assemble, type Bait, type BaitSpec, type HangerSpec, type Stuff } from "../../../src/model/bait";
-import { edgesFromKnots, makeShape, type Edges, type ShapeSpec } from "../../../src/model/shape";
+import { makeShape, type Edges, type ShapeSpec } from "../../../src/model/shape";
 import type { State, Surroundings } from "../../../src/model/forces";
 
 export const wood: Stuff = { name: "wood", density: 500, kind: "wood", given: true };
 export const tin: Stuff = { name: "tin", density: 7290, kind: "metal", given: true };
-export const plastic: Stuff = { name: "plastic", density: 1200, kind: "plastic", given: true };
-export const clear: Stuff = { name: "clear", density: 1100, kind: "other", given: true };
-export const steel: Stuff = { name: "steel", density: 8000, kind: "metal", given: true };
+const plastic: Stuff = { name: "plastic", density: 1200, kind: "plastic", given: true };
+const clear: Stuff = { name: "clear", density: 1100, kind: "other", given: true };
+const steel: Stuff = { name: "steel", density: 8000, kind: "metal", given: true };
 
 const uncertainty = {
   wood: 0.1,
@@ -39,7 +39,7 @@ export function spec(shape: ShapeSpec, more: Partial<BaitSpec> = {}): BaitSpec {
 }
 
 /** The exact ellipsoid with semi-axes rx (along), ry, rz, nose at the origin, as edges in φ. */
-export function ellipsoidEdges(rx: number, ry: number, rz: number): Edges {
+function ellipsoidEdges(rx: number, ry: number, rz: number): Edges {
   return {
     length: 2 * rx,
     breaks: [0, Math.PI],
@@ -190,5 +190,3 @@ export const freshWater: Surroundings = {
 export const openWater: Surroundings = { ...freshWater, surface: true };
 
 export const at = (state: Partial<State>): State => ({ u: 0, w: 0, q: 0, pitch: 0, X: 0, Z: -1, ...state });
-
-export { edgesFromKnots };
