@@ -1,7 +1,7 @@
 import type { Edges } from "../../src/model/shape";
 
 /** A body of revolution of radius r(x), x aft of the nose; smooth between the stations in `joints`. m. */
-export function revolution(length: number, joints: readonly number[], radius: (x: number) => number): Edges {
+function revolution(length: number, joints: readonly number[], radius: (x: number) => number): Edges {
   const at = (phi: number): number => Math.max(0, radius((length * (1 - Math.cos(phi))) / 2));
   const phi = (x: number): number => Math.acos(1 - (2 * x) / length);
   return {
