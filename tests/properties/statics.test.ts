@@ -195,6 +195,29 @@ describe("floating equilibria of any bait", () => {
     expect(floats).toBeGreaterThan(20);
   });
 
+  it("balance as well within hundredths of a gram of neutral", () => {
+    fc.assert(
+      fc.property(baitSpecs, fc.constantFrom(0.3, 0.1, 0.03, 0.01), (spec, net) => {
+        // The wood that makes it float by so many grams.
+        const trial = assemble(spec);
+        const { mass, displaced } = trial.rigid(MID);
+        const left = (trial.items[0]?.mass ?? NaN) / trial.bodyDensity;
+        const density = trial.bodyDensity + (WATER * displaced - mass - net * g) / left;
+        if (!(density > 30)) return;
+        const bait = assemble({ ...spec, body: { ...spec.body, density } });
+        const floater = new Floater(bait, WATER);
+        close(floater.netBuoyancy, net * g, 1e-12);
+        const found = floater.equilibrium();
+        if (!found) throw new Error("it sinks");
+        for (const a of [found, ...found.others]) {
+          close((a.volume * WATER) / bait.rigid(MID).mass, 1, 1e-9);
+          close(a.lever / spec.shape.length, 0, 1e-9);
+        }
+      }),
+      seeded(40),
+    );
+  });
+
   it("are all that a brute walk round the circle finds, and the first met from the rest trim leads", () => {
     fc.assert(
       fc.property(baitSpecs, (spec) => {
