@@ -1,1 +1,14 @@
 export type * from "./types";
+export {
+  catenaryRise,
+  catenaryRun,
+  followLine,
+  lineLoads,
+  steadyLine,
+  TANGENTIAL_DRAG,
+  type LineLoads,
+  type LineModelOptions,
+  type LineWater,
+} from "./steady";
+export { MATERIAL_DAMPING, tether } from "./tether";
+export type { EyeMotion, LinePull, MovingLine, RodEnd } from "./moving";
