@@ -7,16 +7,21 @@ import type { LineSpec } from "./types";
  */
 export const MATERIAL_DAMPING = 0.002;
 
+/** Share of a step by which a stiff line is reckoned ahead: 0 up to ωh = ½, whole from ωh = 2 on. */
+const ahead = (omegaH: number): number => Math.min(1, Math.max(0, (omegaH - 0.5) / 1.5));
+
 /**
  * A line without weight and drag: a spring from tie eye to rod tip, of stiffness k = EA/L, that pulls but cannot push.
  *
  * In a leapfrog step the place of the eye is taken as the mean (x₋ + 2x₀ + x₊)/4 = x₀ + h²/4·a and its velocity as
- * v₋ + h/2·a (Newmark's average acceleration, 1959: stable at any stiffness, and without damping of its own), where
- * a = a₀ + W·F holds the pull F = T·e itself. Along the line's direction e (eye to rod tip) that is one equation in T:
+ * v₋ + h/2·a (Newmark's average acceleration, 1959: stable at any stiffness, second order, no damping of its own), where
+ * a = a₀ + W·F holds the pull F = T·e itself. So along the line's direction e (eye to rod tip) T is in one equation,
  *
- *   T = k (ℓ − L) + c (dℓ/dt − dL/dt)  with  ℓ = ℓ₀ − h²/4·(eᵀWe)·T,  dℓ/dt = ℓ₀′ − h/2·(eᵀWe)·T,  c = k·τ,
+ *   T = k (ℓ − L) + c (dℓ/dt − dL/dt),  c = k·τ,  ℓ and dℓ/dt each less by their share of (eᵀWe)·T,
  *
- * and T = 0 where that is negative, or where there is no stretch.
+ * and T = 0 where that is negative, or where there is no stretch. A line so stiff that the eye swings through in a step or two
+ * (ωh > ½ with ω² = k·eᵀWe: a metre of braid or less) would throw the eye back faster than it came, as its stretch is
+ * felt late; it is reckoned with the place and velocity ahead, up to the step's end (implicit Euler), which damps.
  */
 export function tether(spec: LineSpec): MovingLine {
   const drawn = new Float64Array(4);
@@ -40,19 +45,29 @@ export function tether(spec: LineSpec): MovingLine {
 
 /** Tension, N; leaves the unit vector from eye to rod tip in `direction`. */
 function tension(spec: LineSpec, h: number, eye: EyeMotion, rod: RodEnd, direction: LinePull): number {
-  const quarter = (h * h) / 4;
-  const dx = rod.x - (eye.x + quarter * eye.ax);
-  const dz = rod.z - (eye.z + quarter * eye.az);
+  const dx0 = rod.x - eye.x;
+  const dz0 = rod.z - eye.z;
+  const distance0 = Math.sqrt(dx0 * dx0 + dz0 * dz0);
+  if (distance0 === 0) return 0;
+  const k = spec.EA / rod.length;
+  const inverseMass =
+    (dx0 * dx0 * eye.wxx + 2 * dx0 * dz0 * eye.wxz + dz0 * dz0 * eye.wzz) / (distance0 * distance0);
+  const s = ahead(h * Math.sqrt(k * inverseMass));
+  // place s·h ahead with the velocity of the step's end, and the mean of the places for the rest
+  const lead = s * h;
+  const square = (s + (1 - s) / 4) * h * h;
+  const dx = dx0 + lead * (rod.vx - eye.vx) - square * eye.ax;
+  const dz = dz0 + lead * (rod.vz - eye.vz) - square * eye.az;
   const distance = Math.sqrt(dx * dx + dz * dz);
-  if (distance <= rod.length) return 0;
+  const stretch = distance - rod.length - lead * rod.lengthRate;
+  if (stretch <= 0) return 0;
   const ex = dx / distance;
   const ez = dz / distance;
   direction.x = ex;
   direction.z = ez;
-  const k = spec.EA / rod.length;
   const c = k * MATERIAL_DAMPING;
-  const rate = ex * (rod.vx - eye.vx - (h / 2) * eye.ax) + ez * (rod.vz - eye.vz - (h / 2) * eye.az);
-  const inverseMass = ex * ex * eye.wxx + 2 * ex * ez * eye.wxz + ez * ez * eye.wzz;
-  const pull = k * (distance - rod.length) + c * (rate - rod.lengthRate);
-  return Math.max(0, pull / (1 + inverseMass * (k * quarter + (c * h) / 2)));
+  const part = ((1 + s) / 2) * h;
+  const rate =
+    ex * (rod.vx - eye.vx - part * eye.ax) + ez * (rod.vz - eye.vz - part * eye.az) - rod.lengthRate;
+  return Math.max(0, (k * stretch + c * rate) / (1 + inverseMass * (k * square + c * part)));
 }

@@ -1,13 +1,17 @@
 import type { Vec } from "../base";
 import { cos, sin } from "../base";
 import { MotionError } from "./error";
+import type { Tackle } from "../line";
 import type { Mark, Move } from "./types";
 
-/** Line left at the rod tip when it is reeled in, m: the drop at which an angler stops. Common practice, no source. */
+/** The line is in when what is left reaches from the rod tip this far under the surface, m. Common practice, no source. */
 export const LINE_IN = 0.3;
 
 /** Time in which a hand brings the reel from one speed to another, s. Common practice, no source. */
 const REEL_RAMP = 0.1;
+
+/** Of the tackle only what a cadence needs. m. */
+export type LineReach = Pick<Tackle, "lineOut" | "rodTip">;
 
 /** What rod and reel do at one moment. World frame, m, m/s. */
 export interface RodState {
@@ -62,7 +66,7 @@ function words(move: Move): string {
   }
 }
 
-function check(cadence: readonly Move[], lineOut: number | null): void {
+function check(cadence: readonly Move[], tackle: LineReach | null): void {
   let gone = false;
   cadence.forEach((move, i) => {
     const place = (key: string): string => `cadence[${i}].${key}`;
@@ -97,7 +101,7 @@ function check(cadence: readonly Move[], lineOut: number | null): void {
         need("for", move.for, move.for >= 0, "a time of 0 s or more");
     }
     const pulls = move.do === "reel" || move.do === "twitch" || move.do === "lift";
-    if (pulls && lineOut === null)
+    if (pulls && tackle === null)
       throw new MotionError(
         place("do"),
         move.do,
@@ -124,19 +128,22 @@ export interface TrimmedCadence {
 }
 
 /**
- * The cadence as it can be done with `lineOut` m of line (null: without tackle): a reel that would bring in more than all
- * but the last 0.3 m ends there. Line drawn off in a settle or slack is not counted: its amount depends on the run.
- * Throws MotionError where a move has an impossible value or needs a line that is not there.
+ * The cadence as it can be done with this tackle (null: without): a reel ends where the line is in, that is when what is left
+ * reaches from the rod tip 0.3 m under the surface, so that the bait stays in the water. Line drawn off in a settle or slack
+ * is not counted: its amount depends on the run. Throws MotionError where a move has an impossible value or needs a line that
+ * is not there.
  */
-export function trimCadence(cadence: readonly Move[], lineOut: number | null): TrimmedCadence {
-  check(cadence, lineOut);
-  let left = lineOut === null ? 0 : Math.max(0, lineOut - LINE_IN);
+export function trimCadence(cadence: readonly Move[], tackle: LineReach | null): TrimmedCadence {
+  check(cadence, tackle);
+  let out = tackle?.lineOut ?? 0;
+  let tip = tackle?.rodTip ?? 0;
   const cut: number[] = [];
   const moves = cadence.map((move, i): Move => {
+    if (move.do === "lift") tip += move.height;
     if (move.do !== "reel") return move;
     const wanted = move.length ?? move.speed * (move.for ?? 0);
-    const length = Math.min(wanted, left);
-    left -= length;
+    const length = Math.min(wanted, Math.max(0, out - Math.max(0, tip) - LINE_IN));
+    out -= length;
     if (length === wanted) return move;
     cut.push(i);
     return { do: "reel", speed: move.speed, for: null, length };
@@ -144,9 +151,9 @@ export function trimCadence(cadence: readonly Move[], lineOut: number | null): T
   return { moves, cut };
 }
 
-/** Time that a cadence takes with `lineOut` m of line (null: without tackle), s. Throws as `trimCadence`. */
-export function cadenceDuration(cadence: readonly Move[], lineOut: number | null): number {
-  return trimCadence(cadence, lineOut).moves.reduce((sum, move) => sum + moveDuration(move), 0);
+/** Time that a cadence takes with this tackle (null: without), s. Throws as `trimCadence`. */
+export function cadenceDuration(cadence: readonly Move[], tackle: LineReach | null): number {
+  return trimCadence(cadence, tackle).moves.reduce((sum, move) => sum + moveDuration(move), 0);
 }
 
 /** Share of a travel done at the share `f` of its time, and its rate: the velocity is a raised cosine, 1 − cos 2πf. */
@@ -183,17 +190,17 @@ function windingAfter(leg: Leg, s: number): number {
  * Lays the moves out in time. The rod tip moves with finite acceleration: away from the bait is along +X, a lift along
  * +Z. The reel takes 0.1 s to change its speed, at the start of a move and, as it runs out, at the start of the next, so
  * that a reel of v m/s for t s winds in v·t metres.
- * `tip` is the rod tip's place at the start, world frame, m; `lineOut` null: no tackle.
+ * `tip` is the rod tip's place at the start, world frame, m; `tackle` null: the bait is free from the start.
  */
-export function timeline(cadence: readonly Move[], lineOut: number | null, tip: Vec): Timeline {
-  const { moves, cut } = trimCadence(cadence, lineOut);
+export function timeline(cadence: readonly Move[], tackle: LineReach | null, tip: Vec): Timeline {
+  const { moves, cut } = trimCadence(cadence, tackle);
   const legs: Leg[] = [];
   const marks: Mark[] = [];
   let start = 0;
   let { x, z } = tip;
   let wound = 0;
   let before = 0;
-  let gone = lineOut === null;
+  let gone = tackle === null;
   moves.forEach((move, i) => {
     const duration = moveDuration(move);
     const speed = move.do === "reel" ? move.speed : 0;

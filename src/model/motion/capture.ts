@@ -3,7 +3,7 @@ import { addForce, clearWrench, wrench } from "../base";
 import type { ChamberSpec } from "../bait";
 import { type Craft, FORCES, type ForceKey, type Surroundings } from "../forces";
 import type { LooseBall } from "./chamber";
-import { MotionError } from "./error";
+import { MotionError, RUN_AWAY } from "./error";
 import { COLUMN, layout, LINE, type Layout } from "./layout";
 import type { Stepper } from "./stepper";
 import type { MovingLine } from "../line";
@@ -20,6 +20,10 @@ export interface CaptureParts {
   readonly line: MovingLine | null;
   readonly meta: RecordingMeta;
 }
+
+/** Beyond these nothing on a line moves: m/s, and rad/s (160 turns a second; the engine itself turns no more than π/2 a step). */
+const FASTEST = 60;
+const FASTEST_TURN = 1000;
 
 /**
  * Writes one frame of the present moment.
@@ -56,13 +60,13 @@ export class Capture {
     const put = (column: number, value: number): void => {
       data[offset + column] = value;
     };
-    this.check("X", state.X);
-    this.check("Z", state.Z);
-    this.check("pitch", state.pitch);
-    this.check("u", state.u);
-    this.check("w", state.w);
-    this.check("q", state.q);
-    this.check("tension", pull.tension);
+    this.check("X (m)", state.X);
+    this.check("Z (m)", state.Z);
+    this.check("pitch (rad)", state.pitch);
+    this.check("forward speed (m/s)", state.u, FASTEST);
+    this.check("upward speed (m/s)", state.w, FASTEST);
+    this.check("pitch rate (rad/s)", state.q, FASTEST_TURN);
+    this.check("tension (N)", pull.tension);
     put(COLUMN.X, state.X);
     put(COLUMN.Z, state.Z);
     put(COLUMN.pitch, state.pitch);
@@ -90,15 +94,9 @@ export class Capture {
     });
   }
 
-  private check(name: string, value: number): void {
-    if (!Number.isFinite(value))
-      throw new MotionError(
-        name,
-        value,
-        this.parts.stepper.time,
-        "the motion has run away",
-        "Look for an extreme mass, size or speed in the scenario, or raise the rate",
-      );
+  private check(name: string, value: number, limit = Infinity): void {
+    if (!Number.isFinite(value) || Math.abs(value) > limit)
+      throw new MotionError(name, value, this.parts.stepper.time, RUN_AWAY.problem, RUN_AWAY.remedy);
   }
 
   private writeHooks(put: (column: number, value: number) => void): void {

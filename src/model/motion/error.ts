@@ -17,3 +17,9 @@ export class MotionError extends Error {
     this.remedy = remedy;
   }
 }
+
+/** What is said when numbers grow beyond sense: the step is too coarse for the forces. */
+export const RUN_AWAY = {
+  problem: "the motion has run away from the step",
+  remedy: "Raise the rate, or look for an extreme speed, mass or size in the scenario",
+} as const;

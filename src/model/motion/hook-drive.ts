@@ -6,9 +6,16 @@ import type { HangingHook } from "./types";
 interface Swinging {
   readonly hook: HangingHook;
   readonly body: Body;
-  /** The engine's velocity before the step, then its change over the step per second. */
+  /** The engine's velocity before the step. */
   x: number;
   z: number;
+  /** Acceleration over the last step without its drag. */
+  ax: number;
+  az: number;
+  /** Drag over mass and velocity in the step under way, 1/s, and the velocity through the water that it acts on. */
+  rate: number;
+  vx: number;
+  vz: number;
 }
 
 /** Gives the hanging hooks their buoyancy and drag, at their centres; their weight is the engine's own. */
@@ -32,7 +39,17 @@ export class HookDrive {
           "the engine has no body for it",
           "Build scene and hooks from one bait",
         );
-      return { hook, body, x: 0, z: 0 };
+      return {
+        hook,
+        body,
+        x: 0,
+        z: 0,
+        ax: 0,
+        az: 0,
+        rate: 0,
+        vx: 0,
+        vz: 0,
+      };
     });
   }
 
@@ -60,7 +77,11 @@ export class HookDrive {
     return Math.min(1, Math.max(0, 0.5 - z / hook.length));
   }
 
-  /** Before a step: forces at the present moment, the velocity read in leapfrog manner. */
+  /**
+   * Before a step: buoyancy, and drag −½ρ (C_d A)|v| v (docs/model.md §6.8) for the velocity at the present moment. The
+   * engine's is that of half a step before; the half step is made with the drag itself unknown,
+   * v = (v₋ + h/2·a)/(1 + h/2·κ), κ = drag/(m v), a all other acceleration: stable however fast and light a hook is.
+   */
   push(): void {
     const { density, gravity, current } = this.around;
     const { force } = this;
@@ -68,16 +89,22 @@ export class HookDrive {
     for (const swing of this.swinging) {
       const { hook, body } = swing;
       const v = body.getLinearVelocity();
-      const vx = v.x + half * swing.x - current.x;
-      const vz = v.y + half * swing.z - current.z;
       swing.x = v.x;
       swing.z = v.y;
       const under = this.share(body.getPosition().y, hook);
-      if (under === 0) continue;
-      // −½ρ (C_d A) |v| v (docs/model.md §6.8)
-      const drag = 0.5 * density * hook.dragArea * under * Math.sqrt(vx * vx + vz * vz);
-      force.x = -drag * vx;
-      force.y = -drag * vz + density * gravity * hook.displaced * under;
+      // κ from the velocity with the drag of the last step: it need not be exact for the stability
+      const bx = v.x - current.x + half * swing.ax;
+      const bz = v.y - current.z + half * swing.az;
+      const gx = bx - half * swing.rate * swing.vx;
+      const gz = bz - half * swing.rate * swing.vz;
+      const area = (0.5 * density * hook.dragArea * under) / hook.mass;
+      const kappa = area * Math.sqrt(gx * gx + gz * gz);
+      swing.vx = bx / (1 + half * kappa);
+      swing.vz = bz / (1 + half * kappa);
+      swing.rate = area * Math.sqrt(swing.vx * swing.vx + swing.vz * swing.vz);
+      const drag = swing.rate * hook.mass;
+      force.x = -drag * swing.vx;
+      force.y = -drag * swing.vz + density * gravity * hook.displaced * under;
       body.applyForceToCenter(force, false);
     }
   }
@@ -86,8 +113,8 @@ export class HookDrive {
   after(): void {
     for (const swing of this.swinging) {
       const v = swing.body.getLinearVelocity();
-      swing.x = (v.x - swing.x) / this.h;
-      swing.z = (v.y - swing.z) / this.h;
+      swing.ax = (v.x - swing.x) / this.h + swing.rate * swing.vx;
+      swing.az = (v.y - swing.z) / this.h + swing.rate * swing.vz;
     }
   }
 }

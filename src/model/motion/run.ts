@@ -7,7 +7,7 @@ import { Capture } from "./capture";
 import { looseBalls, type LooseBall } from "./chamber";
 import { engineIsSteady, HULL_CORNERS } from "./engine/planck";
 import { buildScene } from "./engine/scene";
-import { MotionError } from "./error";
+import { MotionError, RUN_AWAY } from "./error";
 import { hangingHooks } from "./hooks";
 import { bibEnds, contactHull } from "./hull";
 import { layout } from "./layout";
@@ -69,7 +69,7 @@ export function startRun(setup: RunSetup): Run {
   const place = toWorld(G);
   const tip =
     tackle === null ? { x: 0, z: 0 } : rodTipPlace(toWorld(bait.spec.tie).z, tackle.lineOut, tackle.rodTip);
-  const rod = timeline(setup.cadence, tackle?.lineOut ?? null, tip);
+  const rod = timeline(setup.cadence, tackle, tip);
   const line = tackle === null ? null : tether(tackle.line);
 
   const scene = buildScene({
@@ -160,6 +160,16 @@ class SteppedRun implements Run {
     return this.frame === this.meta.frames;
   }
 
+  private step(): void {
+    try {
+      this.stepper.advance();
+    } catch (fault) {
+      // a force that was asked for a state that is none
+      if (!(fault instanceof RangeError)) throw fault;
+      throw new MotionError("state", fault.message, this.stepper.time, RUN_AWAY.problem, RUN_AWAY.remedy);
+    }
+  }
+
   advance(frames: number): RecordingChunk {
     if (!(frames >= 0))
       throw new MotionError("frames", frames, null, "a number of frames is needed", "Use 0 or more");
@@ -168,7 +178,7 @@ class SteppedRun implements Run {
     const count = Math.min(Math.floor(frames), meta.frames - firstFrame);
     const data = new Float64Array(count * meta.stride);
     for (let i = 0; i < count; i++) {
-      while (stepper.step < this.frame * stepsPerFrame) stepper.advance();
+      while (stepper.step < this.frame * stepsPerFrame) this.step();
       this.capture.write(data, i * meta.stride);
       this.frame++;
     }

@@ -376,20 +376,17 @@ export class Stepper {
     held.m += m;
   }
 
+  /** Has the engine follow those balls through the step that will be fast against their chamber at its end. */
   private sweepFastBalls(): void {
     const { balls } = this.parts;
-    if (balls.length === 0) return;
-    const { bait } = this.scene;
-    const at = bait.getPosition();
-    const v = bait.getLinearVelocity();
-    const q = bait.getAngularVelocity();
+    const { target, state } = this;
     for (let i = 0; i < balls.length; i++) {
       const ball = this.scene.balls[i];
       if (ball === undefined) continue;
       const p = ball.getPosition();
       const u = ball.getLinearVelocity();
-      const dx = u.x - (v.x - q * (p.y - at.y));
-      const dz = u.y - (v.y + q * (p.x - at.x));
+      const dx = u.x - (target.x - target.q * (p.y - state.Z));
+      const dz = u.y - (target.z + target.q * (p.x - state.X));
       const reach = (SWEPT * (balls[i]?.diameter ?? 0)) / 2;
       ball.setBullet((dx * dx + dz * dz) * this.h * this.h > reach * reach);
     }

@@ -64,7 +64,7 @@ export function wholeEnergy(made: Free, around: Surroundings): number {
  */
 export function wholeImpulse(made: Free): { x: number; z: number } {
   const carried = made.stepper.carried();
-  return partsOf(made).reduce((sum, { mass, body }) => {
+  return partsOf(made).reduce<{ x: number; z: number }>((sum, { mass, body }) => {
     const v = body.getLinearVelocity();
     return { x: sum.x + mass * v.x, z: sum.z + mass * v.y };
   }, carried);

@@ -4,6 +4,7 @@ import {
   createEvaluator,
   prepareCraft,
   type Craft,
+  type Evaluator,
   type ForceKey,
   type Surroundings,
 } from "../../../src/model/forces";

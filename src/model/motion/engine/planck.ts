@@ -8,7 +8,7 @@ import "./steady-off";
 import { builtin } from "./steady-on";
 import { sin } from "../../base";
 
-export { Chain, Circle, Edge, Polygon, RevoluteJoint, World } from "planck";
+export { Circle, Edge, Polygon, RevoluteJoint, World } from "planck";
 export type { Body, Joint } from "planck";
 
 /** Corners that a hull may have: the engine's own scratch is made for these, before any setting can change. */

@@ -4,7 +4,7 @@ import type { ChamberSpec } from "../../bait";
 import type { LooseBall } from "../chamber";
 import { MotionError } from "../error";
 import type { HangingHook } from "../types";
-import { type Body, Chain, Circle, Edge, Polygon, RevoluteJoint, SKIN, World } from "./planck";
+import { type Body, Circle, Edge, Polygon, RevoluteJoint, SKIN, World } from "./planck";
 
 /** Friction and restitution of each pair of materials in contact. Common practice, no source. */
 const GROUND_CONTACT = { friction: 0.4, restitution: 0.1 };
@@ -12,6 +12,9 @@ const BALL_CONTACT = { friction: 0.2, restitution: 0.4 };
 
 /** Radius of a hook's lower end where it lies on the floor, as a share of its length. Common practice, no source. */
 const BEND = 0.08;
+
+/** Thickness of a chamber's walls in balls: thin walls would let a ball through that is squeezed past its middle. */
+const WALL_THICKNESS = 3;
 
 /** How high the walls stand above the surface, and how deep they reach where there is no floor, m. */
 const WALL_ABOVE = 20;
@@ -140,21 +143,25 @@ function addChambers(bait: Body, { chambers, balls, G }: ScenePlan): Lanes {
     const right = -chamber.from + SKIN - G.x;
     const low = chamber.height - chamber.tall / 2 - SKIN - G.z;
     const high = chamber.height + chamber.tall / 2 + SKIN - G.z;
-    bait.createFixture({
-      shape: new Chain(
-        [
-          { x: left, y: low },
-          { x: right, y: low },
-          { x: right, y: high },
-          { x: left, y: high },
-        ],
-        true,
-      ),
-      density: 0,
-      ...BALL_CONTACT,
-      filterCategoryBits: walls,
-      filterMaskBits: mask,
-    });
+    const thick = WALL_THICKNESS * Math.max(...own.map((ball) => ball.diameter));
+    const box = (x1: number, z1: number, x2: number, z2: number): void => {
+      bait.createFixture({
+        shape: new Polygon([
+          { x: x1, y: z1 },
+          { x: x2, y: z1 },
+          { x: x2, y: z2 },
+          { x: x1, y: z2 },
+        ]),
+        density: 0,
+        ...BALL_CONTACT,
+        filterCategoryBits: walls,
+        filterMaskBits: mask,
+      });
+    };
+    box(left - thick, low - thick, left, high + thick);
+    box(right, low - thick, right + thick, high + thick);
+    box(left, low - thick, right, low);
+    box(left, high, right, high + thick);
   });
   return bits;
 }
