@@ -7,7 +7,7 @@ export interface Sample {
 }
 
 /** Index of the first time ≥ t (times rising); length where there is none. */
-export function lowerBound(time: ArrayLike<number>, t: number): number {
+function lowerBound(time: ArrayLike<number>, t: number): number {
   let low = 0;
   let high = time.length;
   while (low < high) {

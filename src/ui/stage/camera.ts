@@ -45,7 +45,7 @@ export function rulerSizes(size: Size): Rulers {
 }
 
 /** Share of the stage's width that the bait's length takes when close. */
-export const CLOSE_SHARE = 0.55;
+const CLOSE_SHARE = 0.55;
 
 /** Scale at which the bait fills the stage: 55 % of its width, less on a stage too low to hold it upright. */
 export function closeScale(scene: Scene, size: Size): number {

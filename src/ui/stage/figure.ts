@@ -8,7 +8,7 @@ import { hookedHangers } from "./still";
 import type { Scene } from "./types";
 
 /** Draws marks into a Graphics at `scale` px to a metre, y down. */
-export function drawMarks(g: Graphics, marks: readonly Mark[], palette: Palette, scale: number): void {
+function drawMarks(g: Graphics, marks: readonly Mark[], palette: Palette, scale: number): void {
   const flat = (points: readonly Vec[]): { x: number; y: number }[] =>
     points.map((p) => ({ x: p.x * scale, y: -p.z * scale }));
   for (const mark of marks) {

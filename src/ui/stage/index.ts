@@ -6,9 +6,7 @@ export { default as BaitDrawing } from "./BaitDrawing.svelte";
 export { default as Stage } from "./Stage.svelte";
 export { default as Transport } from "./Transport.svelte";
 export { Player } from "./player.svelte";
-export { RATES, rateText, timeText } from "./playback";
 export { sceneOf } from "./scene";
-export { wordsOf } from "./marks";
 export type { Posed, Scene, StageOptions } from "./types";
 
 /** Keys that the stage listens to itself, for a page's list of keys. */

@@ -1,5 +1,14 @@
 import "pixi.js/unsafe-eval"; // shaders set up without eval: the page's content security policy forbids it
-import { autoDetectRenderer, Container, Graphics, Rectangle, type Renderer, Sprite, Texture } from "pixi.js";
+import {
+  autoDetectRenderer,
+  Container,
+  Graphics,
+  Rectangle,
+  type Renderer,
+  Sprite,
+  Texture,
+  Ticker,
+} from "pixi.js";
 import type { Vec } from "../../model/base";
 import { rulerSizes, toScreen, type Size, type View } from "./camera";
 import { Figure } from "./figure";
@@ -44,6 +53,10 @@ function computedInSoftware(): boolean {
   gl.getExtension("WEBGL_lose_context")?.loseContext();
   return /swiftshader|llvmpipe|softpipe|software|basic render/i.test(name);
 }
+
+// The library's housekeeping has a clock of its own that would never rest: it ticks with the pictures instead.
+Ticker.system.autoStart = false;
+Ticker.system.stop();
 
 /** Draws pictures on a canvas of its own. Knows no clock: it draws when told. */
 export class Painter {
@@ -201,6 +214,7 @@ export class Painter {
     drawRulers(this.#rulers, sheet, bait);
     labels.end();
     this.#renderer.render({ container: this.#root });
+    Ticker.system.update();
   }
 
   /** Pitch, forces, G and B, each label where it finds room. */

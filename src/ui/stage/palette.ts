@@ -27,7 +27,7 @@ export type Role =
 
 export type Palette = Readonly<Record<Role, Rgb>> & { readonly dark: boolean; readonly font: string };
 
-export const TOKENS: readonly (readonly [Role, string])[] = [
+const TOKENS: readonly (readonly [Role, string])[] = [
   ["paper", "--paper"],
   ["ink", "--ink"],
   ["inkSoft", "--ink-soft"],

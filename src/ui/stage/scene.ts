@@ -86,7 +86,7 @@ export function sceneOf(bait: Bait, tackle: Tackle | null, depth: number): Scene
 }
 
 /** Radius of the sphere of a volume (m³), m: V = 4/3 π r³. */
-export const sphereRadius = (volume: number): number => Math.cbrt((3 * volume) / (4 * Math.PI));
+const sphereRadius = (volume: number): number => Math.cbrt((3 * volume) / (4 * Math.PI));
 
 /**
  * Sizes of the hooks as drawn, from their masses by the cube root: the same two figures as the swinging hooks of

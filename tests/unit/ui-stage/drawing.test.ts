@@ -29,6 +29,7 @@ import {
   unplaced,
 } from "../../../src/ui/stage/geometry";
 import { luminance, mix, paletteFrom } from "../../../src/ui/stage/palette";
+import { clipped } from "../../../src/ui/stage/paths";
 import { Placer } from "../../../src/ui/stage/placer";
 import { sceneOf } from "../../../src/ui/stage/scene";
 import { decimalsOf, niceStep, ticksBetween, tickText } from "../../../src/ui/stage/ticks";
@@ -87,6 +88,63 @@ describe("geometry", () => {
     expect(drawn).toBeCloseTo(15, 9); // 20 long: five dashes of 3 with gaps of 1
     expect(pieces).toHaveLength(5);
     expect(pieces.some((p) => p.length === 3)).toBe(true); // one goes round the corner
+  });
+});
+
+describe("a long line", () => {
+  const screen = { width: 100, height: 50 };
+
+  test("is cut where it leaves the screen's surroundings and taken up where it comes back", () => {
+    const out = clipped(
+      [
+        { x: 50, y: 25 },
+        { x: 500, y: 25 },
+        { x: 500, y: 40 },
+        { x: 50, y: 40 },
+      ],
+      screen,
+      10,
+    );
+    expect(out).toEqual([
+      [
+        { x: 50, y: 25 },
+        { x: 110, y: 25 },
+      ],
+      [
+        { x: 110, y: 40 },
+        { x: 50, y: 40 },
+      ],
+    ]);
+  });
+
+  test("is kept whole on the screen, crosses it from outside to outside, or is left out", () => {
+    const path = [
+      { x: 1, y: 1 },
+      { x: 50, y: 20 },
+      { x: 99, y: 49 },
+    ];
+    expect(clipped(path, screen, 10)).toEqual([path]);
+    const across = clipped(
+      [
+        { x: -1000, y: 25 },
+        { x: 1000, y: 25 },
+      ],
+      screen,
+      0,
+    );
+    expect(across).toHaveLength(1);
+    expect(across[0]?.[0]?.x).toBeCloseTo(0, 9);
+    expect(across[0]?.[1]?.x).toBeCloseTo(100, 9);
+    expect(
+      clipped(
+        [
+          { x: -50, y: -90 },
+          { x: 300, y: -90 },
+        ],
+        screen,
+        10,
+      ),
+    ).toEqual([]);
   });
 });
 
