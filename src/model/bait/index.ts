@@ -7,14 +7,4 @@ export type { PreparedReading, Sizes } from "./bench";
 export { bibPlate } from "./bib";
 export type { BibPlate, Piece } from "./bib";
 export { BaitError } from "./error";
-export { rigidOf } from "./rigid";
-export {
-  AIR_DENSITY,
-  densityHungUnder,
-  readingHeldUnder,
-  scaleReading,
-  SCALE_WEIGHT_DENSITY,
-  trueMass,
-  trueMassOfDensity,
-  volumeHeldUnder,
-} from "./weighing";
+export { AIR_DENSITY, densityHungUnder, scaleReading, trueMass, trueMassOfDensity } from "./weighing";

@@ -97,7 +97,7 @@ export interface CoatSpec {
   readonly stuff: Stuff;
 }
 export type Group =
-  "body" | "chambers" | "balls" | "ballast" | "wires" | "bib" | "hangers" | "fittings" | "coats";
+  "body" | "chambers" | "balls" | "ballast" | "wires" | "bib" | "hangers" | "fittings" | "coats" | "corrections";
 
 export interface BenchReading {
   readonly kind: "displacement" | "weighing";
@@ -110,6 +110,30 @@ export interface BenchReading {
   readonly with: readonly string[];
   /** Correct the reading for air buoyancy. */
   readonly air: boolean;
+  /**
+   * Groups or names of what was not yet cut into the body when it was read (holes of ballast, chambers, the slot): a blank
+   * weighed before it was drilled. Absent: the body was as it is.
+   */
+  readonly before?: readonly string[];
+}
+
+/**
+ * What a tub reading says beyond the computed account (docs/model.md §3, Bench readings). It displaces nothing. Its mass
+ * stands at the G that the bait has without it, so that only `shift` moves G.
+ */
+export interface CorrectionSpec {
+  readonly name: string;
+  /** kg, below 0 where the bait is lighter than computed. */
+  readonly mass: number;
+  /** Further shift of the whole bait's G, m (x forward, z up). */
+  readonly shift: Vec;
+  /**
+   * Standard uncertainty of the reading, as net buoyancy (kg) and as the place of G (m); null where the reading says
+   * nothing about it.
+   */
+  readonly deviation: { readonly mass: number | null; readonly x: number | null; readonly z: number | null };
+  /** Groups or names of items that were not on the bait when it was read. */
+  readonly without: readonly string[];
 }
 
 /** Everything a maker says about one bait, in SI, body frame. Made by `compile(document)`. */
@@ -126,6 +150,8 @@ export interface BaitSpec {
   readonly fittings: readonly FittingSpec[];
   readonly coats: readonly CoatSpec[];
   readonly bench: readonly BenchReading[];
+  /** Corrections by tub readings, each a row of the account; absent: none. */
+  readonly corrections?: readonly CorrectionSpec[];
   readonly uncertainty: UncertaintySpec;
 }
 
@@ -152,6 +178,8 @@ export interface Item {
   readonly group: Group;
   readonly mass: number;
   readonly massCentre: Vec;
+  /** First moment beyond mass × centre, kg·m: what a correction shifts; nothing in all other rows. */
+  readonly moment: Vec;
   /** Pitch inertia about the item's own mass centre, kg·m² (0 for points). */
   readonly inertia: number;
   /** Outside water displaced, m³, and its centre. */

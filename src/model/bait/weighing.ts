@@ -5,7 +5,7 @@
 /** Conventional density of air for weighing, kg/m³. OIML D 28 (2004): 1.2 kg/m³. */
 export const AIR_DENSITY = 1.2;
 /** Density of the weights that scales are adjusted with, kg/m³. OIML D 28 (2004): 8000 kg/m³. */
-export const SCALE_WEIGHT_DENSITY = 8000;
+const SCALE_WEIGHT_DENSITY = 8000;
 
 /** True mass (kg) of a thing of known volume (m³) from a scale's reading in air: m = W + ρ_air (V − W/8.0). */
 export function trueMass(reading: number, volume: number, air = AIR_DENSITY): number {

@@ -8,7 +8,7 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
  * Lowest height (m, along the world's vertical, from the nose tip) of the bare side outline at a pitch: blunt ends count by
  * their corners. A scan in φ between the breaks, then golden section round the best.
  */
-export function lowestOfOutline(edges: Edges, sin: number, cos: number): number {
+function lowestOfOutline(edges: Edges, sin: number, cos: number): number {
   const edge = cos >= 0 ? edges.bottom : edges.top; // the underside, whichever way up
   const height = (phi: number): number =>
     -((edges.length * (1 - Math.cos(phi))) / 2) * sin + edge.call(edges, phi) * cos;

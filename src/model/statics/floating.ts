@@ -2,6 +2,7 @@ import { brent } from "../base";
 import type { SurfacePlane } from "../base";
 import { MID } from "../bait";
 import type { Bait, BallSide } from "../bait";
+import { balance, Load } from "./balance";
 import { cloudOf } from "./cloud";
 import type { Cloud } from "./cloud";
 import { draftOf } from "./draft";
@@ -22,9 +23,6 @@ const STEP = (2 * Math.PI) / SCAN;
  */
 const CLOUD_DOUBT = { fixed: 2e-3, emergent: 0.02 };
 const CLOUD_DOUBT_AT_END = { fixed: 1.5e-2, emergent: 0.15 };
-/** Relative size of force and moment at which an equilibrium counts as found. */
-const FOUND = 1e-11;
-
 /** One side of the balls, ready to float. */
 interface Side {
   readonly wet: Wettable;
@@ -44,10 +42,7 @@ export class Floater {
   readonly #sides = new Map<string, Side>();
   readonly #balls: boolean;
   #points: Cloud | null = null;
-  /** Volume that carries the bait, and what then stays above the water, m³. */
-  readonly needed: number;
-  readonly #emergent: number;
-  readonly #total: number;
+  readonly #load: Load;
   /** kg, above 0 floats. */
   readonly netBuoyancy: number;
 
@@ -59,10 +54,13 @@ export class Floater {
     if (!(density > 0)) throw new RangeError(`water density ${density} kg/m³: give a number above 0`);
     const { mass, displaced } = bait.rigid(MID);
     this.#balls = hasBalls(bait);
-    this.needed = mass / density;
-    this.#total = displaced;
-    this.#emergent = displaced - this.needed;
+    this.#load = new Load(mass / density, displaced);
     this.netBuoyancy = density * displaced - mass;
+  }
+
+  /** Volume that carries the bait, m³. */
+  get needed(): number {
+    return this.#load.needed;
   }
 
   get floats(): boolean {
@@ -95,45 +93,30 @@ export class Floater {
   }
 
   /**
-   * Force out of balance, below 0 where too little is under, in a form that is nearly linear in the level right up to the last
-   * tip under or above water: the difference of the square roots of the smaller volume, that under or that above.
-   */
-  #excess(volume: number): number {
-    return this.needed > this.#emergent
-      ? Math.sqrt(this.#emergent) - Math.sqrt(Math.max(0, this.#total - volume))
-      : Math.sqrt(Math.max(0, volume)) - Math.sqrt(this.needed);
-  }
-
-  /** Its slope by the level, from the waterline's area (m²). */
-  #excessSlope(volume: number, area: number): number {
-    const smaller = this.needed > this.#emergent ? this.#total - volume : volume;
-    return smaller > 0 ? area / (2 * Math.sqrt(smaller)) : 0;
-  }
-
-  /**
    * Level at which the force balances at a trim, by bracketing; Newton's and secant steps where they stay inside.
    * `within`: the greatest error in volume, as a share of the smaller volume, that under or that above.
    */
   #level(side: Side, pitch: number, guess?: number, within = 1e-13): { level: number; under: Under } {
     const { wet } = side;
+    const load = this.#load;
     const sin = Math.sin(pitch);
     const cos = Math.cos(pitch);
     let { low, high } = wet.reach(sin, cos);
     let level = guess ?? this.#cloud(side, pitch).level;
     if (!(level > low && level < high)) level = (low + high) / 2;
-    const close = within * Math.min(this.needed, this.#emergent) + 1e-16 * this.#total;
+    const close = within * Math.min(this.#load.needed, this.#load.emergent) + 1e-16 * this.#load.total;
     let lastLevel = NaN;
     let lastExcess = NaN;
     for (let k = 0; k < 200; k++) {
       const under = wet.under({ sin, cos, level });
       // A straight piece that lies along the surface goes under all at once: then the bracket closes on that level.
-      if (Math.abs(under.volume - this.needed) <= close || high - low < 1e-15) return { level, under };
-      const excess = this.#excess(under.volume);
+      if (Math.abs(under.volume - this.#load.needed) <= close || high - low < 1e-15) return { level, under };
+      const excess = load.excess(under.volume);
       if (excess < 0) low = level;
       else high = level;
       const slope =
         k === 0
-          ? this.#excessSlope(under.volume, under.waterplaneArea)
+          ? load.slope(under.volume, under.waterplaneArea)
           : (excess - lastExcess) / (level - lastLevel);
       lastLevel = level;
       lastExcess = excess;
@@ -142,13 +125,13 @@ export class Floater {
       if (level === lastLevel) return { level, under };
     }
     throw new Error(
-      `no level found at a trim of ${pitch} rad: ${wet.always.volume} m³ always under, ${this.needed} m³ needed`,
+      `no level found at a trim of ${pitch} rad: ${wet.always.volume} m³ always under, ${this.#load.needed} m³ needed`,
     );
   }
 
   #cloud(side: Side, pitch: number): { lever: number; level: number } {
     const { G } = side.wet.rigid;
-    return side.cloud.at(Math.sin(pitch), Math.cos(pitch), this.needed, G.x, G.z);
+    return side.cloud.at(Math.sin(pitch), Math.cos(pitch), this.#load.needed, G.x, G.z);
   }
 
   /** Righting lever X_B − X_G (m) at a trim, on the true geometry. */
@@ -166,7 +149,7 @@ export class Floater {
 
   /** Does the cloud leave a doubt about a lever's sign? */
   #doubtful(lever: number, doubt = CLOUD_DOUBT): boolean {
-    const emergent = (doubt.emergent * this.#emergent) / this.#total + 1e-6;
+    const emergent = (doubt.emergent * this.#load.emergent) / this.#load.total + 1e-6;
     return Math.abs(lever) <= Math.min(doubt.fixed, emergent) * this.bait.shape.length;
   }
 
@@ -277,7 +260,9 @@ export class Floater {
   ): Root | null {
     const t = atA.lever / (atA.lever - atB.lever);
     const guess = { pitch: a + t * (b - a), level: atA.level + t * (atB.level - atA.level) };
-    const quick = Number.isFinite(guess.level) ? this.#newton(side, guess.pitch, guess.level) : null;
+    const quick = Number.isFinite(guess.level)
+      ? balance(side.wet, this.#load, guess.pitch, guess.level, 2 * STEP)
+      : null;
     if (quick && quick.pitch >= a - STEP && quick.pitch <= b + STEP && this.#agrees(side, quick.pitch))
       return { side, ...quick };
     const lever = (pitch: number): number => this.#lever(side, pitch);
@@ -301,78 +286,6 @@ export class Floater {
     if (!this.#balls) return true;
     const own = sideAt(pitch);
     return own.end === side.wet.side.end && own.face === side.wet.side.face;
-  }
-
-  #newton(side: Side, pitch: number, level: number): Omit<Root, "side"> | null {
-    const { wet } = side;
-    const { G } = wet.rigid;
-    const height = wet.shape.maxHeight;
-    const length = wet.shape.length;
-    const root = Math.sqrt(this.needed);
-    /** Force (in the form of `#excess`, without unit) and moment over weight × length. */
-    const residual = (p: number, l: number): [number, number, Under] => {
-      const sin = Math.sin(p);
-      const cos = Math.cos(p);
-      const u = wet.under({ sin, cos, level: l });
-      const moment = u.x * cos - u.z * sin - u.volume * (G.x * cos - G.z * sin);
-      return [this.#excess(u.volume) / root, moment / (this.needed * length), u];
-    };
-    let [f, m, under] = residual(pitch, level);
-    // Steps for the slopes: small against the height that is still above (or under) the water.
-    const slope = this.#excessSlope(under.volume, under.waterplaneArea) / root;
-    if (!(slope > 0)) return null;
-    const dl = -1e-3 * Math.min(height / 10, 1 / slope);
-    const dp = 1e-4;
-    const [fl, ml] = residual(pitch, level + dl);
-    const [fp, mp] = residual(pitch + dp, level);
-    let Jfl = (fl - f) / dl;
-    let Jfp = (fp - f) / dp;
-    let Jml = (ml - m) / dl;
-    let Jmp = (mp - m) / dp;
-    for (let k = 0; k < 16; k++) {
-      const force = under.volume / this.needed - 1;
-      if (Math.abs(force) <= FOUND && Math.abs(m) <= FOUND) {
-        // Stable: at balanced force the moment falls as the nose rises.
-        return Jmp - (Jml * Jfp) / Jfl < 0 ? { pitch, level, under } : null;
-      }
-      const det = Jfl * Jmp - Jfp * Jml;
-      let stepL = (-f * Jmp + m * Jfp) / det;
-      let stepP = (-m * Jfl + f * Jml) / det;
-      const most = Math.max(Math.abs(stepP) / (2 * STEP), Math.abs(stepL) / (height / 2));
-      if (!Number.isFinite(most)) return null;
-      if (most > 1) {
-        stepL /= most;
-        stepP /= most;
-      }
-      let next = residual(pitch + stepP, level + stepL);
-      // Not so far that all or nothing is under: there is no slope to come back by.
-      for (
-        let half = 0;
-        half < 6 && !(this.#excessSlope(next[2].volume, next[2].waterplaneArea) > 0);
-        half++
-      ) {
-        stepL /= 2;
-        stepP /= 2;
-        next = residual(pitch + stepP, level + stepL);
-      }
-      level += stepL;
-      pitch += stepP;
-      const [f1, m1, u1] = next;
-      // Broyden 1965, Math. Comp. 19:577–593, with unknowns scaled by height and 1 rad.
-      const rf = f1 - f - Jfl * stepL - Jfp * stepP;
-      const rm = m1 - m - Jml * stepL - Jmp * stepP;
-      const norm = (stepL / height) ** 2 + stepP ** 2;
-      const sl = stepL / (height * height) / norm;
-      const sp = stepP / norm;
-      Jfl += rf * sl;
-      Jfp += rf * sp;
-      Jml += rm * sl;
-      Jmp += rm * sp;
-      f = f1;
-      m = m1;
-      under = u1;
-    }
-    return null;
   }
 
   /**

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { BaitSpec, FittingSpec } from "../../../src/model/bait";
-import { Floater, floating, staticsOf } from "../../../src/model/statics";
+import { Floater, floating, restTrim, staticsOf, upright } from "../../../src/model/statics";
 import {
   A,
   at,
@@ -233,5 +233,12 @@ describe("upright or on its side", () => {
     expect(s.upright.uprightAfloat).toBe(false);
     expect(s.upright.GM).toBeLessThan(0);
     expect(s.notes.join(" ")).toMatch(/lies on its side/);
+    // The same without the balsa's lift: sunk, there is no waterline to stand on.
+    expect(upright(restTrim(tall), null)).toEqual({
+      BG: restTrim(tall).BG,
+      GM: null,
+      bellyDownUnderWater: true,
+      uprightAfloat: null,
+    });
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { BaitSpec, FittingSpec } from "../../../src/model/bait";
-import { restTrim, staticsOf, submergedLever } from "../../../src/model/statics";
+import { account, restTrim, staticsOf, submergedLever } from "../../../src/model/statics";
 import { at, deg, ELLIPSOID, ELLIPSOID_VOLUME, g, make, mm, STEEL, stuff } from "../bait/fixtures";
 
 /** A weight so dense that it takes no room: it moves G and nothing else. */
@@ -132,6 +132,18 @@ describe("the whole of the statics", () => {
     expect(s.account.reduce((t, r) => t + r.net, 0)).toBeCloseTo(s.netBuoyancy, 15);
     expect(s.netBuoyancy).toBeCloseTo(998.2 * (ELLIPSOID_VOLUME + 1e-3 / 7820) - BODY - 1 * g, 9);
     expect(s.bodyVolume).toBeCloseTo(ELLIPSOID_VOLUME, 12);
+  });
+  it("the account nets a gram outside by what it exceeds the water, nothing for a void", () => {
+    const bait = make(ELLIPSOID, {
+      chambers: [
+        { name: "c", from: 40 * mm, to: 60 * mm, height: 0, tall: 6 * mm, wide: 6 * mm, balls: null },
+      ],
+      fittings: [{ name: "eye", at: at(10, 3), mass: 1 * g, stuff: STEEL, where: "outside" }],
+    });
+    const rows = new Map(account(bait, 1000).map((r) => [r.item, r.net / g]));
+    expect(rows.get("eye")).toBeCloseTo(1000 / 7820 - 1, 12);
+    expect(rows.get("c chamber")).toBe(0);
+    expect(rows.get("body")).toBeCloseTo(ELLIPSOID.volume * 1e6 - 0.4 * (ELLIPSOID.volume * 1e6 - 0.72), 9);
   });
   it("5 → 25 °C costs 0.05 g of lift on 16 mL, fresh → sea 35 gives 0.43 g", async () => {
     const { density } = await import("../../../src/model/water");
