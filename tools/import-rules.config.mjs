@@ -12,6 +12,7 @@ const rooms = {
   forces: ["base", "water", "materials", "shape", "bait"],
   line: ["base", "water", "materials", "shape", "bait", "statics", "forces"],
   tow: ["base", "water", "materials", "shape", "bait", "statics", "forces", "line"],
+  bench: ["base", "water", "materials", "shape", "bait", "statics", "forces", "line", "tow"],
   motion: ["base", "water", "materials", "shape", "bait", "statics", "forces", "line", "tow"],
 };
 

@@ -97,7 +97,16 @@ export interface CoatSpec {
   readonly stuff: Stuff;
 }
 export type Group =
-  "body" | "chambers" | "balls" | "ballast" | "wires" | "bib" | "hangers" | "fittings" | "coats" | "corrections";
+  | "body"
+  | "chambers"
+  | "balls"
+  | "ballast"
+  | "wires"
+  | "bib"
+  | "hangers"
+  | "fittings"
+  | "coats"
+  | "corrections";
 
 export interface BenchReading {
   readonly kind: "displacement" | "weighing";

@@ -1,4 +1,5 @@
 export type * from "./types";
+export type * from "./plan-types";
 export { band } from "./band";
 export type { Band, BandOptions, Contribution } from "./band";
 export { floatAt, Floater, floating } from "./floating";
