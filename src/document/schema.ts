@@ -407,9 +407,18 @@ export type Scenario = Immutable<z.output<typeof scenarioSchema>>;
 export type ScenarioBait = Scenario["bait"];
 export type ScenarioMove = Scenario["cadence"][number];
 
-/** The published JSON Schema (draft 2020-12) of a scenario file. */
+/**
+ * The JSON Schema (draft 2020-12) of a scenario file, published with the app as scenario.schema.json. Rules between
+ * fields (stations that rise, exactly one of two keys) are beyond it: the program checks those itself.
+ */
 export function scenarioJsonSchema(): Record<string, unknown> {
-  return z.toJSONSchema(scenarioSchema, { io: "input" });
+  return z.toJSONSchema(scenarioSchema, {
+    io: "input",
+    // What a slider offers is the form's business, not the file's.
+    override: ({ jsonSchema }) => {
+      delete (jsonSchema as { slider?: unknown }).slider;
+    },
+  });
 }
 
 /**

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
@@ -82,6 +83,11 @@ describe("the schema's fields", () => {
       },
     });
     expect(schema.required).toEqual(["format", "version", "name", "bait", "water", "tackle"]);
+  });
+
+  it("is the one that the app publishes (write it anew with npm run -s answer -- --schema)", () => {
+    const published = readFileSync("src/ui/public/scenario.schema.json", "utf8");
+    expect(published).toBe(`${JSON.stringify(scenarioJsonSchema(), null, 2)}\n`);
   });
 
   it("turns paths into steps and back", () => {
