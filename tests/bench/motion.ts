@@ -37,11 +37,23 @@ const scenes: Scene[] = [
   {
     name: "two hooks and tether, swim",
     bait: minnow(4e-3),
-    run: { tackle: TACKLE, cadence: SWIM },
+    run: { tackle: TACKLE, cadence: SWIM, line: "tether" },
     wanted: 100,
   },
   {
     name: "two hooks, four balls, tether, swim",
+    bait: rattler(3.3e-3),
+    run: { tackle: TACKLE, cadence: SWIM, line: "tether" },
+    wanted: 40,
+  },
+  {
+    name: "two hooks and full line, swim",
+    bait: minnow(4e-3),
+    run: { tackle: TACKLE, cadence: SWIM },
+    wanted: 100,
+  },
+  {
+    name: "two hooks, four balls, full line, swim",
     bait: rattler(3.3e-3),
     run: { tackle: TACKLE, cadence: SWIM },
     wanted: 40,

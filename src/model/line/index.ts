@@ -10,5 +10,6 @@ export {
   type LineModelOptions,
   type LineWater,
 } from "./steady";
+export { SEGMENTS, segmentedLine, type SegmentOptions } from "./segments";
 export { MATERIAL_DAMPING, tether } from "./tether";
 export type { EyeMotion, LinePull, MovingLine, RodEnd } from "./moving";

@@ -1,7 +1,7 @@
 import type { Vec } from "../base";
 import { lerp, random } from "../base";
 import { createEvaluator, FORCE_LEGEND, type ForceKey, prepareCraft, type Craft } from "../forces";
-import { type MovingLine, tether } from "../line";
+import { type MovingLine, segmentedLine, tether } from "../line";
 import { timeline, type Timeline } from "./cadence";
 import { Capture } from "./capture";
 import { looseBalls, type LooseBall } from "./chamber";
@@ -70,7 +70,12 @@ export function startRun(setup: RunSetup): Run {
   const tip =
     tackle === null ? { x: 0, z: 0 } : rodTipPlace(toWorld(bait.spec.tie).z, tackle.lineOut, tackle.rodTip);
   const rod = timeline(setup.cadence, tackle, tip);
-  const line = tackle === null ? null : tether(tackle.line);
+  const line =
+    tackle === null
+      ? null
+      : setup.line === "tether"
+        ? tether(tackle.line)
+        : segmentedLine(tackle.line, around, { current: around.current, depth: around.depth });
 
   const scene = buildScene({
     gravity: around.gravity,

@@ -31,6 +31,8 @@ export interface RunSetup {
   /** Where and how it starts. "afloat": at the rest pose on the surface or, for a sinker, just under it; a pose otherwise. */
   readonly start: "afloat" | { readonly depth: number; readonly pitch: number | "rest" };
   readonly bibFactor: number;
+  /** How the line is reckoned: with weight and drag in segments (default), or as a bare spring, a cross-check. */
+  readonly line?: "segments" | "tether";
   /** Steps per second, default 960. */
   readonly rate: number;
   /** Frames kept per second, default 60; divides `rate`. */
