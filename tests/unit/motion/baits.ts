@@ -186,6 +186,8 @@ export const setup = (bait: Bait, more: Partial<RunSetup> = {}): RunSetup => ({
   cadence: [{ do: "settle", for: 10 }],
   start: "afloat",
   bibFactor: 1,
+  // The bare spring: what the line itself adds is tested in its own room.
+  line: "tether",
   rate: 960,
   frameRate: 60,
   seed: 1,
