@@ -44,12 +44,22 @@ export function rulerSizes(size: Size): Rulers {
   return isNarrow(size) ? { left: 40, bottom: 20 } : { left: 52, bottom: 22 };
 }
 
-/** Share of the stage's width that the bait's length takes when close. */
-const CLOSE_SHARE = 0.55;
+/** Least and greatest share of the stage's width that the bait's length takes when close. */
+const CLOSE_SHARE = [0.45, 0.55] as const;
 
-/** Scale at which the bait fills the stage: 55 % of its width, less on a stage too low to hold it upright. */
+/** Sine of the pitch at which the bait with its hanging hooks still has to fit when close: a little under 30°. */
+const STEEP = 0.45;
+
+/**
+ * Scale at which the bait fills the stage: its length 45 to 55 % of the width, the more the better it fits in height
+ * when it swims steeply; less on a stage too low to hold it upright.
+ */
 export function closeScale(scene: Scene, size: Size): number {
-  return Math.min(CLOSE_SHARE * size.width, 1.15 * size.height) / scene.length;
+  const { extent, length } = scene;
+  const tall = extent.maxZ - extent.minZ + STEEP * length;
+  const fits = (0.9 * (size.height - rulerSizes(size).bottom)) / tall;
+  const [least, most] = CLOSE_SHARE.map((share) => (share * size.width) / length) as [number, number];
+  return Math.min(Math.max(least, Math.min(most, fits)), (1.15 * size.height) / length);
 }
 
 /** Depth of water that the framing of the column shows: the whole where there is a floor, else 2 m or to the bait. */

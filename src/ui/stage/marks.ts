@@ -224,6 +224,10 @@ export function ghostMarks(scene: Scene): Mark[] {
   return marks;
 }
 
+/** How far a hook hangs below its hanger's eye, ring included, m. */
+export const hangingLength = (hanger: Scene["hangers"][number]): number =>
+  1.5 * (hanger.ringRadius ?? 0) + (hanger.hookLength ?? 0);
+
 /**
  * A hook with its ring, hanging from its eye: own frame with the eye at the origin, hanging towards −z.
  * Drawn as a treble seen from the side: shank, two bends with their points, the third bend end on.

@@ -3,12 +3,12 @@ import { isNarrow } from "./camera";
 import { placed } from "./geometry";
 import { numberOf } from "./palette";
 import type { Placer } from "./placer";
-import type { Sheet } from "./sheet";
+import type { Point, Sheet } from "./sheet";
 import { tickText } from "./ticks";
 import type { Posed } from "./types";
 
 /** G as the quartered disc of engineering drawings, B as a ring; each with its letter. */
-export function drawCentres(g: Graphics, sheet: Sheet, bait: Posed, placer: Placer): void {
+export function drawCentres(g: Graphics, sheet: Sheet, bait: Posed): void {
   const { at } = sheet;
   const palette = sheet.palette;
   const ink = numberOf(palette.ink);
@@ -24,12 +24,8 @@ export function drawCentres(g: Graphics, sheet: Sheet, bait: Posed, placer: Plac
       .closePath()
       .fill({ color: ink });
   g.circle(G.x, G.y, 6).stroke({ color: ink, width: 1.5 });
-  for (const [letter, p, direction] of [
-    ["G", G, 0],
-    ["B", B, Math.PI],
-  ] as const) {
-    const spot = placer.place(p, direction, 12, 15, 9);
-    sheet.labels.put(letter, spot.x, spot.y, {
+  for (const { letter, x, y } of centreLetters(sheet, bait))
+    sheet.labels.put(letter, x, y, {
       size: 14,
       bold: true,
       colour: palette.ink,
@@ -37,7 +33,19 @@ export function drawCentres(g: Graphics, sheet: Sheet, bait: Posed, placer: Plac
       anchorX: 0.5,
       anchorY: 0.5,
     });
-  }
+}
+
+/** Where the letters of G and B stand: always G to the right of its mark and B to the left, so that neither is taken for the other. */
+export function centreLetters(
+  sheet: Sheet,
+  bait: Posed,
+): readonly (Point & { readonly letter: "G" | "B" })[] {
+  const G = sheet.at(bait.snapshot.G);
+  const B = sheet.at(bait.snapshot.B);
+  return [
+    { letter: "G", x: G.x + 14, y: G.y },
+    { letter: "B", x: B.x - 14, y: B.y },
+  ];
 }
 
 /** The pitch as an angle between a level line and the datum line, drawn ahead of the nose. */

@@ -15,7 +15,7 @@ import { Figure } from "./figure";
 import { drawForces } from "./forces";
 import { Labels } from "./labels";
 import { Lens } from "./lens";
-import { drawCentres, drawPitch, pointTo } from "./notes";
+import { centreLetters, drawCentres, drawPitch, pointTo } from "./notes";
 import { cssOf, mix, numberOf, type Palette } from "./palette";
 import { drawPaths } from "./paths";
 import { Placer } from "./placer";
@@ -231,7 +231,8 @@ export class Painter {
     placer.block(rulers.left + 30, at(eye).y, 60, 20);
     if (options.labels) drawPitch(this.#over, sheet, bait, placer);
     for (const p of [G, B]) placer.block(at(p).x, at(p).y, 13, 13);
+    for (const { x, y } of centreLetters(sheet, bait)) placer.block(x, y, 12, 15);
     if (options.forces) drawForces(this.#over, sheet, bait, options.labels, placer);
-    drawCentres(this.#over, sheet, bait, placer);
+    drawCentres(this.#over, sheet, bait);
   }
 }

@@ -3,6 +3,7 @@ import type { Bait, BibSpec, WireSpec } from "../../model/bait";
 import type { Tackle } from "../../model/line";
 import { insideOutline, outline, outlineCrossings, type Section, type Shape } from "../../model/shape";
 import { boxOf } from "./geometry";
+import { hangingLength } from "./marks";
 import type { Scene, SceneHanger, SceneWire } from "./types";
 
 /** Points of the side outline: at 1000 px of length a chord then leaves the curve by well under a pixel. */
@@ -24,6 +25,12 @@ export function sceneOf(bait: Bait, tackle: Tackle | null, depth: number): Scene
   const side = outline(drawn, OUTLINE_POINTS);
   const bib = spec.bib ? plateOf(spec.bib) : null;
   const wires = spec.wires.map((wire) => splitForDrawing(wire, drawn));
+  const hangers = spec.hangers.map((h): SceneHanger => ({
+    name: h.name,
+    at: h.at,
+    ringRadius: h.ring && h.ring.mass > 0 ? ringAcross(h.ring.mass) / 2 : null,
+    hookLength: h.hook && h.hook.mass > 0 ? trebleLength(h.hook.mass) : null,
+  }));
   const whole = bait.rigid(AT_REST);
   const centres = bait.ballCentres(AT_REST);
   const radii = spec.chambers.flatMap((c) =>
@@ -59,12 +66,7 @@ export function sceneOf(bait: Bait, tackle: Tackle | null, depth: number): Scene
       ],
     })),
     balls: centres.map((at, i) => ({ at, radius: radii[i] ?? 0 })),
-    hangers: spec.hangers.map((h): SceneHanger => ({
-      name: h.name,
-      at: h.at,
-      ringRadius: h.ring && h.ring.mass > 0 ? ringAcross(h.ring.mass) / 2 : null,
-      hookLength: h.hook && h.hook.mass > 0 ? trebleLength(h.hook.mass) : null,
-    })),
+    hangers,
     fittings: spec.fittings.map((f) => ({
       name: f.name,
       at: f.at,
@@ -80,7 +82,7 @@ export function sceneOf(bait: Bait, tackle: Tackle | null, depth: number): Scene
       ...(bib ? bib.plate : []),
       ...wires.flatMap((w) => w.outside.flat()),
       spec.tie,
-      ...spec.hangers.map((h) => h.at),
+      ...hangers.flatMap((h) => [h.at, { x: h.at.x, z: h.at.z - hangingLength(h) }]),
     ]),
   };
 }

@@ -64,8 +64,3 @@ export function boxOfMarks(marks: readonly Mark[]): Box {
     ),
   );
 }
-
-/** Box round the level bait with its hooks hanging, from its nose tip: what a close picture has to hold. */
-export function stillBox(scene: Scene): Box {
-  return boxOfMarks(posedMarks(scene, heldStill(scene, { x: 0, z: 0 }, 0), false));
-}

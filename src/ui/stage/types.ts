@@ -27,7 +27,7 @@ export interface Scene {
   readonly tie: Vec;
   readonly G: Vec;
   readonly B: Vec;
-  /** Box round everything fixed to the body. */
+  /** Box round the level bait with its hooks hanging straight down. */
   readonly extent: Box;
 }
 

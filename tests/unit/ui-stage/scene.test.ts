@@ -3,7 +3,7 @@ import { MID } from "../../../src/model/bait";
 import { boxOf, placed } from "../../../src/ui/stage/geometry";
 import { bodyMarks, ghostMarks, hookMarks, pickFrom, wordsOf } from "../../../src/ui/stage/marks";
 import { sceneOf } from "../../../src/ui/stage/scene";
-import { heldStill, hookedHangers, posedMarks, restingPlace, stillBox } from "../../../src/ui/stage/still";
+import { heldStill, hookedHangers, posedMarks, restingPlace } from "../../../src/ui/stage/still";
 import { at, bait, mm, spec } from "./bait";
 
 const scene = sceneOf(
@@ -156,9 +156,10 @@ describe("a bait that no run has placed", () => {
     const held = heldStill(scene, nose, 0);
     expect(held.eye).toEqual(placed(spec.tie, nose, 0));
     expect(held.hooks.every((h) => h.angle === 0)).toBe(true);
-    const box = stillBox(scene);
-    expect(box.minZ).toBeLessThan(-25 * mm);
-    expect(box.maxX).toBeGreaterThan(4 * mm);
+    const box = scene.extent;
+    // The tail's hook of eight times 0.37 g is 34 mm long and hangs from height 0; the tie eye stands 4 mm ahead.
+    expect(box.minZ).toBeCloseTo(-34 * mm, 9);
+    expect(box.maxX).toBeCloseTo(4 * mm, 12);
   });
 
   test("its marks turn with it and stay with its nose", () => {
