@@ -2,10 +2,18 @@ import type { Vec } from "../base";
 import { shapeOf } from "../shape";
 import type { Shape } from "../shape";
 import { ballPlaces } from "./balls";
-import { benchBodyMass, benchBodyVolume, prepareBench, refuseReadings, residuals, sizesOf } from "./bench";
+import {
+  benchBodyMass,
+  benchBodyVolume,
+  prepareBench,
+  refuseReadings,
+  residuals,
+  rowsNamed,
+  sizesOf,
+} from "./bench";
 import { checkLayout, checkNumbers } from "./check";
 import { BaitError, inMl } from "./error";
-import { ballsRow, bodyRow, fittedItems } from "./items";
+import { ballsRow, bodyRow, correctionRows, fittedItems } from "./items";
 import { overlapWarnings } from "./overlaps";
 import { rigidOf } from "./rigid";
 import type { Bait, BaitSpec, BallSide, Item, RigidSet } from "./types";
@@ -20,6 +28,11 @@ export interface AssembleOptions {
    * body). Absent: made here.
    */
   readonly drawn?: Shape;
+  /**
+   * The body as the bench has already found it (a bait at an earlier stage of making, one with other weights): then the
+   * readings are not looked at again.
+   */
+  readonly found?: { readonly bodyDensity: number; readonly volumeFactor: number };
 }
 
 /** The cuts of wires and the layout checks look at the side view alone, which no volume factor changes. */
@@ -41,14 +54,14 @@ export function assemble(spec: BaitSpec, options: AssembleOptions = {}): Bait {
 
   // 1. Volume factor. What is fitted outside does not depend on it, the bib's tongue (inside) may.
   let fitted = fittedItems(spec, drawn, drawn, split, MID);
-  const bench = prepareBench(spec, fitted);
+  const bench = options.found ? [] : prepareBench(spec, fitted);
   const shown = (i: number): number => bench[i]?.reading.reading ?? 0;
   const measured = benchBodyVolume(bench, sizesOf(fitted), shown);
   if (measured !== null && !(measured > 0)) refuseReadings(bench, "displacement", inMl(measured));
-  const volumeFactor = measured === null ? 1 : measured / drawn.volume;
+  const volumeFactor = options.found?.volumeFactor ?? (measured === null ? 1 : measured / drawn.volume);
   const shape = volumeFactor === 1 ? drawn : drawn.withBreadthFactor(volumeFactor);
   if (shape !== drawn && spec.bib) fitted = fittedItems(spec, drawn, shape, split, MID);
-  if (volumeFactor < OUTSIDE_FACTOR.low || volumeFactor > OUTSIDE_FACTOR.high)
+  if (!options.found && (volumeFactor < OUTSIDE_FACTOR.low || volumeFactor > OUTSIDE_FACTOR.high))
     warnings.push({
       path: "bench",
       text: `The displacement readings say ${(volumeFactor * 100).toFixed(1)} % of the drawn volume: drawing and reading do not belong together, look for the error before trusting either.`,
@@ -64,13 +77,15 @@ export function assemble(spec: BaitSpec, options: AssembleOptions = {}): Bait {
       "Make them smaller or the body larger",
     );
   const sizes = sizesOf(fitted);
-  const weighed = benchBodyMass(bench, sizes, shape.volume, shown);
+  const weighed = benchBodyMass(bench, sizes, shape.volume, left, shown);
   if (weighed !== null && !(weighed > 0))
     refuseReadings(bench, "weighing", `a mass of ${(weighed * 1e3).toPrecision(4)} g`);
-  const bodyDensity = weighed === null ? spec.body.density : weighed / left;
+  const bodyDensity = options.found?.bodyDensity ?? (weighed === null ? spec.body.density : weighed / left);
 
   const body = bodyRow(shape, bodyDensity, fitted);
-  const items: readonly Item[] = [body, ...fitted];
+  const computed: readonly Item[] = [body, ...fitted];
+  spec.corrections?.forEach((c, i) => rowsNamed(spec, fitted, c.without, `corrections[${i}].without`));
+  const items: readonly Item[] = [...computed, ...correctionRows(spec, computed)];
   warnings.push(
     ...overlapWarnings(
       spec,
@@ -95,7 +110,7 @@ export function assemble(spec: BaitSpec, options: AssembleOptions = {}): Bait {
     drawn,
     bodyDensity,
     volumeFactor,
-    bench: residuals(bench, sizes, shape.volume, body.mass),
+    bench: residuals(bench, sizes, shape.volume, bodyDensity, left),
     items,
     itemsWith,
     ballCentres: (side): readonly Vec[] => spec.chambers.flatMap((c) => ballPlaces(c, side)),

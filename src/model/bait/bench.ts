@@ -11,6 +11,8 @@ export interface PreparedReading {
   readonly hasBody: boolean;
   /** Places of the other rows in the list of fitted items. */
   readonly others: readonly number[];
+  /** Places of the rows that had not yet been cut into the body when it was read. */
+  readonly uncut: readonly number[];
   /** 1/resolution². */
   readonly weight: number;
   /** Density of the tap water, kg/m³ (0 for a weighing). */
@@ -21,12 +23,14 @@ export interface PreparedReading {
 export interface Sizes {
   mass(index: number): number;
   displaced(index: number): number;
+  removed(index: number): number;
   ownVolume(index: number): number;
 }
 
 export const sizesOf = (fitted: readonly Item[]): Sizes => ({
   mass: (i) => fitted[i]?.mass ?? 0,
   displaced: (i) => fitted[i]?.displaced ?? 0,
+  removed: (i) => fitted[i]?.removed ?? 0,
   ownVolume: (i) => fitted[i]?.ownVolume ?? 0,
 });
 
@@ -71,7 +75,7 @@ function ownName(spec: BaitSpec, item: Item): string {
 function named(spec: BaitSpec, fitted: readonly Item[], word: string, path: string): number[] | "body" {
   if (word === "body") return "body";
   const which = (test: (item: Item) => boolean): number[] =>
-    fitted.flatMap((item, i) => (test(item) ? [i] : []));
+    fitted.flatMap((item, i) => (item.group !== "corrections" && test(item) ? [i] : []));
   if ((GROUPS as readonly string[]).includes(word)) return which((i) => i.group === word);
   const byLabel = which((i) => i.item === word);
   if (byLabel.length > 0) return byLabel;
@@ -94,6 +98,27 @@ function named(spec: BaitSpec, fitted: readonly Item[], word: string, path: stri
       );
 }
 
+/**
+ * Places (in the list of fitted items) of the rows that words name: groups, labels or names of list entries.
+ *
+ * @throws BaitError at `path` for a word that names nothing, several things, or the body
+ */
+export function rowsNamed(
+  spec: BaitSpec,
+  fitted: readonly Item[],
+  words: readonly string[],
+  path: string,
+): number[] {
+  const rows = new Set<number>();
+  words.forEach((word, k) => {
+    const found = named(spec, fitted, word, `${path}[${k}]`);
+    if (found === "body")
+      throw new BaitError(`${path}[${k}]`, `"body" is always there`, "Name items that are fitted to it");
+    for (const r of found) rows.add(r);
+  });
+  return [...rows].sort((a, b) => a - b);
+}
+
 /** Finds what each bench reading had on the scale, and checks the readings' own numbers. */
 export function prepareBench(spec: BaitSpec, fitted: readonly Item[]): PreparedReading[] {
   return spec.bench.map((reading, i) => {
@@ -109,6 +134,12 @@ export function prepareBench(spec: BaitSpec, fitted: readonly Item[]): PreparedR
         `${path}.resolution_g`,
         `${reading.resolution} kg is not a resolution`,
         "Give the scale's last digit, above 0",
+      );
+    if (!(Number.isFinite(reading.pusher ?? 0) && (reading.pusher ?? 0) >= 0))
+      throw new BaitError(
+        `${path}.pusher`,
+        `${reading.pusher} m³ is not a volume of pins`,
+        "Give diameters and depths of 0 or more",
       );
     let tap = 0;
     if (reading.kind === "displacement") {
@@ -130,10 +161,19 @@ export function prepareBench(spec: BaitSpec, fitted: readonly Item[]): PreparedR
         "nothing was on the scale",
         "Name at least one group or item that the bait has",
       );
+    const uncut = rowsNamed(spec, fitted, reading.before ?? [], `${path}.before`);
+    const cut = uncut.find((r) => others.has(r));
+    if (cut !== undefined)
+      throw new BaitError(
+        `${path}.before`,
+        `"${fitted[cut]?.item}" was on the scale, so its place in the body had been cut`,
+        "Name it in one of the two lists",
+      );
     return {
       path,
       reading,
       hasBody,
+      uncut,
       others: [...others].sort((a, b) => a - b),
       weight: 1 / reading.resolution ** 2,
       tap,
@@ -149,9 +189,10 @@ const sum = (indices: readonly number[], of: (i: number) => number): number => {
 
 /**
  * Volume of water or air that the listed items take the place of, without the body's own share (m³): as fitted where the
- * body is with them (what is inside takes none), else each by itself.
+ * body is with them (what is inside takes none), else each by itself; with the pusher's pins under water.
  */
 const othersVolume = (r: PreparedReading, sizes: Sizes): number =>
+  (r.reading.kind === "displacement" ? (r.reading.pusher ?? 0) : 0) +
   sum(r.others, (i) => (r.hasBody ? sizes.displaced(i) : sizes.ownVolume(i)));
 
 /**
@@ -177,12 +218,15 @@ export function benchBodyVolume(
 /**
  * Mass of the body material (kg) from the weighings, the mean weighted by 1/resolution²; null where there is none. The
  * density is this over the volume left after removals, the same in every weighing, so the mean of one is the mean of
- * the other.
+ * the other. A body weighed before something was cut into it had that volume too: its density is taken over both.
+ *
+ * @param left volume left after all removals, m³
  */
 export function benchBodyMass(
   bench: readonly PreparedReading[],
   sizes: Sizes,
   bodyVolume: number,
+  left: number,
   shown: (index: number) => number,
 ): number | null {
   let weight = 0;
@@ -191,8 +235,10 @@ export function benchBodyMass(
     if (r.reading.kind !== "weighing" || !r.hasBody) return;
     const read = shown(i);
     const mass = r.reading.air ? trueMass(read, bodyVolume + othersVolume(r, sizes)) : read;
+    const body = mass - sum(r.others, (k) => sizes.mass(k));
+    const since = r.uncut.length === 0 ? 1 : left / (left + sum(r.uncut, (k) => sizes.removed(k)));
     weight += r.weight;
-    total += r.weight * (mass - sum(r.others, (k) => sizes.mass(k)));
+    total += r.weight * body * since;
   });
   return weight > 0 ? total / weight : null;
 }
@@ -202,9 +248,11 @@ export function residuals(
   bench: readonly PreparedReading[],
   sizes: Sizes,
   bodyVolume: number,
-  bodyMass: number,
+  bodyDensity: number,
+  left: number,
 ): BenchResidual[] {
   return bench.map((r) => {
+    const bodyMass = bodyDensity * (left + sum(r.uncut, (i) => sizes.removed(i)));
     const { kind, reading, air } = r.reading;
     const volume = (r.hasBody ? bodyVolume : 0) + othersVolume(r, sizes);
     const mass = (r.hasBody ? bodyMass : 0) + sum(r.others, (i) => sizes.mass(i));

@@ -128,6 +128,18 @@ export function checkNumbers(spec: BaitSpec): void {
     if (c.thickness !== null) atLeast0(`${path}.thickness_mm`, c.thickness, "m");
     if (c.mass !== null) atLeast0(`${path}.mass_g`, c.mass, "kg");
   });
+  checkCorrections(spec);
+}
+
+/** Refuses corrections that no reading gives. */
+function checkCorrections(spec: BaitSpec): void {
+  (spec.corrections ?? []).forEach((c, i) => {
+    const path = `corrections[${i}]`;
+    number(`${path}.mass_g`, c.mass, -Infinity, true, "kg");
+    point(`${path}.shift_mm`, c.shift);
+    for (const value of Object.values(c.deviation))
+      if (value !== null) above0(`${path}.deviation`, value, "kg or m");
+  });
 }
 
 /** Sections along a chamber, close enough that an edge cannot dip in between: its ends, every knot and station inside. */

@@ -2,7 +2,7 @@ export type * from "./types";
 export { assemble, MID } from "./assemble";
 export type { AssembleOptions } from "./assemble";
 export { ballPlaces, ballRoom } from "./balls";
-export { benchBodyMass, benchBodyVolume, prepareBench } from "./bench";
+export { benchBodyMass, benchBodyVolume, prepareBench, rowsNamed } from "./bench";
 export type { PreparedReading, Sizes } from "./bench";
 export { bibPlate } from "./bib";
 export type { BibPlate, Piece } from "./bib";

@@ -2,6 +2,7 @@ import type { Vec } from "../base";
 import type { Shape, Station } from "../shape";
 import { ballPlaces } from "./balls";
 import { bibPlate } from "./bib";
+import { BaitError, inG } from "./error";
 import { piecesSum } from "./wires";
 import type { SplitWire } from "./wires";
 import type { BaitSpec, BallSide, Item } from "./types";
@@ -10,6 +11,7 @@ import type { BaitSpec, BallSide, Item } from "./types";
 function row(item: Pick<Item, "item" | "group" | "index" | "mass" | "massCentre"> & Partial<Item>): Item {
   return {
     part: "item",
+    moment: { x: 0, z: 0 },
     inertia: 0,
     displaced: 0,
     displacedCentre: item.massCentre,
@@ -24,7 +26,10 @@ function row(item: Pick<Item, "item" | "group" | "index" | "mass" | "massCentre"
 
 /** Labels that are unique within the bait: "belly", "belly 2" … */
 class Labels {
-  readonly #taken = new Set<string>(["body"]);
+  readonly #taken: Set<string>;
+  constructor(taken: readonly string[] = ["body"]) {
+    this.#taken = new Set(taken);
+  }
   unique(wanted: string): string {
     let label = wanted;
     for (let k = 2; this.#taken.has(label); k++) label = `${wanted} ${k}`;
@@ -282,6 +287,39 @@ export function fittedItems(
     );
   });
   return items;
+}
+
+/**
+ * Rows of the corrections by tub readings. Each one's mass stands at the G of all rows before it, so that it moves G by its
+ * shift alone: the moment M·shift, M the mass with it.
+ *
+ * @param rows everything computed, the body among it
+ */
+export function correctionRows(spec: BaitSpec, rows: readonly Item[]): Item[] {
+  const labels = new Labels(rows.map((r) => r.item));
+  let mass = 0;
+  let mx = 0;
+  let mz = 0;
+  for (const r of rows) {
+    mass += r.mass;
+    mx += r.mass * r.massCentre.x + r.moment.x;
+    mz += r.mass * r.massCentre.z + r.moment.z;
+  }
+  return (spec.corrections ?? []).map((c, index) => {
+    if (!(mass + c.mass > 0))
+      throw new BaitError(
+        `corrections[${index}].mass_g`,
+        `${inG(c.mass)} takes away more than the whole bait of ${inG(mass)}`,
+        "Check the tub reading, or remove the correction",
+      );
+    const massCentre = { x: mx / mass, z: mz / mass };
+    const moment = { x: (mass + c.mass) * c.shift.x, z: (mass + c.mass) * c.shift.z };
+    mass += c.mass;
+    mx += c.mass * massCentre.x + moment.x;
+    mz += c.mass * massCentre.z + moment.z;
+    const item = labels.unique(c.name.trim() === "" ? "tub correction" : c.name.trim());
+    return row({ item, group: "corrections", index, mass: c.mass, massCentre, moment });
+  });
 }
 
 /**

@@ -10,8 +10,8 @@ export function rigidOf(items: readonly Item[]): RigidSet {
   let dz = 0;
   for (const i of items) {
     mass += i.mass;
-    mx += i.mass * i.massCentre.x;
-    mz += i.mass * i.massCentre.z;
+    mx += i.mass * i.massCentre.x + i.moment.x;
+    mz += i.mass * i.massCentre.z + i.moment.z;
     displaced += i.displaced;
     dx += i.displaced * i.displacedCentre.x;
     dz += i.displaced * i.displacedCentre.z;

@@ -124,6 +124,8 @@ export interface BenchReading {
    * weighed before it was drilled. Absent: the body was as it is.
    */
   readonly before?: readonly string[];
+  /** Pins of the pusher under water with the piece, m³ (displacement only); absent: none. */
+  readonly pusher?: number;
 }
 
 /**

@@ -3,6 +3,7 @@ import type { SurfacePlane } from "../base";
 import { MID } from "../bait";
 import type { Bait, BallSide } from "../bait";
 import { balance, Load } from "./balance";
+import type { Balance } from "./balance";
 import { cloudOf } from "./cloud";
 import type { Cloud } from "./cloud";
 import { draftOf } from "./draft";
@@ -29,12 +30,9 @@ interface Side {
   readonly cloud: Cloud;
 }
 
-/** A trim and level at which force and moment balance. */
-interface Root {
+/** An equilibrium, and the side on which its balls lie. */
+interface Root extends Balance {
   readonly side: Side;
-  readonly pitch: number;
-  readonly level: number;
-  readonly under: Under;
 }
 
 /** A bait on the surface of a given water: held at any trim, or let go. */
@@ -42,6 +40,8 @@ export class Floater {
   readonly #sides = new Map<string, Side>();
   readonly #balls: boolean;
   #points: Cloud | null = null;
+  /** What is under at trims of the scan, by the pitch as a share of a turn × 1e10. */
+  readonly #rough = new Map<number, Under>();
   readonly #load: Load;
   /** kg, above 0 floats. */
   readonly netBuoyancy: number;
@@ -104,7 +104,7 @@ export class Floater {
     let { low, high } = wet.reach(sin, cos);
     let level = guess ?? this.#cloud(side, pitch).level;
     if (!(level > low && level < high)) level = (low + high) / 2;
-    const close = within * Math.min(this.#load.needed, this.#load.emergent) + 1e-16 * this.#load.total;
+    const close = within * Math.min(this.#load.needed, this.#load.emergent) + 2e-15 * this.#load.total;
     let lastLevel = NaN;
     let lastExcess = NaN;
     for (let k = 0; k < 200; k++) {
@@ -135,8 +135,8 @@ export class Floater {
   }
 
   /** Righting lever X_B − X_G (m) at a trim, on the true geometry. */
-  #lever(side: Side, pitch: number, guess?: number, within?: number): number {
-    const { under } = this.#level(side, pitch, guess, within);
+  #lever(side: Side, pitch: number): number {
+    const { under } = this.#level(side, pitch);
     return this.#leverOf(side, pitch, under);
   }
 
@@ -153,11 +153,16 @@ export class Floater {
     return Math.abs(lever) <= Math.min(doubt.fixed, emergent) * this.bait.shape.length;
   }
 
-  /** Righting lever for its sign: by the cloud, on the true geometry where the cloud leaves a doubt. */
-  #signedLever(side: Side, pitch: number): { lever: number; level: number } {
-    const quick = this.#cloud(side, pitch);
-    if (!this.#doubtful(quick.lever)) return quick;
-    return { level: quick.level, lever: this.#lever(side, pitch, quick.level, 1e-6) };
+  /** Righting lever on the true geometry, near enough for its sign. What is under does not depend on the balls' side. */
+  #roughLever(side: Side, pitch: number, guess: number): number {
+    const turns = pitch / (2 * Math.PI);
+    const key = Math.round((turns - Math.floor(turns)) * 1e10) % 1e10;
+    let under = this.#rough.get(key);
+    if (!under) {
+      under = this.#level(side, pitch, guess, 1e-4).under;
+      this.#rough.set(key, under);
+    }
+    return this.#leverOf(side, pitch, under);
   }
 
   /**
@@ -184,7 +189,7 @@ export class Floater {
           this.#doubtful(here.lever, CLOUD_DOUBT_AT_END) &&
           (after ? after.lever <= 0 || this.#doubtful(after.lever) : true) &&
           (before ? before.lever > 0 || this.#doubtful(before.lever) : true);
-      return matters ? { level: here.level, lever: this.#lever(side, pitch, here.level, 1e-6) } : here;
+      return matters ? { level: here.level, lever: this.#roughLever(side, pitch, here.level) } : here;
     });
   }
 
@@ -260,9 +265,7 @@ export class Floater {
   ): Root | null {
     const t = atA.lever / (atA.lever - atB.lever);
     const guess = { pitch: a + t * (b - a), level: atA.level + t * (atB.level - atA.level) };
-    const quick = Number.isFinite(guess.level)
-      ? balance(side.wet, this.#load, guess.pitch, guess.level, 2 * STEP)
-      : null;
+    const quick = this.#balance(side, guess.pitch, guess.level);
     if (quick && quick.pitch >= a - STEP && quick.pitch <= b + STEP && this.#agrees(side, quick.pitch))
       return { side, ...quick };
     const lever = (pitch: number): number => this.#lever(side, pitch);
@@ -279,6 +282,13 @@ export class Floater {
       return { side, pitch, ...this.#level(side, pitch) };
     }
     return null;
+  }
+
+  /** Newton's method from a guess; from the true level at its pitch where the guess has all or nothing under water. */
+  #balance(side: Side, pitch: number, level: number): Balance | null {
+    const guessed = Number.isFinite(level) ? balance(side.wet, this.#load, pitch, level, 2 * STEP) : null;
+    if (guessed) return guessed;
+    return balance(side.wet, this.#load, pitch, this.#level(side, pitch, level, 1e-2).level, 2 * STEP);
   }
 
   /** Do the loose balls lie on this side at that pitch? */
@@ -306,11 +316,13 @@ export class Floater {
       );
     }
     const side = this.#balls && this.rest.pitch !== null ? this.#side(this.rest.side) : this.#sideAt(start);
-    const lever = roots.length > 1 ? this.#signedLever(side, start).lever : 1; // of one root, the way does not matter
+    // By the cloud where it leaves no doubt; of one trim alone the way to it does not matter.
+    const quick = roots.length > 1 ? this.#cloud(side, start).lever : Infinity;
+    const lever = this.#doubtful(quick, CLOUD_DOUBT_AT_END) ? this.#lever(side, start) : quick;
     const turn = (pitch: number): number => {
       // How far the moment has to turn the bait from its rest trim to a trim, rad; the near way where it rests already.
       const up = wrap(pitch - start);
-      if (Math.abs(up) < 1e-9) return 0;
+      if (Math.abs(up) < 1e-7) return 0;
       if (Math.abs(lever) < 1e-9 * this.bait.shape.length) return Math.abs(up);
       const positive = up > 0 ? up : up + 2 * Math.PI;
       return lever > 0 ? positive : 2 * Math.PI - positive;

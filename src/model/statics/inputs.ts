@@ -241,6 +241,8 @@ export function inputModels(
         });
         return;
       }
+      case "corrections": // `Uncertain` draws these: what a tub showed replaces what was computed
+        return;
       default:
         throw new Error(`no uncertainty is known for the item "${item}" of the group ${row.group}`);
     }

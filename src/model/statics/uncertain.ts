@@ -1,8 +1,8 @@
 import { solveLinear } from "../base";
-import { benchBodyMass, benchBodyVolume, MID, prepareBench } from "../bait";
-import type { Bait, BallSide, PreparedReading, Sizes } from "../bait";
+import { benchBodyMass, benchBodyVolume, MID, prepareBench, rowsNamed } from "../bait";
+import type { Bait, BallSide, CorrectionSpec, Item, PreparedReading, Sizes } from "../bait";
 import { inputModels, UNIFORM } from "./inputs";
-import type { DrawnBody, DrawnRows } from "./inputs";
+import type { DrawnBody, DrawnRows, NewInput } from "./inputs";
 import { BOXED, hasBalls, sideAt, wrap } from "./rest";
 
 /** What one draw comes to. */
@@ -12,6 +12,50 @@ export interface Draw {
   /** Rest trim, rad, and the distance BG, m. */
   pitch: number;
   BG: number;
+}
+
+/** Mass, displaced volume and their first moments. */
+interface Sums {
+  mass: number;
+  mx: number;
+  mz: number;
+  volume: number;
+  vx: number;
+  vz: number;
+}
+
+/** A correction by a tub reading, ready to be drawn. */
+interface TubModel {
+  readonly spec: CorrectionSpec;
+  /** Places of the rows that were not on the bait. */
+  readonly without: readonly number[];
+  /** The reading's own error, kg and m; null where it says nothing. */
+  readonly error: {
+    readonly mass: (() => number) | null;
+    readonly x: (() => number) | null;
+    readonly z: (() => number) | null;
+  };
+  /** What the account of the file says of the same bait. */
+  own: { readonly net: number; readonly x: number; readonly z: number } | null;
+}
+
+function tubsOf(bait: Bait, fitted: readonly Item[], input: NewInput): TubModel[] {
+  const rows = fitted.filter((r) => r.group === "corrections");
+  return (bait.spec.corrections ?? []).map((spec, k) => {
+    const label = rows[k]?.item ?? spec.name;
+    const error = (sigma: number | null, what: string): (() => number) | null => {
+      if (sigma === null) return null;
+      const e = input(`${label}: ${what}`);
+      return () => sigma * e();
+    };
+    const { mass, x, z } = spec.deviation;
+    return {
+      spec,
+      without: rowsNamed(bait.spec, fitted, spec.without, `corrections[${k}].without`),
+      error: { mass: error(mass, "net"), x: error(x, "G along"), z: error(z, "height of G") },
+      own: null,
+    };
+  });
 }
 
 /**
@@ -33,6 +77,7 @@ export class Uncertain {
   readonly #rows: DrawnRows;
   readonly #body: DrawnBody;
   readonly #sizes: Sizes;
+  readonly #tubs: readonly TubModel[];
   /** The draw being worked out, after what the bench says of it. */
   #x: Float64Array = new Float64Array(0);
   readonly #balls: boolean;
@@ -59,6 +104,7 @@ export class Uncertain {
     this.#sizes = {
       mass: (i) => rows.mass[i] ?? 0,
       displaced: (i) => rows.displaced[i] ?? 0,
+      removed: (i) => rows.removed[i] ?? 0,
       ownVolume: (i) => rows.own[i] ?? 0,
     };
     this.#bench = prepareBench(spec, fitted);
@@ -85,12 +131,17 @@ export class Uncertain {
       this.#bench.some((r) => r.reading.kind === "weighing" && r.hasBody),
     );
 
+    this.#tubs = tubsOf(bait, fitted, input);
+
     this.#partial = this.#bench.flatMap((r, i) => (r.hasBody ? [] : [i]));
     this.#bench.forEach((r, i) => {
       this.#readings.push(this.labels.push(`${r.reading.kind} reading ${i + 1}`) - 1);
     });
     this.#x = new Float64Array(this.labels.length);
     this.#learn();
+    // What the account says of each tub's bait with every input as in the file.
+    for (const tub of this.#tubs) tub.own = null;
+    this.draw(new Float64Array(this.size), { netBuoyancy: 0, pitch: 0, BG: 0 });
   }
 
   /** Size of the vector of standard normals. */
@@ -176,7 +227,7 @@ export class Uncertain {
     this.#work(x);
     const { bait } = this;
     const body = this.#body;
-    const { mass, displaced, removed, dx, dz } = this.#rows;
+    const { mass, removed, dx, dz } = this.#rows;
     const shown = (i: number): number => {
       const r = this.#bench[i]?.reading;
       return r ? r.reading + r.resolution * UNIFORM * (x[this.#readings[i] ?? -1] ?? 0) : 0;
@@ -186,41 +237,68 @@ export class Uncertain {
       bait.shape.volume * body.length * body.height * body.breadth;
     const cx = bait.drawn.centroid.x * body.length;
     const cz = bait.drawn.centroid.z * body.height;
+    const sums: Sums = { mass: 0, mx: 0, mz: 0, volume: V, vx: V * cx, vz: V * cz };
     let R = 0;
     let Rx = 0;
     let Rz = 0;
-    let m = 0;
-    let mx = 0;
-    let mz = 0;
-    let d = V;
-    let ddx = V * cx;
-    let ddz = V * cz;
     for (let i = 0; i < mass.length; i++) {
       const row = bait.items[i + 1];
-      if (!row) continue;
+      if (!row || row.group === "corrections") continue;
       const sx = dx[i] as number;
       const sz = dz[i] as number;
       const r = removed[i] as number;
       R += r;
       Rx += r * (row.removedCentre.x + sx);
       Rz += r * (row.removedCentre.z + sz);
-      const mi = mass[i] as number;
-      m += mi;
-      mx += mi * (row.massCentre.x + sx);
-      mz += mi * (row.massCentre.z + sz);
-      const di = displaced[i] as number;
-      d += di;
-      ddx += di * (row.displacedCentre.x + sx);
-      ddz += di * (row.displacedCentre.z + sz);
+      this.#add(sums, i, 1);
     }
     const left = V - R;
-    const bodyMass = benchBodyMass(this.#bench, this.#sizes, V, shown) ?? body.density * left;
-    m += bodyMass;
-    mx += (bodyMass * (V * cx - Rx)) / left;
-    mz += (bodyMass * (V * cz - Rz)) / left;
+    const bodyMass = benchBodyMass(this.#bench, this.#sizes, V, left, shown) ?? body.density * left;
+    sums.mass += bodyMass;
+    sums.mx += (bodyMass * (V * cx - Rx)) / left;
+    sums.mz += (bodyMass * (V * cz - Rz)) / left;
+    for (const tub of this.#tubs) this.#correct(sums, tub);
+    const { mass: m, mx, mz, volume: d, vx: ddx, vz: ddz } = sums;
     out.netBuoyancy = this.density * d - m;
     this.#trim(ddx / d - mx / m, ddz / d - mz / m, m, out);
     return out;
+  }
+
+  /** Adds a fitted row, as it is in this draw, to sums, or takes it off them. */
+  #add(sums: Sums, i: number, sign: 1 | -1): void {
+    const row = this.bait.items[i + 1];
+    if (!row) return;
+    const sx = this.#rows.dx[i] as number;
+    const sz = this.#rows.dz[i] as number;
+    const mi = sign * (this.#rows.mass[i] as number);
+    sums.mass += mi;
+    sums.mx += mi * (row.massCentre.x + sx);
+    sums.mz += mi * (row.massCentre.z + sz);
+    const di = sign * (this.#rows.displaced[i] as number);
+    sums.volume += di;
+    sums.vx += di * (row.displacedCentre.x + sx);
+    sums.vz += di * (row.displacedCentre.z + sz);
+  }
+
+  /**
+   * A correction in one draw. The tub showed net buoyancy and the offset of G from B of what was on the bait then: whatever
+   * the inputs of this draw say of those, the correction takes up, and only the reading's own error is left.
+   */
+  #correct(sums: Sums, tub: TubModel): void {
+    const seen = { ...sums };
+    for (const i of tub.without) this.#add(seen, i, -1);
+    const net = this.density * seen.volume - seen.mass;
+    const x = seen.mx / seen.mass - seen.vx / seen.volume;
+    const z = seen.mz / seen.mass - seen.vz / seen.volume;
+    tub.own ??= { net, x, z };
+    const { spec, error } = tub;
+    const added = spec.mass + (error.mass ? net - tub.own.net + error.mass() : 0);
+    const gx = spec.shift.x + (error.x ? tub.own.x - x + error.x() : 0);
+    const gz = spec.shift.z + (error.z ? tub.own.z - z + error.z() : 0);
+    const share = 1 + added / sums.mass;
+    sums.mass += added;
+    sums.mx = sums.mx * share + sums.mass * gx;
+    sums.mz = sums.mz * share + sums.mass * gz;
   }
 
   /** Rest trim from B − G with the balls at mid-length on the floor, by the rule of `restTrim`. */
