@@ -1,0 +1,33 @@
+import type { Bait } from "../bait";
+
+/** Strouhal number of the shedding behind a bluff plate, on its projected width across the flow; about 0.15. From memory. */
+export const STROUHAL = 0.15;
+
+/** Share by which the estimate may be off to either side. */
+export const BEAT_BAND = 0.5;
+
+/** Beats a second: an estimate with its band, Hz. */
+export interface Beat {
+  readonly frequency: number;
+  readonly low: number;
+  readonly high: number;
+  /** Width across the flow that it was made with, m. */
+  readonly width: number;
+}
+
+/**
+ * An estimate of how fast the bait swings from side to side: the rate at which the bib sheds vortices, f = St·U/b, b the
+ * bib's extent across the flow in the plane of motion, length·sin α with α = β − θ (docs/model.md §10). The model does not
+ * simulate roll and yaw: this is an order of size, ±50 %. Null without a bib or where the bib lies along the flow.
+ *
+ * @param speed m/s
+ * @param pitch rad, running attitude
+ */
+export function beat(bait: Bait, speed: number, pitch: number): Beat | null {
+  const { bib } = bait.spec;
+  if (!bib || !(speed > 0)) return null;
+  const width = bib.length * Math.abs(Math.sin(bib.angle - pitch));
+  if (!(width > 1e-6)) return null;
+  const frequency = (STROUHAL * speed) / width;
+  return { frequency, low: frequency * (1 - BEAT_BAND), high: frequency * (1 + BEAT_BAND), width };
+}

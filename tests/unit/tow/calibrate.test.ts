@@ -1,0 +1,50 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { compile, parseScenario } from "../../../src/document";
+import { beat, calibrate, prepareTow, reach } from "../../../src/model/tow";
+
+function suspender() {
+  const parsed = parseScenario(readFileSync("scenarios/suspender-90.json", "utf8"));
+  if (!parsed.ok) throw new Error(parsed.problems.map((p) => p.message).join("\n"));
+  return compile(parsed.scenario);
+}
+
+describe("calibration by a measured run", () => {
+  test("finds the factor that a depth was made with, at another line out than the file's", () => {
+    const { bait, around, tackle } = suspender();
+    const depth = reach(prepareTow(bait, 0.83), around, tackle, { speed: 1.1, lineOut: 18 }).depth ?? NaN;
+    const found = calibrate(bait, around, tackle, { speed: 1.1, lineOut: 18, depth });
+    expect(found.factor).toBeCloseTo(0.83, 4);
+    expect(Math.abs(found.residual ?? NaN)).toBeLessThan(1e-4);
+    expect(found.uncalibrated ?? 0).toBeGreaterThan(depth);
+  });
+
+  test("a depth out of reach has no factor, and says how near it comes", () => {
+    const { bait, around, tackle } = suspender();
+    const found = calibrate(bait, around, tackle, { speed: 1, lineOut: 25, depth: 9 });
+    expect(found.factor).toBeNull();
+    expect(found.residual).toBeGreaterThan(5);
+    expect(found.why).toMatch(/no factor from 0.5 to 1.5/);
+  });
+
+  test("figures that cannot be are refused by name", () => {
+    const { bait, around, tackle } = suspender();
+    expect(() => calibrate(bait, around, tackle, { speed: 1, lineOut: 25, depth: -1 })).toThrow(
+      /depth above 0, not -1/,
+    );
+  });
+});
+
+describe("beat estimate", () => {
+  test("is St·U over the bib's extent across the flow", () => {
+    // 12 mm of bib at 50° to the flow, 1 m/s, St 0.15: 0.15/(0.012·sin 50°) = 16.32 a second, by hand.
+    const { bait } = suspender();
+    const bib = bait.spec.bib;
+    if (!bib) throw new Error("no bib");
+    const spec = { ...bait.spec, bib: { ...bib, length: 0.012, angle: (40 * Math.PI) / 180 } };
+    const found = beat({ ...bait, spec }, 1, (-10 * Math.PI) / 180);
+    expect(found?.frequency).toBeCloseTo(16.318, 2);
+    expect(found?.low).toBeCloseTo(8.159, 2);
+    expect(beat({ ...bait, spec: { ...spec, bib: null } }, 1, 0)).toBeNull();
+  });
+});
