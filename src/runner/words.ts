@@ -4,7 +4,7 @@
  * Within this many grams of neutral the word is "suspends": the working tolerance of weighing and trimming a bait is
  * hundredths of a gram, and 0.05 g moves a bait of about 16 mL by some 3 cm/s (common practice, no source).
  */
-const SUSPENDS_WITHIN_G = 0.05;
+export const SUSPENDS_WITHIN_G = 0.05;
 
 export function floats(net_g: number): "floats" | "suspends" | "sinks" {
   if (Math.abs(net_g) <= SUSPENDS_WITHIN_G) return "suspends";
@@ -21,7 +21,7 @@ export function floatWords(net_g: number): string {
 }
 
 /** Within this the word is "level": a quarter of a millimetre of ballast tips further (common practice, no source). */
-const LEVEL_WITHIN_DEG = 2;
+export const LEVEL_WITHIN_DEG = 2;
 
 /** The attitude of a trim in degrees, nose-up positive; null: any attitude. */
 export function attitudeWords(trim_deg: number | null): string {

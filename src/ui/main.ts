@@ -5,7 +5,7 @@ import { parseScenario } from "../document";
 import App from "./App.svelte";
 import { App as AppState } from "./state";
 import type { Store } from "./state/prefs.svelte";
-import { VIEWS } from "./views";
+import { FIRST_VIEW, VIEWS } from "./views";
 
 /** The browser's storage, or null where it is forbidden or missing. */
 function storage(): Store {
@@ -25,6 +25,7 @@ if (!parsed.ok)
 const app = new AppState({
   scenario: parsed.scenario,
   views: VIEWS.map((one) => one.key),
+  first: FIRST_VIEW,
   hash: location.hash,
   store: storage(),
   width: window.innerWidth,

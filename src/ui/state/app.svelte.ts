@@ -21,6 +21,8 @@ import type { Worked } from "./workspace.svelte";
 export interface Start {
   readonly scenario: Scenario;
   readonly views: readonly string[];
+  /** The view that the page opens with. */
+  readonly first: string;
   readonly hash: string;
   readonly store: Store;
   readonly width: number;
@@ -79,7 +81,7 @@ export class App {
     this.work = new Workspace(start.scenario);
     this.files = new Files(this.work);
     this.compare = new Compare(this.work);
-    this.view = new ViewState(start.views, start.hash);
+    this.view = new ViewState(start.views, start.first, start.hash);
     this.drafts = new Drafts(start.page);
     // Two workers: a run that is being watched does not wait for a band that takes its time.
     const runs = new ModelClient();

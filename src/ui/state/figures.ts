@@ -1,6 +1,7 @@
 import type { Statics } from "../../model/statics";
 import type { TerminalRise } from "../../model/tow";
 import type { Band } from "../../model/statics";
+import { floats, LEVEL_WITHIN_DEG, SUSPENDS_WITHIN_G } from "../../runner";
 import { fromSI } from "../../units";
 import type { Worked } from "./workspace.svelte";
 import type { ShownUnit, Units } from "./units";
@@ -20,25 +21,10 @@ export interface Figure {
   why(units: Units): Why;
 }
 
-/**
- * Within this many grams of neutral the word is 'suspends'. The working tolerance of weighing and trimming a
- * bait is hundredths of a gram, and 0.05 g moves a bait of about 16 mL by some 3 cm/s: common practice, no source.
- */
-export const SUSPENDS_WITHIN_G = 0.05;
-/** Within this many degrees the word is 'level': a quarter of a millimetre of ballast tips further. Common practice, no source. */
-export const LEVEL_WITHIN_DEG = 2;
-
 const grams = (kg: number): number => fromSI(kg, "g");
 const millilitres = (m3: number): number => fromSI(m3, "mL");
 const millimetres = (m: number): number => fromSI(m, "mm");
 export const degrees = (rad: number): number => fromSI(rad, "deg");
-
-export type Verdict = "floats" | "suspends" | "sinks";
-
-export function verdictOf(netGrams: number): Verdict {
-  if (Math.abs(netGrams) <= SUSPENDS_WITHIN_G) return "suspends";
-  return netGrams > 0 ? "floats" : "sinks";
-}
 
 /** A pitch in words, degrees; a bait that has turned over and over counts as where it is now. */
 export function attitudeWords(pitchDegrees: number): string {
@@ -52,7 +38,7 @@ export function attitudeWords(pitchDegrees: number): string {
 export function verdictSentence(statics: Statics, units: Units): string {
   const net = grams(statics.netBuoyancy);
   const by = units.show(Math.abs(net), "g", 2);
-  switch (verdictOf(net)) {
+  switch (floats(net)) {
     case "floats":
       return `Floats by ${by}`;
     case "sinks":
@@ -69,7 +55,7 @@ const WATER =
 
 export function netFigure({ statics }: Worked): Figure {
   const net = grams(statics.netBuoyancy);
-  const verdict = verdictOf(net);
+  const verdict = floats(net);
   return {
     key: "net",
     label: "Net buoyancy",
@@ -259,7 +245,7 @@ export function riseFigures({ statics }: Worked, rise: TerminalRise | null): rea
     },
     {
       key: "seconds",
-      label: "Time over 30 cm",
+      label: "Over 30 cm",
       value: seconds,
       unit: "s",
       digits: 1,

@@ -15,7 +15,6 @@ export {
   restFigure,
   riseFigures,
   uprightUnderWater,
-  verdictOf,
   verdictSentence,
 } from "./figures";
 export type { Figure } from "./figures";

@@ -2,16 +2,19 @@
 export class ViewState {
   key = $state("");
   readonly #known: readonly string[];
+  readonly #first: string;
 
-  constructor(known: readonly string[], hash: string) {
+  /** `first` is the view of an address that names none. */
+  constructor(known: readonly string[], first: string, hash: string) {
     this.#known = known;
+    this.#first = first;
     this.follow(hash);
   }
 
-  /** Takes the view from an address' hash; the first view where it names none. */
+  /** Takes the view from an address' hash. */
   follow(hash: string): void {
     const wanted = hash.replace(/^#/, "");
-    this.key = this.#known.find((one) => one === wanted) ?? this.#known[0] ?? "";
+    this.key = this.#known.find((one) => one === wanted) ?? this.#first;
   }
 
   show(key: string): void {

@@ -8,9 +8,9 @@ import {
   restFigure,
   riseFigures,
   chanceFigure,
-  verdictOf,
   verdictSentence,
 } from "../../../src/ui/state/figures";
+import { floats } from "../../../src/runner";
 import { Prefs } from "../../../src/ui/state/prefs.svelte";
 import { Units } from "../../../src/ui/state/units";
 import { Workspace } from "../../../src/ui/state/workspace.svelte";
@@ -27,7 +27,7 @@ describe("words", () => {
     [0, "suspends"],
     [-0.05, "suspends"],
     [-0.051, "sinks"],
-  ] as const)("%d g %s", (net, word) => expect(verdictOf(net)).toBe(word));
+  ] as const)("%d g %s", (net, word) => expect(floats(net)).toBe(word));
 
   test.each([
     [0, "level"],

@@ -1,0 +1,117 @@
+import { expect, test } from "./fixture";
+import { expectNet, isPhone, net, netGrams, open, redo, type, undo, unfold } from "./page";
+
+test("a gram more inside is a gram less lift, and the word follows", async ({ page }) => {
+  await open(page, "tub");
+  const before = await netGrams(page);
+  await expect(page.getByText(/^suspends$/i).first()).toBeVisible();
+  const ballast = await unfold(page, "Ballast");
+  const field = ballast.getByRole("textbox", { name: "Mass", exact: true }).first();
+  const mass = Number(await field.inputValue());
+  await type(ballast, "Mass", (mass + 1).toFixed(2));
+  await expect(page.getByText(/^sinks$/i).first()).toBeVisible();
+  // The slug lies inside: it counts in full, but for the wood that its larger hole takes away.
+  const after = await netGrams(page);
+  expect(after).toBeLessThan(before - 0.9);
+  expect(after).toBeGreaterThanOrEqual(before - 1.01);
+});
+
+test("typing something impossible says so and leaves the document as it was", async ({ page }) => {
+  await open(page, "tub");
+  const before = await net(page).innerText();
+  const body = await unfold(page, "Body");
+  for (const [label, text, said] of [
+    ["Length", "abc", /not a number/],
+    ["Length", "-4", /more than/],
+    ["Length", "99999", /at most/],
+    ["Width", "0.5", /Not taken/],
+    ["Body density", "", /number is needed/],
+  ] as const) {
+    await type(body, label, text);
+    const field = body.getByRole("textbox", { name: label, exact: true });
+    await expect(body.getByRole("alert")).toContainText(said);
+    await expect(field).toHaveAttribute("aria-invalid", "true");
+    expect(await net(page).innerText()).toBe(before);
+    await field.press("Escape");
+    await expect(body.getByRole("alert")).toHaveCount(0);
+  }
+  await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeDisabled();
+});
+
+test("undo and redo by button, each edit one step", async ({ page }) => {
+  await open(page, "tub");
+  const values = [await netGrams(page)];
+  const water = await unfold(page, "Water");
+  await type(water, "Salinity", "35");
+  values.push(await netGrams(page));
+  await type(water, "Water temperature", "25");
+  values.push(await netGrams(page));
+  expect(new Set(values).size).toBe(3);
+  await undo(page);
+  await expectNet(page, values[1] ?? NaN);
+  await undo(page);
+  await expectNet(page, values[0] ?? NaN);
+  await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeDisabled();
+  await redo(page);
+  await redo(page);
+  await expectNet(page, values[2] ?? NaN);
+});
+
+test("a drag of a slider is one step, whatever it passes on the way", async ({ page }) => {
+  test.skip(isPhone(page), "a mouse drags here; fingers drag the same control");
+  await open(page, "tub");
+  const before = await netGrams(page);
+  const water = await unfold(page, "Water");
+  const slider = water.getByRole("slider", { name: "Salinity, slider" });
+  await slider.scrollIntoViewIfNeeded();
+  const box = await slider.boundingBox();
+  if (box === null) throw new Error("the slider has no box");
+  const y = box.y + box.height / 2;
+  await page.mouse.move(box.x + 4, y);
+  await page.mouse.down();
+  for (let i = 1; i <= 12; i++) await page.mouse.move(box.x + 4 + (i * (box.width - 8)) / 12, y);
+  await page.mouse.up();
+  await expect(water.getByRole("textbox", { name: "Salinity", exact: true })).toHaveValue("40.0");
+  expect(await netGrams(page)).not.toBe(before);
+  await undo(page);
+  await expectNet(page, before);
+  await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeDisabled();
+});
+
+test("a bib's angle is drawn with its complement", async ({ page }) => {
+  await open(page, "tub");
+  const bib = await unfold(page, "Bib and tie eye");
+  await type(bib, "Bib angle", "55");
+  await expect(bib.getByText("55.0° from the datum line")).toBeVisible();
+  await expect(bib.getByText("35.0° from the vertical")).toBeVisible();
+});
+
+test("the unit is the person's: inches and ounces on the screen, the document stays", async ({ page }) => {
+  await open(page, "tub");
+  await page.getByRole("button", { name: isPhone(page) ? "Menu" : /^Units/ }).click();
+  await page.getByRole("radio", { name: "oz" }).check();
+  await page.getByRole("radio", { name: "in", exact: true }).check();
+  await page.keyboard.press("Escape");
+  await expect(net(page)).toContainText("oz");
+  const body = await unfold(page, "Body");
+  await type(body, "Length", "4");
+  await expect(body.getByRole("textbox", { name: "Length", exact: true })).toHaveValue(/^4\.0+$/);
+  await page.getByRole("button", { name: isPhone(page) ? "Menu" : /^Units/ }).click();
+  await page.getByRole("radio", { name: "mm" }).check();
+  await page.keyboard.press("Escape");
+  // An inch is 25.4 mm.
+  await expect(body.getByRole("textbox", { name: "Length", exact: true })).toHaveValue("101.6");
+});
+
+test("a caution stands where its step happens, and stays away once put away", async ({ page }) => {
+  await open(page, "tub");
+  const coats = await unfold(page, "Coats");
+  const caution = coats.getByRole("complementary", { name: /^Caution/ });
+  await expect(caution).toBeVisible();
+  await caution.getByRole("button", { name: /^Put away/ }).click();
+  await expect(caution).toHaveCount(0);
+  await page.reload();
+  await expect(net(page)).toBeVisible();
+  await unfold(page, "Coats");
+  await expect(coats.getByRole("complementary", { name: /^Caution/ })).toHaveCount(0);
+});

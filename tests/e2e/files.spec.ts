@@ -1,0 +1,176 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { expect, test } from "./fixture";
+import { expectNet, fromMenu, net, netGrams, open, recorded, type, undo, unfold } from "./page";
+
+const folder = fileURLToPath(new URL("../../scenarios/", import.meta.url));
+const scenarios = readdirSync(folder)
+  .filter((name) => name.endsWith(".json"))
+  .map((name) => ({ name, text: readFileSync(folder + name, "utf8") }));
+
+const nameIn = (text: string): string => (JSON.parse(text) as { name: string }).name;
+
+test("the chooser opens every scenario, and each runs in both views", async ({ page }) => {
+  test.setTimeout(150_000);
+  expect(scenarios.length).toBeGreaterThanOrEqual(6);
+  await open(page, "tub", true);
+  for (const { text } of scenarios) {
+    const name = nameIn(text);
+    await fromMenu(page, "Scenarios", "Scenarios");
+    await page
+      .getByRole("dialog")
+      .getByRole("button", { name: new RegExp(`^${name}`) })
+      .click();
+    await expect(page.getByLabel("Name of this document")).toHaveValue(name);
+    for (const view of ["Swim", "Tub"]) {
+      await page.getByRole("link", { name: view }).click();
+      await recorded(page);
+      await expect(
+        page.getByRole("figure", { name: "Depth" }).locator("path[data-label='now']"),
+      ).toHaveAttribute("d", /^M.*L/);
+    }
+    await expect(page.getByText("This run stopped.")).toHaveCount(0);
+    await expect(page.getByRole("button", { name: /^(Rises|Sinks) at: \d/ })).toBeVisible();
+  }
+});
+
+test("what is saved opens again as the same document", async ({ page }) => {
+  await open(page, "tub", true);
+  const body = await unfold(page, "Body");
+  await type(body, "Body density", "0.437");
+  const verdict = await netGrams(page);
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    fromMenu(page, "Save", "Save to a file"),
+  ]);
+  expect(download.suggestedFilename()).toMatch(/\.json$/);
+  const path = await download.path();
+  const text = readFileSync(path, "utf8");
+  expect((JSON.parse(text) as { bait: { body: { density_g_ml: number } } }).bait.body.density_g_ml).toBe(
+    0.437,
+  );
+  await expect(page.getByText("changed, not saved")).toHaveCount(0);
+
+  await page.reload();
+  await expect(net(page)).toBeVisible();
+  expect(await netGrams(page)).not.toBe(verdict);
+  await page.locator("input[type=file]").setInputFiles(path);
+  await expectNet(page, verdict);
+  await unfold(page, "Body");
+  await expect(body.getByRole("textbox", { name: "Body density", exact: true })).toHaveValue("0.437");
+});
+
+const [first] = scenarios;
+const spoiled: readonly { readonly what: string; readonly text: string; readonly path: RegExp }[] = [
+  { what: "no JSON", text: "{ not json", path: /The file as a whole/ },
+  { what: "an empty file", text: "", path: /The file as a whole/ },
+  { what: "another format", text: '{"format":"other","version":1}', path: /format/ },
+  { what: "a newer version", text: '{"format":"trimwright/scenario","version":99}', path: /version/ },
+  {
+    what: "a wrong type",
+    text: (first?.text ?? "").replace(/"length_mm":\s*[\d.]+/, '"length_mm": "long"'),
+    path: /bait\.length_mm/,
+  },
+  {
+    what: "an unknown key",
+    text: (first?.text ?? "").replace('"water":', '"watter": {}, "water":'),
+    path: /watter/,
+  },
+];
+
+for (const { what, text, path } of spoiled) {
+  test(`a bad file (${what}) is explained and changes nothing`, async ({ page }) => {
+    await open(page, "tub", true);
+    const verdict = await netGrams(page);
+    const name = await page.getByLabel("Name of this document").inputValue();
+    await page
+      .locator("input[type=file]")
+      .setInputFiles({ name: "bad.json", mimeType: "application/json", buffer: Buffer.from(text) });
+    const dialog = page.getByRole("dialog", { name: /bad\.json could not be opened/ });
+    await expect(dialog).toBeVisible();
+    await expect(dialog.locator(".path").first()).toHaveText(path);
+    for (const word of ["found", "allowed", "remedy"])
+      await expect(dialog.getByText(word, { exact: true }).first()).toBeVisible();
+    await dialog.getByRole("button", { name: "Back to the open document" }).click();
+    await expect(dialog).toHaveCount(0);
+    expect(await netGrams(page)).toBe(verdict);
+    expect(await page.getByLabel("Name of this document").inputValue()).toBe(name);
+    await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeDisabled();
+  });
+}
+
+test("unsaved work is asked for before another file takes its place, and undo brings it back", async ({
+  page,
+}) => {
+  await open(page, "tub", true);
+  const body = await unfold(page, "Body");
+  await type(body, "Body density", "0.437");
+  const verdict = await netGrams(page);
+  const other = scenarios.find(({ name }) => name.startsWith("ellipsoid"));
+  if (other === undefined) throw new Error("no ellipsoid among the scenarios");
+  const input = page.locator("input[type=file]");
+  await input.setInputFiles(folder + other.name);
+  const dialog = page.getByRole("dialog", { name: /not saved/ });
+  await dialog.getByRole("button", { name: /^Keep/ }).click();
+  expect(await netGrams(page)).toBe(verdict);
+  await input.setInputFiles(folder + other.name);
+  await dialog.getByRole("button", { name: "Open without saving" }).click();
+  await expect(page.getByLabel("Name of this document")).toHaveValue(nameIn(other.text));
+  await undo(page);
+  await expect(page.getByLabel("Name of this document")).not.toHaveValue(nameIn(other.text));
+  expect(await netGrams(page)).toBe(verdict);
+});
+
+test("a file dropped on the page opens", async ({ page }) => {
+  await open(page, "tub", true);
+  const other = scenarios.find(({ name }) => name.startsWith("ellipsoid"));
+  if (other === undefined) throw new Error("no ellipsoid among the scenarios");
+  const transfer = await page.evaluateHandle((text) => {
+    const data = new DataTransfer();
+    data.items.add(new File([text], "dropped.json", { type: "application/json" }));
+    return data;
+  }, other.text);
+  await page.dispatchEvent("body", "dragover", { dataTransfer: transfer });
+  await expect(page.getByText("Drop the scenario file to open it")).toBeVisible();
+  await page.dispatchEvent("body", "drop", { dataTransfer: transfer });
+  await expect(page.getByLabel("Name of this document")).toHaveValue(nameIn(other.text));
+});
+
+test("work that a closed page left unsaved is offered again", async ({ context, page }) => {
+  await open(page, "tub", true);
+  const body = await unfold(page, "Body");
+  await type(body, "Body density", "0.437");
+  const verdict = await netGrams(page);
+  await expect(page.locator("[data-kept=yes]")).toHaveCount(1);
+  await page.close();
+  const next = await context.newPage();
+  await open(next, "tub", true);
+  await next.getByRole("button", { name: "Bring it back" }).click();
+  await expectNet(next, verdict);
+  await expect(next.getByText("changed, not saved")).toHaveCount(1);
+});
+
+test("the curves save as CSV with units, SVG and PNG", async ({ page }) => {
+  await open(page, "swim", true);
+  await recorded(page);
+  const [csv] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "CSV" }).click(),
+  ]);
+  const lines = readFileSync(await csv.path(), "utf8")
+    .trim()
+    .split("\n");
+  expect(lines[0]).toBe("time_s,depth_m,pitch_deg,speed_m_s,tension_N");
+  expect(lines.length).toBeGreaterThan(300);
+  const [svg] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "SVG" }).click(),
+  ]);
+  expect(readFileSync(await svg.path(), "utf8")).toMatch(/^<\?xml[\s\S]*<svg/);
+  const [png] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "PNG" }).click(),
+  ]);
+  // The eight bytes that every PNG file starts with (ISO/IEC 15948).
+  expect([...readFileSync(await png.path()).subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
+});

@@ -1,0 +1,61 @@
+import { expect, test } from "./fixture";
+import { clock, net, open } from "./page";
+
+test("opens on the demo scenario and runs at once", async ({ page }) => {
+  await page.goto("./");
+  await expect(net(page)).toBeVisible();
+  await expect(page.getByLabel("Name of this document")).not.toHaveValue("");
+  await expect(page).toHaveTitle(/– Trimwright$/);
+  await expect.poll(() => clock(page)).toBeGreaterThan(0.3);
+  const picture = page.getByRole("img", { name: /Coldwater suspender/ });
+  await expect(picture).toBeVisible();
+  await expect(picture).toHaveAttribute("data-renderer", /webgl|canvas/);
+});
+
+test("both views show a run of their own, and the address follows", async ({ page }) => {
+  await open(page, "tub");
+  await expect(page.getByRole("link", { name: "Tub" })).toHaveAttribute("aria-current", "page");
+  await page.getByRole("link", { name: "Swim" }).click();
+  await expect(page).toHaveURL(/#swim$/);
+  await expect(page.getByRole("button", { name: "Line tension" })).toBeVisible();
+  await page.goBack();
+  await expect(page).toHaveURL(/#tub$/);
+  await expect(page.getByRole("button", { name: "Line tension" })).toHaveCount(0);
+});
+
+test("nothing moves by itself for those who asked for that", async ({ page }) => {
+  await open(page, "tub", true);
+  await expect(page.getByRole("button", { name: "CSV" })).toBeEnabled();
+  expect(await clock(page)).toBe(0);
+  await page.getByRole("button", { name: "Play", exact: true }).click();
+  await expect.poll(() => clock(page)).toBeGreaterThan(0.2);
+});
+
+test("without any canvas the numbers and a drawing of the bait still show", async ({ page }) => {
+  await page.addInitScript(() => {
+    HTMLCanvasElement.prototype.getContext = () => null;
+    Object.defineProperty(window, "OffscreenCanvas", { value: undefined });
+  });
+  await open(page, "tub");
+  await expect(net(page)).toContainText("g");
+  const picture = page.getByRole("img", { name: /Coldwater suspender/ });
+  await expect(picture).toHaveAttribute("data-renderer", "drawing");
+  await expect(picture.locator("svg path, svg polygon").first()).toBeVisible();
+  await expect.poll(() => clock(page)).toBeGreaterThan(0.2);
+});
+
+test("a worker that stops is said plainly, with what to do, and the statics stay", async ({
+  page,
+  allow,
+}) => {
+  allow(/worker|ERR_FAILED|Failed to load/i);
+  await page.route(/worker-.*\.js$/, (route) => route.abort());
+  await open(page, "tub");
+  await expect(page.getByRole("alert").first()).toContainText("This run stopped.");
+  await expect(page.getByRole("button", { name: "run it again" })).toBeVisible();
+  await expect(net(page)).toContainText("g");
+  await page.unroute(/worker-.*\.js$/);
+  await page.getByRole("button", { name: "run it again" }).click();
+  await expect(page.getByText("This run stopped.")).toHaveCount(0);
+  await expect.poll(() => clock(page)).toBeGreaterThan(0.2);
+});

@@ -1,0 +1,79 @@
+import type { Locator, Page } from "@playwright/test";
+import { expect } from "./fixture";
+
+/** The words and places by which a person finds their way; tests speak of the page through these. */
+
+export async function open(page: Page, view: "tub" | "swim" = "tub", still = false): Promise<void> {
+  if (still) await page.emulateMedia({ reducedMotion: "reduce" });
+  await page.goto(`./#${view}`);
+  await expect(net(page)).toBeVisible();
+}
+
+export const isPhone = (page: Page): boolean => (page.viewportSize()?.width ?? 0) < 900;
+
+/** The big number of the verdict. */
+export const net = (page: Page): Locator => page.getByRole("button", { name: /^Net buoyancy/ });
+
+/** Grams on the big number. */
+export async function netGrams(page: Page): Promise<number> {
+  const text = (await net(page).innerText()).replace("\u2212", "-");
+  const found = /[-+]?\d+\.\d+/.exec(text);
+  if (found === null) throw new Error(`no number in ‘${text}’`);
+  return Number(found[0]);
+}
+
+/** Opens all that is folded, from the outside in. */
+export async function unfoldAll(page: Page): Promise<void> {
+  const folded = page.locator("details:not([open]) > summary");
+  while ((await folded.count()) > 0) await folded.first().click();
+}
+
+/** Waits for the big number to be this many grams. */
+export async function expectNet(page: Page, grams: number): Promise<void> {
+  await expect.poll(() => netGrams(page)).toBe(grams);
+}
+
+/** Opens a folded section of the inputs, which a phone starts with folded. */
+export async function unfold(page: Page, title: string): Promise<Locator> {
+  const section = page
+    .getByRole("complementary", { name: "Inputs" })
+    .locator("details")
+    .filter({ has: page.getByRole("heading", { name: title, exact: true }) });
+  if ((await section.getAttribute("open")) === null) await section.locator("summary").first().click();
+  await expect(section).toHaveAttribute("open", "");
+  return section;
+}
+
+/** Types into a number field and takes it. */
+export async function type(section: Locator, label: string, text: string): Promise<void> {
+  const field = section.getByRole("textbox", { name: label, exact: true }).first();
+  await field.fill(text);
+  await field.press("Enter");
+}
+
+export async function undo(page: Page): Promise<void> {
+  await page.getByRole("button", { name: /^Undo/ }).click();
+}
+
+export async function redo(page: Page): Promise<void> {
+  await page.getByRole("button", { name: /^Redo/ }).click();
+}
+
+/** Presses a button of the header, or of its menu on a phone. */
+export async function fromMenu(page: Page, wide: string, narrow: string): Promise<void> {
+  if (isPhone(page)) {
+    await page.getByRole("button", { name: "Menu", exact: true }).click();
+    await page.getByRole("button", { name: narrow, exact: true }).click();
+  } else await page.getByRole("button", { name: wide, exact: true }).click();
+}
+
+/** Seconds on the clock. */
+export async function clock(page: Page): Promise<number> {
+  const text = await page.getByRole("status", { name: "Time" }).innerText();
+  return Number.parseFloat(text);
+}
+
+/** Waits until the whole run has been recorded: then it can be saved as CSV. */
+export async function recorded(page: Page): Promise<void> {
+  await expect(page.getByRole("button", { name: "CSV" })).toBeEnabled();
+}
