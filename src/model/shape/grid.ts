@@ -4,9 +4,13 @@ import { stationOfPhi } from "./edges";
 /** The curves that a surface or a straight line can cross. */
 export type Curve = "top" | "widest" | "bottom";
 
+/** Greatest gap of the scan, rad, and the extra points at both ends: a round tip turns fully within its last millimetre. */
+const GAP = 0.08;
+const TIP = [0.005, 0.02];
+
 /**
- * Edge heights on a fixed scan of φ that is fine enough to see every crossing of a straight line: the breaks and at most
- * 0.08 rad between two of them.
+ * Edge heights on a fixed scan of φ that is fine enough to see every crossing of a straight line: the breaks, at most
+ * `GAP` between two of them, and closer at the tips.
  */
 export interface ScanGrid {
   readonly n: number;
@@ -24,11 +28,17 @@ export function scanGrid(edges: Edges): ScanGrid {
   const found = known.get(edges);
   if (found) return found;
   const phis = [0];
+  const add = (p: number): void => {
+    if (p > (phis.at(-1) ?? 0) + 1e-9) phis.push(p);
+  };
   for (let i = 0; i + 1 < edges.breaks.length; i++) {
     const a = edges.breaks[i] as number;
     const b = edges.breaks[i + 1] as number;
-    const steps = Math.max(2, Math.ceil((b - a) / 0.08));
-    for (let k = 1; k <= steps; k++) phis.push(k === steps ? b : a + ((b - a) * k) / steps);
+    const steps = Math.max(2, Math.ceil((b - a) / GAP));
+    const inner = Array.from({ length: steps - 1 }, (_, k) => a + ((b - a) * (k + 1)) / steps);
+    const tips = [...TIP, ...TIP.map((t) => Math.PI - t)].filter((t) => t > a && t < b);
+    [...inner, ...tips].sort((p, q) => p - q).forEach(add);
+    if (b > (phis.at(-1) ?? 0)) phis.push(b);
   }
   const phi = Float64Array.from(phis);
   const grid: ScanGrid = {

@@ -25,7 +25,7 @@ export function makePrefix(table: SectionTable): Prefix {
   const sum: VolumeSum = { volume: 0, momentX: 0, momentZ: 0 };
   for (let p = 0; p < table.panels; p++) {
     for (let i = p * POINTS; i < (p + 1) * POINTS; i++)
-      addSlice(table.halves[i] as Halves, table.x(table.phi[i] as number), table.ds[i] as number, sum);
+      addSlice(table.halves[i] as Halves, table.x[i] as number, table.ds[i] as number, sum);
     prefix.volume[p + 1] = sum.volume;
     prefix.momentX[p + 1] = sum.momentX;
     prefix.momentZ[p + 1] = sum.momentZ;
@@ -60,7 +60,7 @@ function addPiece(table: SectionTable, panel: number, a: number, b: number, sum:
   for (let i = 0; i < POINTS; i++) {
     const phi = mid + half * (x[i] as number);
     table.at(panel, phi, here);
-    addSlice(here, table.x(phi), (table.length / 2) * Math.sin(phi) * half * (w[i] as number), sum);
+    addSlice(here, table.xAt(phi), table.slope(phi) * half * (w[i] as number), sum);
   }
 }
 

@@ -66,7 +66,10 @@ export function immersedSection(
   halves.mUp = above.m;
   halves.cDown = below.c;
   halves.mDown = below.m;
-  immersedHalves(halves, zSurface, under === "below", out);
+  immersedHalves(halves, zSurface, under === "below", result);
+  out.area = result.area;
+  out.momentZ = result.momentZ;
+  out.waterHalfBreadth = result.waterHalfBreadth;
   return out;
 }
 
@@ -99,11 +102,30 @@ export const newHalves = (): Halves => ({
   mDown: 0,
 });
 
+/** A section's immersion, and where the surface passes it. */
+export interface HalvesImmersion extends SectionImmersion {
+  /** Whether the surface passes the upper half, or lies above it. */
+  inUpper: boolean;
+  /** Place of the surface in the half that it passes: relative height u from the widest line (1: beyond the half), relative breadth y. */
+  u: number;
+  y: number;
+}
+
+export const newHalvesImmersion = (): HalvesImmersion => ({
+  area: 0,
+  momentZ: 0,
+  waterHalfBreadth: 0,
+  inUpper: true,
+  u: 1,
+  y: 0,
+});
+
 const halves = newHalves();
+const result = newHalvesImmersion();
 const part: QuarterPart = { area: 0, moment: 0, breadth: 0 };
 
 /** `immersedSection` on prepared halves; `keelDown`: the water is below the line. */
-export function immersedHalves(h: Halves, zSurface: number, keelDown: boolean, out: SectionImmersion): void {
+export function immersedHalves(h: Halves, zSurface: number, keelDown: boolean, out: HalvesImmersion): void {
   const { up, down } = h;
   const upArea = up * h.cUp;
   const upMoment = up * up * h.mUp;
@@ -113,21 +135,27 @@ export function immersedHalves(h: Halves, zSurface: number, keelDown: boolean, o
   // below the line: area and first moment about the widest line, per 2·half-breadth
   let area = 0;
   let first = 0;
+  let u = 1;
   let y = 0;
   if (z >= up) {
     area = upArea + downArea;
     first = upMoment - downMoment;
   } else if (z >= 0) {
-    quarterPart(h.nUp, z / up, h.cUp, h.mUp, part);
+    u = z / up;
+    quarterPart(h.nUp, u, h.cUp, h.mUp, part);
     area = downArea + up * part.area;
     first = up * up * part.moment - downMoment;
     y = part.breadth;
   } else if (z > -down) {
-    quarterPart(h.nDown, -z / down, h.cDown, h.mDown, part);
+    u = -z / down;
+    quarterPart(h.nDown, u, h.cDown, h.mDown, part);
     area = downArea - down * part.area;
     first = down * down * part.moment - downMoment;
     y = part.breadth;
   }
+  out.inUpper = z >= 0;
+  out.u = u;
+  out.y = y;
   if (!keelDown) {
     area = upArea + downArea - area;
     first = upMoment - downMoment - first;

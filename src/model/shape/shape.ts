@@ -76,9 +76,7 @@ class Body implements Shape {
   }
 
   immersion(surface: SurfacePlane, options?: { readonly skin?: boolean }): Immersion {
-    const under = new Immersed(this, surface);
-    if (options?.skin === true) under.wetSkin();
-    return under;
+    return new Immersed(this, surface, options?.skin === true);
   }
 
   withBreadthFactor(factor: number): Shape {

@@ -1,9 +1,8 @@
 import { footOn, gaussLegendre, heightAbove, type SurfacePlane, type Vec } from "../base";
 import type { Edges, Section, SectionImmersion } from "./types";
 import { sectionAt } from "./edges";
-import { drawNodes, nearCrossing, nodes, type WetRange } from "./nodes";
 import { polar, STEPS, tauOf } from "./polar";
-import { immersedSection, newHalves, sectionIntegrals, type Halves } from "./section";
+import { immersedSection, newHalvesImmersion, sectionIntegrals, type HalvesImmersion } from "./section";
 import { POINTS, type SectionTable } from "./table";
 
 /** Area (m²) and first moments ∫x dA, ∫z dA (m³). */
@@ -16,15 +15,21 @@ export interface SkinSum {
 /** Numbers kept per grid line of τ: running sums of area and of its z-moment, and the densities of both there. */
 const KEPT = 4;
 const HALF = (STEPS + 1) * KEPT;
-const STATION = 2 * HALF;
 /** Offset of the last grid line: the whole half. */
 const END = STEPS * KEPT;
 
-// Scratch of one call: what `Skin.half` found, per radian of φ.
-let area = 0;
-let moment = 0;
+/** What lies under a surface: its share of the bare skin, and its centroid. */
+export interface WetSkin {
+  readonly fraction: number;
+  readonly centroid: Vec;
+}
+
+// Scratch of one call: area and moment per radian of φ, and the stations' shares in a line between them.
+const line = new Float64Array(2); // cleared by `addLine`
 const weights = new Float64Array(POINTS);
-const here = newHalves();
+const spot = { at: 0, end: 0.5, startSlope: 0.5, endSlope: 0.5 };
+/** A line that is wholly under. */
+const wholly: Readonly<HalvesImmersion> = newHalvesImmersion();
 
 /**
  * The skin, ∫∫ |∂r/∂φ × ∂r/∂α| dα dφ over the drawn surface (docs/model.md §2), each section run by its polar angle:
@@ -49,8 +54,9 @@ export class Skin {
 
   constructor(readonly table: SectionTable) {
     const { edges, panels, phi, halves } = table;
-    this.sums = new Float64Array(panels * POINTS * STATION);
+    this.sums = new Float64Array(panels * POINTS * 2 * HALF);
     const graded: boolean[] = [];
+    this.graded = graded;
     const sum: SkinSum = { area: 0, momentX: 0, momentZ: 0 };
     const prefix: SkinSum[] = [{ ...sum }];
     for (let p = 0; p < panels; p++) {
@@ -62,14 +68,13 @@ export class Skin {
       for (let i = p * POINTS; i < (p + 1) * POINTS; i++) {
         const slopes = slopesAt(edges, phi[i] as number);
         const section = table.sections[i] as Section;
-        fillHalf(section, slopes, true, graded[2 * p] === true, this.sums, i * STATION);
-        fillHalf(section, slopes, false, graded[2 * p + 1] === true, this.sums, i * STATION + HALF);
+        fillHalf(section, slopes, true, graded[2 * p] === true, this.sums, 2 * i * HALF);
+        fillHalf(section, slopes, false, graded[2 * p + 1] === true, this.sums, (2 * i + 1) * HALF);
       }
-      this.graded = graded;
-      this.addPanel(p, null, sum);
+      for (let i = p * POINTS; i < (p + 1) * POINTS; i++)
+        this.addStation(i, table.x[i] as number, table.dPhi[i] as number, wholly, true, sum);
       prefix.push({ ...sum });
     }
-    this.graded = graded;
     this.prefix = prefix;
     this.faces = [0, Math.PI]
       .map((end) => sectionAt(edges, end))
@@ -85,142 +90,141 @@ export class Skin {
     this.momentZ = sum.momentZ;
   }
 
-  /** Adds the skin (without faces) of a range of φ: whole, or what is under a surface that cuts it. */
-  addRange(range: WetRange, surface: SurfacePlane, sum: SkinSum): void {
+  /** Adds the whole skin (without faces) between φ = a and φ = b. */
+  addWhole(a: number, b: number, sum: SkinSum): void {
     const { ends, panels } = this.table;
-    let from = range.a;
-    for (let p = this.table.panelOf(from); p < panels && from < range.b; p++) {
-      const to = Math.min(ends[p + 1] as number, range.b);
-      const cut = range.cut ? surface : null;
-      if (from === ends[p] && to === ends[p + 1] && !nearCrossing(range, from, to)) {
-        if (cut) this.addPanel(p, cut, sum);
-        else {
-          const after = this.prefix[p + 1] as SkinSum;
-          const before = this.prefix[p] as SkinSum;
-          sum.area += after.area - before.area;
-          sum.momentX += after.momentX - before.momentX;
-          sum.momentZ += after.momentZ - before.momentZ;
+    const { x, w } = gaussLegendre(POINTS);
+    let from = a;
+    for (let p = this.table.panelOf(a); p < panels && from < b; p++) {
+      const to = Math.min(ends[p + 1] as number, b);
+      if (from === ends[p] && to === ends[p + 1]) {
+        const after = this.prefix[p + 1] as SkinSum;
+        const before = this.prefix[p] as SkinSum;
+        sum.area += after.area - before.area;
+        sum.momentX += after.momentX - before.momentX;
+        sum.momentZ += after.momentZ - before.momentZ;
+      } else
+        for (let i = 0; i < POINTS; i++) {
+          const half = (to - from) / 2;
+          const phi = from + half * (1 + (x[i] as number));
+          this.addBetween(p, phi, this.table.xAt(phi), half * (w[i] as number), wholly, true, sum);
         }
-      } else this.addPiece(p, from, to, range, cut, sum);
       from = to;
     }
   }
 
-  /** A whole panel, by its own stations. */
-  private addPanel(p: number, cut: SurfacePlane | null, sum: SkinSum): void {
-    const { w } = gaussLegendre(POINTS);
-    const half = ((this.table.ends[p + 1] as number) - (this.table.ends[p] as number)) / 2;
-    for (let i = 0; i < POINTS; i++) {
-      weights.fill(0);
-      weights[i] = 1;
-      const station = p * POINTS + i;
-      const h = this.table.halves[station] as Halves;
-      this.addLine(p, i, i + 1, h, this.table.phi[station] as number, half * (w[i] as number), cut, sum);
-    }
-  }
-
-  /** Part of a panel; nodes drawn to the crossings, where the wet part of a line goes like d^(1/n). */
-  private addPiece(
-    p: number,
-    from: number,
-    to: number,
-    range: WetRange,
-    cut: SurfacePlane | null,
+  /** Adds the wet part of a station's line, which the surface passes as `cut` says. */
+  addStation(
+    station: number,
+    x: number,
+    dPhi: number,
+    cut: Readonly<HalvesImmersion>,
+    keelDown: boolean,
     sum: SkinSum,
   ): void {
-    const a = this.table.ends[p] as number;
-    const panel = (this.table.ends[p + 1] as number) - a;
-    const count = drawNodes(range, from, to, POINTS);
-    for (let i = 0; i < count; i++) {
-      const phi = nodes.phi[i] as number;
-      this.table.at(p, phi, here);
-      carry((2 * (phi - a)) / panel - 1);
-      this.addLine(p, 0, POINTS, here, phi, nodes.weight[i] as number, cut, sum);
-    }
+    this.locate(Math.floor(station / POINTS), cut);
+    this.addWet(station, 1, cut, keelDown);
+    addLine(sum, x, dPhi);
   }
 
-  /** Adds the line at φ, put together from the panel's stations `first` to `last` − 1 by `weights`. */
-  private addLine(
-    p: number,
-    first: number,
-    last: number,
-    h: Halves,
+  /** As `addStation`, for a line between the stations of a panel. */
+  addBetween(
+    panel: number,
     phi: number,
-    weight: number,
-    cut: SurfacePlane | null,
+    x: number,
+    dPhi: number,
+    cut: Readonly<HalvesImmersion>,
+    keelDown: boolean,
     sum: SkinSum,
   ): void {
-    const x = this.table.x(phi);
-    let wetArea: number;
-    let wetMoment: number;
-    let level = Infinity; // height of the surface above the widest line, and which side of it is wet
-    let keelDown = true;
-    if (cut) {
-      level = (cut.level - x * cut.sin) / cut.cos - h.widest;
-      keelDown = cut.cos > 0;
-    }
-    const up = level >= 0;
-    // the half that the surface passes: from the widest line to the surface
-    const size = up ? h.up : h.down;
-    const n = up ? h.nUp : h.nDown;
-    const u = Math.abs(level) < size ? Math.abs(level) / size : 1;
-    this.half(p, first, last, up ? 0 : 1, u < 1 ? polarAngle(u, n) : Math.PI / 2);
-    const partArea = area;
-    const partMoment = moment;
-    if (up === keelDown) {
-      // wet: that part, and the other half whole
-      this.half(p, first, last, up ? 1 : 0, Math.PI / 2);
-      wetArea = area + partArea;
-      wetMoment = moment + partMoment;
-    } else {
-      // wet: what is left of the same half
-      this.half(p, first, last, up ? 0 : 1, Math.PI / 2);
-      wetArea = area - partArea;
-      wetMoment = moment - partMoment;
-    }
-    sum.area += weight * wetArea;
-    sum.momentX += weight * wetArea * x;
-    sum.momentZ += weight * wetMoment;
+    const a = this.table.ends[panel] as number;
+    const b = this.table.ends[panel + 1] as number;
+    carry((2 * phi - a - b) / (b - a));
+    this.locate(panel, cut);
+    for (let i = 0; i < POINTS; i++) this.addWet(panel * POINTS + i, weights[i] as number, cut, keelDown);
+    addLine(sum, x, dPhi);
   }
 
-  /** Running sums of one half from the widest line to a polar angle, into `area` and `moment`. */
-  private half(p: number, first: number, last: number, side: 0 | 1, alpha: number): void {
-    const sums = this.sums;
-    area = 0;
-    moment = 0;
-    const start = p * POINTS * STATION + side * HALF;
-    if (alpha >= Math.PI / 2) {
-      for (let i = first; i < last; i++) {
-        const k = start + i * STATION + END;
-        area += (weights[i] as number) * (sums[k] as number);
-        moment += (weights[i] as number) * (sums[k + 1] as number);
-      }
-      return;
+  /** Adds `weight` times a station's wet line to `line`: a whole half, and what the surface leaves of the half it passes. */
+  private addWet(station: number, weight: number, cut: Readonly<HalvesImmersion>, keelDown: boolean): void {
+    const { inUpper } = cut;
+    const passed = (2 * station + (inUpper ? 0 : 1)) * HALF;
+    const other = (2 * station + (inUpper ? 1 : 0)) * HALF;
+    if (inUpper === keelDown) {
+      // wet: the other half whole, and the passed one from the widest line to the surface
+      this.add(other + END, weight);
+      this.addUpTo(passed, weight, cut);
+    } else {
+      // wet: what is left of the passed half beyond the surface
+      this.add(passed + END, weight);
+      this.addUpTo(passed, -weight, cut);
     }
-    const place = tauOf(alpha, this.graded[2 * p + side] === true) * STEPS;
+  }
+
+  private add(at: number, weight: number): void {
+    line[0] = (line[0] as number) + weight * (this.sums[at] as number);
+    line[1] = (line[1] as number) + weight * (this.sums[at + 1] as number);
+  }
+
+  /** Finds the step of τ in which the surface passes a half, and Hermite's weights there. */
+  private locate(panel: number, cut: Readonly<HalvesImmersion>): void {
+    if (cut.u >= 1) return;
+    const graded = this.graded[2 * panel + (cut.inUpper ? 0 : 1)] === true;
+    const place = tauOf(Math.atan2(cut.u, cut.y), graded) * STEPS;
     const j = Math.min(Math.floor(place), STEPS - 1);
     const t = place - j;
-    const h01 = t * t * (3 - 2 * t);
-    const h00 = 1 - h01;
-    const h10 = (t * (1 - t) * (1 - t)) / STEPS;
-    const h11 = (t * t * (t - 1)) / STEPS;
-    for (let i = first; i < last; i++) {
-      const k = start + i * STATION + j * KEPT;
-      const w = weights[i] as number;
-      area +=
-        w *
-        (h00 * (sums[k] as number) +
-          h01 * (sums[k + 4] as number) +
-          h10 * (sums[k + 2] as number) +
-          h11 * (sums[k + 6] as number));
-      moment +=
-        w *
-        (h00 * (sums[k + 1] as number) +
-          h01 * (sums[k + 5] as number) +
-          h10 * (sums[k + 3] as number) +
-          h11 * (sums[k + 7] as number));
-    }
+    spot.at = j * KEPT;
+    spot.end = t * t * (3 - 2 * t);
+    spot.startSlope = (t * (1 - t) * (1 - t)) / STEPS;
+    spot.endSlope = (t * t * (t - 1)) / STEPS;
   }
+
+  /** Adds the running sums of a half from the widest line to the surface. */
+  private addUpTo(half: number, weight: number, cut: Readonly<HalvesImmersion>): void {
+    if (cut.u >= 1) {
+      this.add(half + END, weight);
+      return;
+    }
+    const k = half + spot.at;
+    this.add(k, weight * (1 - spot.end));
+    this.add(k + 4, weight * spot.end);
+    this.add(k + 2, weight * spot.startSlope);
+    this.add(k + 6, weight * spot.endSlope);
+  }
+
+  /** Closes a sum with what is wet of the blunt faces. */
+  wet(sum: SkinSum, surface: SurfacePlane): WetSkin {
+    const { sin, cos, level } = surface;
+    let { area, momentX, momentZ } = sum;
+    for (const face of this.faces) {
+      if (cos === 0) {
+        // the surface is parallel to the face: all of it or nothing
+        if (heightAbove(surface, { x: -face.s, z: 0 }) >= 0) continue;
+        immersedSection(face, Infinity, "below", facePart);
+      } else immersedSection(face, (level + face.s * sin) / cos, cos > 0 ? "below" : "above", facePart);
+      area += facePart.area;
+      momentX -= facePart.area * face.s;
+      momentZ += facePart.momentZ;
+    }
+    return {
+      fraction: area / this.area,
+      centroid:
+        area > 0
+          ? { x: momentX / area, z: momentZ / area }
+          : footOn(surface, { x: this.momentX / this.area, z: this.momentZ / this.area }),
+    };
+  }
+}
+
+const facePart: SectionImmersion = { area: 0, momentZ: 0, waterHalfBreadth: 0 };
+
+/** Adds the line in `line` times dφ, and clears it. */
+function addLine(sum: SkinSum, x: number, dPhi: number): void {
+  const dA = (line[0] as number) * dPhi;
+  sum.area += dA;
+  sum.momentX += dA * x;
+  sum.momentZ += (line[1] as number) * dPhi;
+  line.fill(0);
 }
 
 /** Barycentric weights of the stations of a panel (Berrut & Trefethen 2004, SIAM Rev. 46:501–517, eq. 3.2). */
@@ -245,12 +249,6 @@ function carry(t: number): void {
     sum += w;
   }
   for (let i = 0; i < POINTS; i++) weights[i] = (weights[i] as number) / sum;
-}
-
-/** Polar angle of the point of a quarter at relative height u. */
-function polarAngle(u: number, n: number): number {
-  if (n === 2) return Math.asin(u);
-  return Math.atan2(u, Math.pow(1 - Math.pow(u, n), 1 / n));
 }
 
 /** Derivatives of a section by φ; s is ds/dφ. */
@@ -322,34 +320,4 @@ function fillHalf(
     startArea = density;
     startMoment = momentDensity;
   }
-}
-
-const part: SectionImmersion = { area: 0, momentZ: 0, waterHalfBreadth: 0 };
-
-/** The skin under a surface: its share of the bare skin, and its centroid. */
-export function wetSkin(
-  skin: Skin,
-  ranges: readonly WetRange[],
-  surface: SurfacePlane,
-): { readonly fraction: number; readonly centroid: Vec } {
-  const { sin, cos, level } = surface;
-  const sum: SkinSum = { area: 0, momentX: 0, momentZ: 0 };
-  for (const range of ranges) skin.addRange(range, surface, sum);
-  for (const face of skin.faces) {
-    if (cos === 0) {
-      // the surface is parallel to the face: all of it or nothing
-      if (heightAbove(surface, { x: -face.s, z: 0 }) >= 0) continue;
-      immersedSection(face, Infinity, "below", part);
-    } else immersedSection(face, (level + face.s * sin) / cos, cos > 0 ? "below" : "above", part);
-    sum.area += part.area;
-    sum.momentX -= part.area * face.s;
-    sum.momentZ += part.momentZ;
-  }
-  return {
-    fraction: sum.area / skin.area,
-    centroid:
-      sum.area > 0
-        ? { x: sum.momentX / sum.area, z: sum.momentZ / sum.area }
-        : footOn(surface, { x: skin.momentX / skin.area, z: skin.momentZ / skin.area }),
-  };
 }

@@ -55,8 +55,10 @@ export class SectionTable {
   readonly sections: readonly Section[];
   readonly halves: readonly Halves[];
   readonly integrals: readonly SectionIntegrals[];
-  /** φ and integration weight ds of each station. */
+  /** φ, x = −s, and the integration weights dφ and ds of each station. */
   readonly phi: Float64Array;
+  readonly x: Float64Array;
+  readonly dPhi: Float64Array;
   readonly ds: Float64Array;
   private readonly fits: Float64Array;
 
@@ -66,6 +68,8 @@ export class SectionTable {
     this.panels = this.ends.length - 1;
     const n = this.panels * POINTS;
     this.phi = new Float64Array(n);
+    this.x = new Float64Array(n);
+    this.dPhi = new Float64Array(n);
     this.ds = new Float64Array(n);
     this.fits = new Float64Array(this.panels * CURVES.length * POINTS);
     const { x, w } = gaussLegendre(POINTS);
@@ -77,9 +81,12 @@ export class SectionTable {
       const half = ((this.ends[p + 1] as number) - a) / 2;
       for (let i = 0; i < POINTS; i++) {
         const phi = a + half * (1 + (x[i] as number));
-        this.phi[p * POINTS + i] = phi;
-        this.ds[p * POINTS + i] = (edges.length / 2) * Math.sin(phi) * half * (w[i] as number);
         const section = sectionAt(edges, phi);
+        const at = p * POINTS + i;
+        this.phi[at] = phi;
+        this.x[at] = -section.s;
+        this.dPhi[at] = half * (w[i] as number);
+        this.ds[at] = this.slope(phi) * half * (w[i] as number);
         sections.push(section);
         halves.push(halvesOf(section));
         integrals.push(sectionIntegrals(section));
@@ -145,8 +152,14 @@ export class SectionTable {
     return p;
   }
 
-  x(phi: number): number {
+  /** x = −s at φ, m. */
+  xAt(phi: number): number {
     return -stationOfPhi(phi, this.length);
+  }
+
+  /** ds/dφ, m. */
+  slope(phi: number): number {
+    return (this.length / 2) * Math.sin(phi);
   }
 }
 
