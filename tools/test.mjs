@@ -14,7 +14,7 @@ const reports = mkdtempSync(join(tmpdir(), "trimwright-test-"));
 process.once("exit", () => rmSync(reports, { recursive: true, force: true }));
 
 /** A stage that hangs is ended after this time, in minutes. */
-const minutes = 5;
+const minutes = 10;
 
 /** @param {{ code: number, why: string | null }} outcome */
 function exitOf({ code, why }) {

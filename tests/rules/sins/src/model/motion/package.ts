@@ -1,4 +1,4 @@
 // sin: motion-only-planck
-import { mean } from "d3-array";
+import { scaleLinear } from "d3-scale";
 
-export const sin = mean;
+export const sin = scaleLinear;

@@ -1,4 +1,4 @@
 // sin: model-without-packages
-import { mean } from "d3-array";
+import { scaleLinear } from "d3-scale";
 
-export const sin = mean;
+export const sin = scaleLinear;

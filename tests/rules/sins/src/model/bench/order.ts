@@ -1,0 +1,4 @@
+// sin: model-order-bench
+import { motion } from "../motion";
+
+export const sin = motion;
