@@ -156,6 +156,24 @@ export function baitSpec(scenario: Scenario): BaitSpec {
       tapTemperature: one.kind === "displacement" ? one.tap_C : null,
       with: one.with,
       air: one.air ?? false,
+      ...(one.before === undefined ? {} : { before: one.before }),
+      ...(one.kind === "displacement" && one.pusher !== undefined
+        ? {
+            pusher:
+              one.pusher.count * (Math.PI / 4) * mm(one.pusher.diameter_mm) ** 2 * mm(one.pusher.depth_mm),
+          }
+        : {}),
+    })),
+    corrections: scenario.corrections.map((one) => ({
+      name: one.name,
+      mass: grams(one.mass_g),
+      shift: { x: 0 - mm(one.shift_mm[0]), z: mm(one.shift_mm[1]) },
+      deviation: {
+        mass: one.netDeviation_g === undefined ? null : grams(one.netDeviation_g),
+        x: one.aftDeviation_mm === undefined ? null : mm(one.aftDeviation_mm),
+        z: one.upDeviation_mm === undefined ? null : mm(one.upDeviation_mm),
+      },
+      without: one.without ?? [],
     })),
     uncertainty: {
       ...UNCERTAINTY,

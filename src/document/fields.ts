@@ -10,7 +10,7 @@ z.config({ jitless: true });
 
 /** Units as they stand in key names and on screen; "" for a pure number. */
 export type FieldUnit =
-  "mm" | "mm²" | "m" | "g" | "mL" | "g/mL" | "kg/m³" | "°" | "°C" | "g/kg" | "m/s" | "s" | "N" | "";
+  "mm" | "mm²" | "m" | "g" | "mL" | "g/mL" | "kg/m³" | "°" | "°C" | "g/kg" | "m/s" | "mm/s" | "s" | "N" | "";
 
 declare module "zod" {
   interface GlobalMeta {

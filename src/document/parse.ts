@@ -2,11 +2,11 @@ import { BaitError } from "../model/bait";
 import { ShapeError } from "../model/shape";
 import { compile } from "./compile";
 import type { Compiled } from "./compile";
-import { pathSteps, pathText, valueAt } from "./fields";
+import { pathSteps, valueAt } from "./fields";
 import { problemsOf } from "./issues";
 import { readJson } from "./json";
 import { carryForward } from "./migrate";
-import { describe, problem } from "./problem";
+import { describe, nearestPlace, problem } from "./problem";
 import type { Place, Problem } from "./problem";
 import { rules } from "./rules";
 import { scenarioSchema } from "./schema";
@@ -104,15 +104,6 @@ const sentence = (words: string): string => {
 function shapePath(place: string): string {
   if (place === "length") return "bait.length_mm";
   return `bait.${place.replace(/^exponentAbove/, "roundover.above").replace(/^exponentBelow/, "roundover.below")}`;
-}
-
-function nearestPlace(path: string, place: (path: string) => Place | null): Place | null {
-  const steps = [...pathSteps(path)];
-  for (;;) {
-    const found = place(pathText(steps));
-    if (found !== null || steps.length === 0) return found;
-    steps.pop();
-  }
 }
 
 function placed(one: Problem, place: (path: string) => Place | null): Problem {

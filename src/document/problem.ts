@@ -1,3 +1,5 @@
+import { pathSteps, pathText } from "./fields";
+
 /** One thing wrong with a file, said so that its writer can mend it. */
 export interface Problem {
   /** Where in the document: "bait.ballast[0].mass_g"; "" for the file as a whole. */
@@ -39,6 +41,16 @@ export function problem(
     message: `${where}${at}: found ${found}; allowed: ${allowed}. ${remedy}`,
     ...(place ? { line: place.line, column: place.column } : {}),
   };
+}
+
+/** Where a path stands in the text, or the nearest group around it that has a place. */
+export function nearestPlace(path: string, place: (path: string) => Place | null): Place | null {
+  const steps = [...pathSteps(path)];
+  for (;;) {
+    const found = place(pathText(steps));
+    if (found !== null || steps.length === 0) return found;
+    steps.pop();
+  }
 }
 
 /** A value in words, short enough for a message. */

@@ -17,6 +17,8 @@ import {
   whole,
 } from "./fields";
 import type { Field } from "./fields";
+import { bench, correction, target, tub } from "./schema-bench";
+import { stage } from "./stages";
 
 /**
  * The scenario file, version 1 (docs/scenario-format.md). One line a field: type, check, unit, range, form
@@ -26,19 +28,6 @@ import type { Field } from "./fields";
 
 export const FORMAT = "trimwright/scenario";
 export const VERSION = 1;
-
-/** Groups of items that a bench reading may name. */
-const GROUPS = [
-  "body",
-  "chambers",
-  "balls",
-  "ballast",
-  "wires",
-  "bib",
-  "hangers",
-  "fittings",
-  "coats",
-] as const;
 
 const material = () => maybe(name("Material", "A name from the table of published densities."));
 const density = () =>
@@ -83,6 +72,7 @@ const chamber = z
     tall_mm: above("Tall", "mm", [0, 1000], [1, 30, 0.5]),
     wide_mm: above("Wide", "mm", [0, 1000], [1, 30, 0.5]),
     balls: maybe(balls),
+    stage: stage(),
   })
   .meta({ title: "Chamber" });
 
@@ -112,6 +102,7 @@ const ballast = z
         "What fills the rest of the hole; absent: air.",
       ),
     ),
+    stage: stage(),
   })
   .meta({ title: "Ballast" });
 
@@ -122,6 +113,7 @@ const wire = z
     diameter_mm: above("Wire diameter", "mm", [0, 20], [0.4, 2, 0.05]),
     material: material(),
     density_g_ml: density(),
+    stage: stage(),
   })
   .meta({ title: "Wire" });
 
@@ -146,6 +138,7 @@ const bib = z
     ),
     material: material(),
     density_g_ml: density(),
+    stage: stage(),
   })
   .meta({ title: "Bib" });
 
@@ -161,7 +154,13 @@ const hook = z
   })
   .meta({ title: "Hook" });
 const hanger = z
-  .strictObject({ name: name("Name"), at_mm: point("Eye"), ring: maybe(ring), hook: maybe(hook) })
+  .strictObject({
+    name: name("Name"),
+    at_mm: point("Eye"),
+    ring: maybe(ring),
+    hook: maybe(hook),
+    stage: stage(),
+  })
   .meta({ title: "Hanger" });
 
 const fitting = z
@@ -172,6 +171,7 @@ const fitting = z
     material: material(),
     density_g_ml: density(),
     where: inOut("Where").default("outside"),
+    stage: stage(),
   })
   .meta({ title: "Fitting" });
 
@@ -184,6 +184,7 @@ const coat = z
     mass_g: maybe(mass("Coat mass", [0, 5, 0.01], "Weighed: the whole bait after the coat, less before.")),
     material: material(),
     density_g_ml: density(),
+    stage: stage(),
   })
   .meta({ title: "Coat" });
 
@@ -234,27 +235,6 @@ const bait = z
     coats: list("Coats", coat, 50),
   })
   .meta({ title: "Bait" });
-
-const reading = {
-  reading_g: number("Reading", "g", [0, 5000], [0, 60, 0.01]),
-  resolution_g: above("Scale's resolution", "g", [0, 100], [0.01, 1, 0.01]),
-  with: z
-    .array(name("Part on the scale"))
-    .min(1)
-    .max(400)
-    .meta({ title: "On the scale", description: `Groups (${GROUPS.join(", ")}) or names of single items.` }),
-  air: maybe(flag("Correct for air buoyancy", "m = W + ρ_air (V − W/8.0)")),
-};
-const bench = z
-  .discriminatedUnion("kind", [
-    z.strictObject({
-      kind: z.literal("displacement"),
-      ...reading,
-      tap_C: number("Tap water", "°C", [-2, 40], [0, 30, 0.5], "Temperature of the water in the container."),
-    }),
-    z.strictObject({ kind: z.literal("weighing"), ...reading }),
-  ])
-  .meta({ title: "Bench reading" });
 
 const water = z
   .strictObject({
@@ -392,7 +372,10 @@ export const scenarioSchema = z
     notes: maybe(text("Notes", 20_000)),
     limits: maybe(text("Limits", 20_000, "What this scenario cannot show.")),
     bait,
+    target: maybe(target),
     bench: list("Bench readings", bench, 400),
+    tub: list("Tub readings", tub, 100),
+    corrections: list("Corrections", correction, 20),
     water,
     tackle,
     cadence: list("Cadence", move, 1000),

@@ -16,13 +16,15 @@ export function serialize(scenario: Scenario): string {
   return `${print(lean, 0, true)}\n`;
 }
 
-function withoutEmptyLists(group: object): Record<string, unknown> {
+/** A group without its empty lists. */
+export function withoutEmptyLists(group: object): Record<string, unknown> {
   return Object.fromEntries(
     Object.entries(group).filter(([, value]) => !(Array.isArray(value) && value.length === 0)),
   );
 }
 
-function print(value: unknown, indent: number, broken: boolean): string {
+/** A value as JSON text: what fits on a line stays on one. */
+export function print(value: unknown, indent: number, broken: boolean): string {
   const flat = inline(value);
   if (!broken && indent + flat.length <= WIDTH) return flat;
   const pad = " ".repeat(indent + 2);
