@@ -2,8 +2,9 @@ import { proxy, wrap } from "comlink";
 import type { Endpoint, Remote } from "comlink";
 import type { Scenario } from "../document";
 import type { Band, BandOptions } from "../model/statics";
-import type { ReachRow, TerminalRise } from "../model/tow";
-import type { ReachJob, RunJob, RunSink, Ticket, WorkerApi } from "./protocol";
+import type { Calibration, ReachRow, TerminalRise } from "../model/tow";
+import type { LimitQuery, ReachJob, RunJob, RunSink, Ticket, WorkerApi } from "./protocol";
+import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob } from "./reach-map";
 
 /** Something that is talked to like a worker. */
 export interface WorkerLike extends Endpoint {
@@ -73,6 +74,33 @@ export class ModelClient {
   band(scenario: Scenario, options: BandOptions = {}, lane = "band"): Promise<Band | null> {
     const ticket = this.take(lane);
     return this.ask(ticket, (api) => api.band(ticket, scenario, options));
+  }
+
+  /** Some cells of a map of steady tows, `from` included, `to` excluded. */
+  reachCells(
+    job: ReachMapJob,
+    from: number,
+    to: number,
+    lane = "cells",
+  ): Promise<readonly ReachCell[] | null> {
+    const ticket = this.take(lane);
+    return this.ask(ticket, (api) => api.reachCells(ticket, job, from, to));
+  }
+
+  /** Where along one variable the bait stops running. */
+  reachLimits(
+    job: ReachMapJob,
+    queries: readonly LimitQuery[],
+    lane = "limits",
+  ): Promise<readonly ReachLimit[] | null> {
+    const ticket = this.take(lane);
+    return this.ask(ticket, (api) => api.reachLimits(ticket, job, queries));
+  }
+
+  /** The interference factor of the bib that gives a measured depth. */
+  calibrate(scenario: Scenario, measured: MeasuredDepth, lane = "calibrate"): Promise<Calibration | null> {
+    const ticket = this.take(lane);
+    return this.ask(ticket, (api) => api.calibrate(ticket, scenario, measured));
   }
 
   /** Stops what runs in a lane; its promise gives null. */

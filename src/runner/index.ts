@@ -1,5 +1,18 @@
 export { ModelClient } from "./client";
 export { swimSetup, tubSetup } from "./jobs";
 export type { Tub } from "./jobs";
-export type { ReachJob, RunJob, RunSink } from "./protocol";
+export { ReachPool } from "./pool";
+export type { LimitQuery, ReachJob, RunJob, RunSink } from "./protocol";
+export { BIB_SPREAD, cellCount, LINE_SPREAD, MUNK_BAND } from "./reach-map";
+export type {
+  DepthBands,
+  DepthEnds,
+  MeasuredDepth,
+  ReachCell,
+  ReachLimit,
+  ReachMapJob,
+  Variation,
+} from "./reach-map";
+export { changesBait, REACH_PATHS, variableOf, withVariable } from "./vary";
+export type { ReachVariable } from "./vary";
 export { floats, LEVEL_WITHIN_DEG, SUSPENDS_WITHIN_G } from "./words";

@@ -1,8 +1,10 @@
 import type { Scenario } from "../document";
 import type { RecordingChunk, RecordingMeta } from "../model/motion";
 import type { Band, BandOptions } from "../model/statics";
-import type { ReachRow, TerminalRise } from "../model/tow";
+import type { Calibration, ReachRow, TerminalRise } from "../model/tow";
 import type { Tub } from "./jobs";
+import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob } from "./reach-map";
+import type { ReachVariable } from "./vary";
 
 /**
  * What the page and its worker say to each other. Every request has a lane and a ticket; in one lane a newer
@@ -22,6 +24,13 @@ export interface ReachJob {
   readonly scenario: Scenario;
   readonly speeds: readonly number[];
   readonly angles: readonly number[] | null;
+}
+
+/** One side of the speeds (or other values) that run: between a value that does and one that does not. */
+export interface LimitQuery {
+  readonly variable: ReachVariable;
+  readonly runs: number;
+  readonly fails: number;
 }
 
 export interface RunSink {
@@ -47,5 +56,9 @@ export interface WorkerApi {
     row: Heard<[row: ReachRow, done: number, of: number]>,
   ): Promise<ReachRow[] | null>;
   band(ticket: Ticket, scenario: Scenario, options: BandOptions): Promise<Band | null>;
+  /** Cells `from` (included) to `to` (excluded) of a map. */
+  reachCells(ticket: Ticket, job: ReachMapJob, from: number, to: number): Promise<ReachCell[] | null>;
+  reachLimits(ticket: Ticket, job: ReachMapJob, queries: readonly LimitQuery[]): Promise<ReachLimit[] | null>;
+  calibrate(ticket: Ticket, scenario: Scenario, measured: MeasuredDepth): Promise<Calibration | null>;
   cancel(ticket: Ticket): Promise<void>;
 }

@@ -8,6 +8,8 @@ import { prepareTow, reach, terminalRise, withBibAngle } from "../model/tow";
 import type { ReachRow } from "../model/tow";
 import { swimSetup, tubSetup } from "./jobs";
 import type { Ticket, WorkerApi } from "./protocol";
+import { calibrateBy, reachLimit, ReachMapper } from "./reach-map";
+import type { ReachCell, ReachLimit } from "./reach-map";
 
 /** Work is cut into pieces of about this many ms, so that a newer request is heard between them. */
 const PIECE = 12;
@@ -94,6 +96,36 @@ export function createService(): WorkerApi {
       if (!(await goOn())) return null;
       const { bait, water } = compile(scenario);
       return band(bait, water.density, options);
+    },
+
+    async reachCells(ticket, job, from, to) {
+      const goOn = enter(ticket);
+      await nextTask();
+      const mapper = new ReachMapper(job);
+      const cells: ReachCell[] = [];
+      for (let i = from; i < to; i++) {
+        if (!(await goOn())) return null;
+        cells.push(mapper.cell(i));
+      }
+      return cells;
+    },
+
+    async reachLimits(ticket, job, queries) {
+      const goOn = enter(ticket);
+      await nextTask();
+      const mapper = new ReachMapper(job);
+      const limits: ReachLimit[] = [];
+      for (const { variable, runs, fails } of queries) {
+        if (!(await goOn())) return null;
+        limits.push(reachLimit(mapper, variable, runs, fails));
+      }
+      return limits;
+    },
+
+    async calibrate(ticket, scenario, measured) {
+      const goOn = enter(ticket);
+      await nextTask();
+      return (await goOn()) ? calibrateBy(scenario, measured) : null;
     },
 
     cancel({ lane, number }) {

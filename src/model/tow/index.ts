@@ -2,5 +2,15 @@ export type * from "./types";
 export { ballSideAt, Crafts, runningRoot, towLoad, towRoots, type TowLoad } from "./attitude";
 export { BEAT_BAND, beat, STROUHAL, type Beat } from "./beat";
 export { calibrate, FACTORS, type Calibration, type MeasuredRun } from "./calibrate";
-export { prepareTow, reach, reachSweep, withBibAngle, type ReachQuery, type TowBait } from "./reach";
+export {
+  prepareTow,
+  reach,
+  reachFrom,
+  reachSweep,
+  towAttitude,
+  withBibAngle,
+  type ReachQuery,
+  type TowAttitude,
+  type TowBait,
+} from "./reach";
 export { terminalRise } from "./rise";

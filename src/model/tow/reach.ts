@@ -1,6 +1,6 @@
 import type { Bait, BaitSpec } from "../bait";
 import { assemble } from "../bait";
-import type { Surroundings } from "../forces";
+import { cylinderDrag, type CraftOptions, type Surroundings } from "../forces";
 import { steadyLine, type Tackle } from "../line";
 import { outline } from "../shape";
 import { restTrim } from "../statics";
@@ -12,6 +12,8 @@ export interface ReachQuery {
   readonly speed: number;
   /** m; default the tackle's. */
   readonly lineOut?: number | undefined;
+  /** Factor on the line's normal drag C_n, for bands; default 1. */
+  readonly lineDrag?: number | undefined;
 }
 
 const UP_45 = Math.PI / 4;
@@ -38,9 +40,44 @@ export interface TowBait {
   readonly restTrim: number;
 }
 
-/** Prepares a bait for any number of reach evaluations. */
-export function prepareTow(bait: Bait, bibFactor = 1): TowBait {
-  return { bait, crafts: new Crafts(bait, { bibFactor }), restTrim: restTrim(bait).pitch ?? 0 };
+/**
+ * Prepares a bait for any number of reach evaluations.
+ *
+ * @param options further coefficients of the craft, for bands
+ */
+export function prepareTow(
+  bait: Bait,
+  bibFactor = 1,
+  options: Partial<Pick<CraftOptions, "munkShare">> = {},
+): TowBait {
+  return { bait, crafts: new Crafts(bait, { ...options, bibFactor }), restTrim: restTrim(bait).pitch ?? 0 };
+}
+
+/** The attitudes of a tow at one speed: they do not depend on the line. */
+export interface TowAttitude {
+  readonly speed: number;
+  readonly roots: readonly TowRoot[];
+  /** The running attitude; null where there is no stable one. */
+  readonly running: TowRoot | null;
+}
+
+/** Water without surface or current, as the forces of a steady tow feel it. */
+const deepWater = (around: Surroundings): Surroundings => ({
+  ...around,
+  surface: false,
+  current: { x: 0, z: 0 },
+});
+
+/**
+ * All attitudes of a tow and the one that it runs at: the first half of `reach`, to share between lines.
+ *
+ * @param speed m/s through the water
+ * @throws RangeError for a speed that is not above 0
+ */
+export function towAttitude(tow: TowBait, around: Surroundings, speed: number): TowAttitude {
+  const deep = deepWater(around);
+  const roots = towRoots(tow.crafts, deep, speed);
+  return { speed, roots, running: runningRoot(tow.crafts, deep, speed, tow.restTrim, roots) };
 }
 
 /** The same spec with another bib angle (rad); all else as it is, the tie eye too. Null bib stays null. */
@@ -56,15 +93,32 @@ export function withBibAngle(spec: BaitSpec, angle: number): BaitSpec {
  * @throws RangeError where speed or line out is not above 0
  */
 export function reach(tow: TowBait, around: Surroundings, tackle: Tackle, query: ReachQuery): ReachRow {
-  const { bait, crafts } = tow;
-  const lineOut = query.lineOut ?? tackle.lineOut;
+  return reachFrom(tow, towAttitude(tow, around, query.speed), around, tackle, query);
+}
+
+/**
+ * `reach` from attitudes that are known.
+ *
+ * @throws RangeError where line out or the factor on its drag is not above 0
+ */
+export function reachFrom(
+  tow: TowBait,
+  attitude: TowAttitude,
+  around: Surroundings,
+  tackle: Tackle,
+  options: Omit<ReachQuery, "speed"> = {},
+): ReachRow {
+  const { bait } = tow;
+  const { speed, roots, running: root } = attitude;
+  const lineOut = options.lineOut ?? tackle.lineOut;
   if (!(lineOut > 0)) throw new RangeError(`Line out must be above 0 m, not ${lineOut}.`);
-  const deep: Surroundings = { ...around, surface: false, current: { x: 0, z: 0 } };
+  const lineDrag = options.lineDrag ?? 1;
+  if (!(lineDrag > 0))
+    throw new RangeError(`The factor on the line's drag must be above 0, not ${lineDrag}.`);
+  const deep = deepWater(around);
   const bib = bait.spec.bib;
-  const roots: readonly TowRoot[] = towRoots(crafts, deep, query.speed);
-  const root = runningRoot(crafts, deep, query.speed, tow.restTrim, roots);
   const not = (why: string): ReachRow => ({
-    speed: query.speed,
+    speed,
     bibAngle: bib ? bib.angle : null,
     lineOut,
     depth: null,
@@ -83,11 +137,18 @@ export function reach(tow: TowBait, around: Surroundings, tackle: Tackle, query:
     return not(
       attack !== null && attack >= Math.PI / 2 ? "bib stalls" : "too little downforce at this speed",
     );
-  const line = steadyLine({ ...tackle, lineOut }, deep, query.speed, root.tension, root.lineAngle);
+  const line = steadyLine(
+    { ...tackle, lineOut },
+    deep,
+    speed,
+    root.tension,
+    root.lineAngle,
+    lineDrag === 1 ? {} : { normalDrag: (reynolds) => lineDrag * cylinderDrag(reynolds) },
+  );
   if (!line.meetsRod || line.depth <= highestAboveEye(bait, root.pitch)) return not("cannot get under");
   const bottomed = line.depth > around.depth;
   return {
-    speed: query.speed,
+    speed,
     bibAngle: bib ? bib.angle : null,
     lineOut,
     depth: bottomed ? around.depth : line.depth,
