@@ -339,6 +339,15 @@ const calibration = z
       [0.5, 1.5, 0.01],
       "Interference factor of the bib; 1 until a measured run says otherwise.",
     ),
+    measured: maybe(
+      z
+        .strictObject({
+          speed_m_s: above("Measured speed", "m/s", [0, 10], [0.2, 3, 0.05]),
+          lineOut_m: above("Line out then", "m", [0, 500], [3, 60, 0.5]),
+          depth_m: above("Measured depth", "m", [0, 100], [0.1, 8, 0.05], "Of the tie eye."),
+        })
+        .meta({ title: "Measured run", description: "The steady retrieve that the factor was found by." }),
+    ),
   })
   .meta({ title: "Calibration" });
 
