@@ -2,7 +2,7 @@ import type { Vec } from "../base";
 import { cos, sin } from "../base";
 import { MotionError } from "./error";
 import type { Tackle } from "../line";
-import type { Mark, Move } from "./types";
+import type { Leg, Mark, Move } from "./types";
 
 /** The line is in when what is left reaches from the rod tip this far under the surface, m. Common practice, no source. */
 export const LINE_IN = 0.3;
@@ -33,12 +33,13 @@ export interface Timeline {
   /** s */
   readonly duration: number;
   readonly marks: readonly Mark[];
+  readonly legs: readonly Leg[];
   /** Rod and reel at `time` (s, not less than at the call before), written to `out`. */
   at(time: number, out: RodState): void;
 }
 
 /** Time that a move takes, s. */
-function moveDuration(move: Move): number {
+export function moveDuration(move: Move): number {
   switch (move.do) {
     case "reel":
       return move.for ?? (move.length ?? 0) / move.speed;
@@ -151,6 +152,18 @@ export function trimCadence(cadence: readonly Move[], tackle: LineReach | null):
   return { moves, cut };
 }
 
+/** The moves in time as they can be done with this tackle (null: without), those of no duration too. Throws as `trimCadence`. */
+export function legsOf(cadence: readonly Move[], tackle: LineReach | null): readonly Leg[] {
+  const { moves, cut } = trimCadence(cadence, tackle);
+  let start = 0;
+  return moves.map((move, index) => {
+    const end = start + moveDuration(move);
+    const leg = { index, move, start, end, cut: cut.includes(index) };
+    start = end;
+    return leg;
+  });
+}
+
 /** Time that a cadence takes with this tackle (null: without), s. Throws as `trimCadence`. */
 export function cadenceDuration(cadence: readonly Move[], tackle: LineReach | null): number {
   return trimCadence(cadence, tackle).moves.reduce((sum, move) => sum + moveDuration(move), 0);
@@ -160,7 +173,7 @@ export function cadenceDuration(cadence: readonly Move[], tackle: LineReach | nu
 const eased = (f: number): number => f - sin(2 * Math.PI * f) / (2 * Math.PI);
 const easedRate = (f: number): number => 1 - cos(2 * Math.PI * f);
 
-interface Leg {
+interface Stretch {
   readonly start: number;
   readonly duration: number;
   readonly move: Move;
@@ -175,13 +188,13 @@ interface Leg {
 }
 
 /** Line wound in over `s` seconds of a leg: speed from v₀ to v₁ by half a cosine over the ramp, then v₁. */
-function woundAfter(leg: Leg, s: number): number {
+function woundAfter(leg: Stretch, s: number): number {
   const { before, speed, ramp } = leg;
   if (s >= ramp) return (ramp * (before + speed)) / 2 + speed * (s - ramp);
   return before * s + (speed - before) * (s / 2 - (ramp / (2 * Math.PI)) * sin((Math.PI * s) / ramp));
 }
 
-function windingAfter(leg: Leg, s: number): number {
+function windingAfter(leg: Stretch, s: number): number {
   const { before, speed, ramp } = leg;
   return s >= ramp ? speed : before + ((speed - before) * (1 - cos((Math.PI * s) / ramp))) / 2;
 }
@@ -194,10 +207,11 @@ function windingAfter(leg: Leg, s: number): number {
  */
 export function timeline(cadence: readonly Move[], tackle: LineReach | null, tip: Vec): Timeline {
   const { moves, cut } = trimCadence(cadence, tackle);
-  const legs: Leg[] = [];
+  const stretches: Stretch[] = [];
   const marks: Mark[] = [];
   let start = 0;
-  let { x, z } = tip;
+  const { x } = tip;
+  let { z } = tip;
   let wound = 0;
   let before = 0;
   let gone = tackle === null;
@@ -208,7 +222,7 @@ export function timeline(cadence: readonly Move[], tackle: LineReach | null, tip
     marks.push({ time: start, label: words(move) });
     if (cut.includes(i)) marks.push({ time: start + duration, label: "line is in" });
     if (duration === 0) return;
-    const leg: Leg = {
+    const leg: Stretch = {
       start,
       duration,
       move,
@@ -220,7 +234,7 @@ export function timeline(cadence: readonly Move[], tackle: LineReach | null, tip
       ramp: Math.min(REEL_RAMP, duration),
       gone,
     };
-    legs.push(leg);
+    stretches.push(leg);
     start += duration;
     if (move.do === "lift") z += move.height;
     wound += woundAfter(leg, duration);
@@ -231,12 +245,13 @@ export function timeline(cadence: readonly Move[], tackle: LineReach | null, tip
   return {
     duration: start,
     marks,
+    legs: legsOf(cadence, tackle),
     at(time, out) {
-      let leg = legs[current];
-      let next = legs[current + 1];
+      let leg = stretches[current];
+      let next = stretches[current + 1];
       while (next !== undefined && time >= next.start) {
         leg = next;
-        next = legs[++current + 1];
+        next = stretches[++current + 1];
       }
       if (leg === undefined) {
         Object.assign(out, { x, z, vx: 0, vz: 0, wound: 0, winding: 0, free: false, gone });

@@ -1,6 +1,11 @@
 export type * from "./types";
-export { cadenceDuration, LINE_IN, trimCadence } from "./cadence";
-export type { LineReach, TrimmedCadence } from "./cadence";
+export { cadenceDuration, legsOf, LINE_IN, moveDuration, timeline, trimCadence } from "./cadence";
+export type { LineReach, RodState, Timeline, TrimmedCadence } from "./cadence";
 export { MotionError } from "./error";
+export { eventsOf } from "./events";
+export type { EventKind, Recorded, RunEvent } from "./events";
 export { GrowingRecording } from "./recording";
 export { record, startRun } from "./run";
+export { slimChunk, slimMeta } from "./slim";
+export { AT_DEPTH, summaryOf } from "./summary";
+export type { Extreme, RunSummary } from "./summary";

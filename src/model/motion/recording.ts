@@ -26,7 +26,17 @@ export class GrowingRecording implements Recording {
       );
     this.data = new Float64Array(meta.frames * meta.stride);
     const channel = (): Float64Array => new Float64Array(meta.frames);
-    this.channels = { depth: channel(), pitch: channel(), speed: channel(), tension: channel() };
+    this.channels = {
+      depth: channel(),
+      pitch: channel(),
+      speed: channel(),
+      tension: channel(),
+      x: channel(),
+      rise: channel(),
+      top: channel(),
+      low: channel(),
+      slack: channel(),
+    };
   }
 
   get frameRate(): number {
@@ -75,7 +85,7 @@ export class GrowingRecording implements Recording {
   private fillChannels(frame: number): void {
     const number = this.reader(frame * this.meta.stride);
     const pitch = number(COLUMN.pitch);
-    const { tie, centre } = this.meta;
+    const { tie, centre, hull } = this.meta;
     const s = sin(pitch);
     const c = cos(pitch);
     const eye = turn({ x: tie.x - centre.x, z: tie.z - centre.z }, s, c);
@@ -87,6 +97,18 @@ export class GrowingRecording implements Recording {
     this.channels.pitch[frame] = pitch;
     this.channels.speed[frame] = Math.sqrt(VX * VX + VZ * VZ);
     this.channels.tension[frame] = number(COLUMN.tension);
+    this.channels.x[frame] = number(COLUMN.X) + eye.x;
+    this.channels.rise[frame] = VZ;
+    let high = -Infinity;
+    let low = Infinity;
+    for (const p of hull) {
+      const z = s * (p.x - centre.x) + c * (p.z - centre.z);
+      if (z > high) high = z;
+      if (z < low) low = z;
+    }
+    this.channels.top[frame] = -(number(COLUMN.Z) + high);
+    this.channels.low[frame] = -(number(COLUMN.Z) + low);
+    this.channels.slack[frame] = number(COLUMN.line) === LINE.slack ? 1 : 0;
   }
 
   private reader(base: number): (column: number) => number {

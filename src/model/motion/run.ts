@@ -103,7 +103,7 @@ export function startRun(setup: RunSetup): Run {
     rig,
     h: 1 / rate,
   });
-  const meta = describe(setup, craft, rod, line, hooks, balls);
+  const meta = describe(setup, craft, rod, line, hooks, balls, hull);
   const capture = new Capture({ stepper, craft, around, hooks, chambers, balls, line, meta });
   return new SteppedRun(meta, stepper, capture);
 }
@@ -117,12 +117,13 @@ export function record(setup: RunSetup): Recording {
 }
 
 function describe(
-  { bait, rate, frameRate }: RunSetup,
+  { bait, around, rate, frameRate }: RunSetup,
   craft: Craft,
   rod: Timeline,
   line: MovingLine | null,
   hooks: readonly HangingHook[],
   balls: readonly LooseBall[],
+  hull: readonly Vec[],
 ): RecordingMeta {
   const { shape, spec } = bait;
   const centroid = shape.centroid;
@@ -145,6 +146,9 @@ function describe(
     linePoints: line?.points ?? 0,
     forces: FORCE_LEGEND.map(({ key }) => ({ key, anchor: anchors[key] ?? centroid })),
     arm: shape.length / 2,
+    legs: rod.legs,
+    hull,
+    floor: around.depth,
   };
   return { ...partial, stride: layout(partial).stride };
 }

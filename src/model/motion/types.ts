@@ -65,8 +65,20 @@ export interface Snapshot {
   readonly forces: readonly { readonly key: ForceKey; readonly at: Vec; readonly force: Vec }[];
 }
 
-/** Names of the plotted channels, one number a frame. */
-export type Channel = "depth" | "pitch" | "speed" | "tension";
+/** Names of the channels, one number a frame: those that are plotted, and those that events are found by. */
+export type Channel = "depth" | "pitch" | "speed" | "tension" | "x" | "rise" | "top" | "low" | "slack";
+
+/** One move of the cadence as it was done, in time. */
+export interface Leg {
+  /** Its place in the cadence. */
+  readonly index: number;
+  readonly move: Move;
+  /** s */
+  readonly start: number;
+  readonly end: number;
+  /** A reel that ended early because the line was in. */
+  readonly cut: boolean;
+}
 
 /** A moment on the time axis with its words. */
 export interface Mark {
@@ -117,6 +129,12 @@ export interface RecordingMeta {
   readonly forces: readonly { readonly key: ForceKey; readonly anchor: Vec }[];
   /** Half the body's length, m: an arrow is drawn no farther than this from its usual place. */
   readonly arm: number;
+  /** The moves as they are done; those of no duration too. */
+  readonly legs: readonly Leg[];
+  /** What touches the floor: the convex polygon round body and bib, body frame, m. */
+  readonly hull: readonly Vec[];
+  /** Of the water, m. */
+  readonly floor: number;
 }
 
 /** Consecutive frames of a run. Plain data; `data` may be transferred. */
@@ -143,7 +161,11 @@ export interface Recording {
   readonly duration: number;
   /** Starts of the cadence's moves, s, with their words, for marks along the time axis. */
   readonly marks: readonly { readonly time: number; readonly label: string }[];
-  /** depth of the tie eye (m, down positive), pitch (rad), speed of G (m/s), tension (N). */
+  /**
+   * depth of the tie eye (m, down positive), pitch (rad), speed of G (m/s), tension (N); x of the tie eye (m along the
+   * retrieve, 0 at the start), rise of G (m/s, up positive), top and low: depth of the highest and lowest point of body
+   * and bib (m, down positive), slack (1 where there is a line and it pulls nothing, else 0).
+   */
   channel(name: Channel): Float64Array;
   /**
    * Wrench by force at a frame, body axes about the whole bait's G. Weight and buoyancy count hooks at their eyes and
