@@ -18,6 +18,7 @@ export function rules(scenario: Scenario): Problem[] {
     ...lineOf(scenario),
     ...cadence(scenario),
     ...room(scenario),
+    ...marks(scenario),
   ];
 }
 
@@ -249,6 +250,27 @@ function room(scenario: Scenario): Problem[] {
     const remedy = "Give more line, or lower the rod tip.";
     const allowed = `at least ${round(long)} m with the rod tip at ${tackle.rodTip_m} m`;
     out.push(problem("tackle.lineOut_m", String(tackle.lineOut_m), allowed, remedy));
+  }
+  return out;
+}
+
+/** What is marked in the water column lies in it, the right way up. */
+function marks({ water: { depth_m, weed_m, strikeZone } }: Scenario): Problem[] {
+  const out: Problem[] = [];
+  if (weed_m !== undefined && weed_m > depth_m) {
+    const remedy = "Weed tops lie above the bottom: give a smaller depth, or leave the weed out.";
+    out.push(problem("water.weed_m", String(weed_m), `at most the water's depth, ${depth_m} m`, remedy));
+  }
+  if (strikeZone !== undefined && strikeZone.to_m <= strikeZone.from_m) {
+    const remedy = "The zone runs from its upper edge down to its lower one: the larger depth in to_m.";
+    out.push(
+      problem(
+        "water.strikeZone.to_m",
+        String(strikeZone.to_m),
+        `above from_m, ${strikeZone.from_m} m`,
+        remedy,
+      ),
+    );
   }
   return out;
 }

@@ -18,6 +18,7 @@ import {
 } from "./fields";
 import type { Field } from "./fields";
 import { bench, correction, target, tub } from "./schema-bench";
+import { tackle, water } from "./schema-water";
 import { stage } from "./stages";
 
 /**
@@ -235,42 +236,6 @@ const bait = z
     coats: list("Coats", coat, 50),
   })
   .meta({ title: "Bait" });
-
-const water = z
-  .strictObject({
-    temperature_C: number("Water temperature", "°C", [-2, 40], [0, 30, 0.5]),
-    salinity_g_kg: number("Salinity", "g/kg", [0, 42], [0, 40, 0.5], "0 fresh, about 35 in the open sea."),
-    depth_m: above("Water depth", "m", [0, 1000], [0.3, 12, 0.1]),
-    current_m_s: maybe(
-      number("Current", "m/s", [-5, 5], [-1, 1, 0.05], "Uniform, positive towards the angler."),
-    ),
-  })
-  .meta({ title: "Water" });
-
-const tackle = z
-  .strictObject({
-    line: z
-      .strictObject({
-        material: name("Line material", "nylon, fluorocarbon or braid."),
-        diameter_mm: above("Line diameter", "mm", [0, 5], [0.06, 0.6, 0.005]),
-        density_kg_m3: maybe(
-          number("Line density", "kg/m³", [300, 8000], [900, 1900, 10], "Wins over the material's."),
-        ),
-        stiffness_N: maybe(
-          above(
-            "Line stiffness",
-            "N",
-            [0, 1e6],
-            [20, 2000, 10],
-            "Tension per unit of strain (EA). Wins over the material's.",
-          ),
-        ),
-      })
-      .meta({ title: "Line" }),
-    lineOut_m: above("Line out", "m", [0, 500], [3, 60, 0.5], "From the rod tip to the tie eye."),
-    rodTip_m: number("Rod tip", "m", [0, 50], [0, 3, 0.1], "Height above the still surface."),
-  })
-  .meta({ title: "Tackle" });
 
 const seconds = (label: string) => number(label, "s", [0, 3600], [0, 20, 0.1]);
 const quick = (label: string) => above(label, "s", [0, 60], [0.05, 2, 0.01]);
