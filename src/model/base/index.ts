@@ -37,4 +37,5 @@ export { gamma, incompleteBeta, lgamma } from "./special";
 export { random } from "./random";
 export type { Random } from "./random";
 export { Fnv1a, hashNumbers } from "./hash";
+export { acos, asin, atan, atan2, exp, hypot, log, log10, pow } from "./elementary";
 export { cos, sin } from "./trig";

@@ -1,3 +1,5 @@
+import { cos } from "./trig";
+
 /** Nodes in (−1, 1), rising, and weights of a Gauss–Legendre rule: exact for polynomials of degree 2n − 1. */
 export interface GaussRule {
   readonly n: number;
@@ -19,7 +21,7 @@ export function gaussLegendre(n: number): GaussRule {
   const x = new Float64Array(n);
   const w = new Float64Array(n);
   for (let i = 0; i < n; i++) {
-    let z = Math.cos((Math.PI * (i + 0.75)) / (n + 0.5));
+    let z = cos((Math.PI * (i + 0.75)) / (n + 0.5));
     let dp = 1;
     for (let iteration = 0; iteration < 100; iteration++) {
       let p0 = 1;

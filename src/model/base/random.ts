@@ -1,3 +1,5 @@
+import { log } from "./elementary";
+
 /** A seeded source of random numbers: the same seed gives the same sequence on every machine. */
 export interface Random {
   /** In [0, 1), 53 bits. */
@@ -56,7 +58,7 @@ export function random(seed: number): Random {
         const b = 2 * uniform() - 1;
         const r = a * a + b * b;
         if (r > 0 && r < 1) {
-          const k = Math.sqrt((-2 * Math.log(r)) / r);
+          const k = Math.sqrt((-2 * log(r)) / r);
           spare = b * k;
           return a * k;
         }

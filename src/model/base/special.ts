@@ -1,3 +1,6 @@
+import { exp, log } from "./elementary";
+import { sin } from "./trig";
+
 // Lanczos' approximation with g = 7 and 9 terms: relative error below 1e-14 for x > 0.
 // Source: Lanczos 1964, SIAM J. Numer. Anal. B 1:86–96; these coefficients are in common use (from memory),
 // and tested against factorials, Γ(½) and the reflection formula.
@@ -9,16 +12,16 @@ const LANCZOS = [
 /** ln Γ(x) for x > 0. */
 export function lgamma(x: number): number {
   if (!(x > 0)) throw new RangeError(`lgamma(${x}): x must be above 0`);
-  if (x < 0.5) return Math.log(Math.PI / Math.sin(Math.PI * x)) - lgamma(1 - x);
+  if (x < 0.5) return log(Math.PI / sin(Math.PI * x)) - lgamma(1 - x);
   const y = x - 1;
   let sum = LANCZOS[0] as number;
   for (let i = 1; i < 9; i++) sum += (LANCZOS[i] as number) / (y + i);
   const t = y + 7.5;
-  return 0.5 * Math.log(2 * Math.PI) + (y + 0.5) * Math.log(t) - t + Math.log(sum);
+  return 0.5 * log(2 * Math.PI) + (y + 0.5) * log(t) - t + log(sum);
 }
 
 /** Γ(x) for x > 0 (Infinity above 171.6). */
-export const gamma = (x: number): number => Math.exp(lgamma(x));
+export const gamma = (x: number): number => exp(lgamma(x));
 
 /**
  * Regularised incomplete beta function I_x(a, b), 0 ≤ x ≤ 1, a, b > 0, by its continued fraction (Abramowitz & Stegun 1964,
@@ -29,7 +32,7 @@ export function incompleteBeta(x: number, a: number, b: number): number {
   if (!(x >= 0 && x <= 1 && a > 0 && b > 0))
     throw new RangeError(`incompleteBeta(${x}, ${a}, ${b}): needs 0 ≤ x ≤ 1, a > 0, b > 0`);
   if (x === 0 || x === 1) return x;
-  const front = Math.exp(lgamma(a + b) - lgamma(a) - lgamma(b) + a * Math.log(x) + b * Math.log1p(-x));
+  const front = exp(lgamma(a + b) - lgamma(a) - lgamma(b) + a * log(x) + b * log(1 - x));
   return x < (a + 1) / (a + b + 2)
     ? (front * betaFraction(x, a, b)) / a
     : 1 - (front * betaFraction(1 - x, b, a)) / b;

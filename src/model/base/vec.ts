@@ -1,3 +1,4 @@
+import { hypot } from "./elementary";
 import type { SurfacePlane, Vec } from "./types";
 
 /** Plane vectors (x, z), any unit. All functions return new vectors. */
@@ -9,8 +10,8 @@ export const dot = (a: Vec, b: Vec): number => a.x * b.x + a.z * b.z;
 
 /** The moment (nose-up positive: x forward, z up) that a force `b` at `a` makes about the origin: x·Z − z·X. */
 export const cross = (a: Vec, b: Vec): number => a.x * b.z - a.z * b.x;
-export const norm = (a: Vec): number => Math.hypot(a.x, a.z);
-export const distance = (a: Vec, b: Vec): number => Math.hypot(a.x - b.x, a.z - b.z);
+export const norm = (a: Vec): number => hypot(a.x, a.z);
+export const distance = (a: Vec, b: Vec): number => hypot(a.x - b.x, a.z - b.z);
 export const lerp = (a: Vec, b: Vec, t: number): Vec => ({
   x: a.x + t * (b.x - a.x),
   z: a.z + t * (b.z - a.z),
@@ -60,6 +61,6 @@ export function sphereUnder(h: number, radius: number): { share: number; below: 
   if (h >= radius) return { share: 0, below: radius };
   if (h <= -radius) return { share: 1, below: 0 };
   const d = radius - h; // depth of the cap under the plane
-  const share = (d * d * (3 * radius - d)) / (4 * radius ** 3);
-  return { share, below: (3 * (2 * radius - d) ** 2) / (4 * (3 * radius - d)) };
+  const share = (d * d * (3 * radius - d)) / (4 * radius * radius * radius);
+  return { share, below: (3 * (2 * radius - d) * (2 * radius - d)) / (4 * (3 * radius - d)) };
 }

@@ -1,4 +1,4 @@
-import { pchip, piecewiseLinear, type Cubic } from "../base";
+import { asin, pchip, piecewiseLinear, sin, type Cubic } from "../base";
 import type { Edges, Knot, Section, ShapeSpec } from "./types";
 
 /** A drawing that is no body. `place` is the path within the shape, e.g. "top[2]"; the message says what to do. */
@@ -21,13 +21,13 @@ export function phiOfStation(s: number, length: number): number {
   if (s <= 0) return 0;
   if (s >= length) return Math.PI;
   return 2 * s <= length
-    ? 2 * Math.asin(Math.sqrt(s / length))
-    : Math.PI - 2 * Math.asin(Math.sqrt((length - s) / length));
+    ? 2 * asin(Math.sqrt(s / length))
+    : Math.PI - 2 * asin(Math.sqrt((length - s) / length));
 }
 
 /** Station of φ, L·sin²(φ/2), m. */
 export function stationOfPhi(phi: number, length: number): number {
-  const half = Math.sin(phi / 2);
+  const half = sin(phi / 2);
   return length * half * half;
 }
 

@@ -1,4 +1,4 @@
-import type { Vec } from "../base";
+import { hypot, type Vec } from "../base";
 import type { Shape } from "./types";
 import { phiOfStation, stationOfPhi } from "./edges";
 import { lineCrossings, peak, scanGrid } from "./grid";
@@ -76,7 +76,7 @@ export function outlineCrossings(shape: Shape, a: Vec, b: Vec): number[] {
   const { edges, length } = shape;
   const dx = b.x - a.x;
   const dz = b.z - a.z;
-  const size = Math.hypot(dx, dz);
+  const size = hypot(dx, dz);
   if (!(size > 0)) return [];
   // The line as x·sin + z·cos = level, its direction (cos, −sin).
   const cos = dx / size;

@@ -1,3 +1,5 @@
+import { asin, cos, exp, log, sin } from "../base";
+
 /**
  * The quarter superellipse by its polar angle: y = ρ cos α, ζ = ρ sin α, ρ = (cosⁿα + sinⁿα)^(−1/n), tabulated for one exponent
  * at the points of a Simpson rule over α in [0, π/2].
@@ -27,7 +29,7 @@ const column = (): Float64Array => new Float64Array(COUNT);
 export function tauOf(alpha: number, graded: boolean): number {
   const share = alpha / (Math.PI / 2);
   // the middle root of 3τ² − 2τ³ = share
-  return graded ? 0.5 - Math.sin(Math.asin(Math.min(Math.max(1 - 2 * share, -1), 1)) / 3) : share;
+  return graded ? 0.5 - sin(asin(Math.min(Math.max(1 - 2 * share, -1), 1)) / 3) : share;
 }
 
 interface Grid {
@@ -44,10 +46,10 @@ function makeGrid(graded: boolean): Grid {
   for (let j = 0; j < COUNT; j++) {
     const t = j / (COUNT - 1);
     const alpha = (Math.PI / 2) * (graded ? t * t * (3 - 2 * t) : t);
-    grid.sin[j] = Math.sin(alpha);
-    grid.cos[j] = j === COUNT - 1 ? 0 : Math.cos(alpha);
-    grid.logSin[j] = Math.log(grid.sin[j] as number);
-    grid.logCos[j] = Math.log(grid.cos[j] as number);
+    grid.sin[j] = sin(alpha);
+    grid.cos[j] = j === COUNT - 1 ? 0 : cos(alpha);
+    grid.logSin[j] = log(grid.sin[j] as number);
+    grid.logCos[j] = log(grid.cos[j] as number);
     grid.rate[j] = (Math.PI / 2) * (graded ? 6 * t * (1 - t) : 1);
   }
   return grid;
@@ -80,19 +82,20 @@ export function polar(n: number, graded: boolean): Readonly<Polar> {
 }
 
 function fill(table: Polar, n: number, graded: boolean): void {
-  const { sin, cos, logSin, logCos, rate } = graded ? drawn : even;
+  const grid = graded ? drawn : even;
+  const { logSin, logCos, rate } = grid;
   table.n = n;
   table.graded = graded;
   // The contour is symmetric about α = π/4, and so is the rule: each point gives its mirror image too.
   for (let j = 0; j <= STEPS; j++) {
-    const c = cos[j] as number;
-    const s = sin[j] as number;
+    const c = grid.cos[j] as number;
+    const s = grid.sin[j] as number;
     const dAlpha = rate[j] as number;
-    const cn = Math.exp(n * (logCos[j] as number)); // cosⁿα, ½^(n/2) to 1
-    const sn = Math.exp(n * (logSin[j] as number)); // sinⁿα, 0 at the first point
+    const cn = exp(n * (logCos[j] as number)); // cosⁿα, ½^(n/2) to 1
+    const sn = exp(n * (logSin[j] as number)); // sinⁿα, 0 at the first point
     const sum = cn + sn; // ρ⁻ⁿ
-    const logSum = Math.log(sum);
-    const rho = n === 2 ? 1 : Math.exp(-logSum / n);
+    const logSum = log(sum);
+    const rho = n === 2 ? 1 : exp(-logSum / n);
     // dρ/dα = −ρ (sinⁿ⁻¹α cos α − cosⁿ⁻¹α sin α)/sum, one-sided at the ends
     const bySin = s > 0 ? (sn / s) * c : n === 1 ? 1 : 0;
     const byAlpha = n === 2 ? 0 : (-rho * (bySin - (cn / c) * s)) / sum;

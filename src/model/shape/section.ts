@@ -1,3 +1,4 @@
+import { cos, pow, sin } from "../base";
 import type { Section, SectionImmersion } from "./types";
 import { quarter, quarterPart, type QuarterPart } from "./superellipse";
 
@@ -41,7 +42,7 @@ export function halfBreadthAt(s: Section, z: number): number {
   if (!(h > 0)) return s.halfBreadth;
   const n = above ? s.exponentAbove : s.exponentBelow;
   const u = Math.abs(z - s.widest) / h;
-  return u >= 1 ? 0 : s.halfBreadth * Math.pow(-Math.expm1(n * Math.log(u)), 1 / n);
+  return u >= 1 ? 0 : s.halfBreadth * pow(1 - pow(u, n), 1 / n);
 }
 
 /**
@@ -171,12 +172,12 @@ export function sectionOutline(s: Section, n = 64): { readonly y: number; readon
   if (n < 4) throw new RangeError(`a section outline of ${n} points: use 4 or more`);
   return Array.from({ length: n }, (_, i) => {
     const angle = Math.PI / 2 - (2 * Math.PI * i) / n; // polar angle, from the top clockwise
-    const sin = Math.sin(angle);
-    const cos = Math.cos(angle);
-    const above = sin >= 0;
+    const up = sin(angle);
+    const across = cos(angle);
+    const above = up >= 0;
     const k = above ? s.exponentAbove : s.exponentBelow;
     const h = above ? s.top - s.widest : s.widest - s.bottom;
-    const rho = (Math.abs(cos) ** k + Math.abs(sin) ** k) ** (-1 / k);
-    return { y: s.halfBreadth * rho * cos, z: s.widest + h * rho * sin };
+    const rho = pow(pow(Math.abs(across), k) + pow(Math.abs(up), k), -1 / k);
+    return { y: s.halfBreadth * rho * across, z: s.widest + h * rho * up };
   });
 }

@@ -1,4 +1,4 @@
-import { footOn, gaussLegendre, heightAbove, type SurfacePlane, type Vec } from "../base";
+import { atan2, footOn, gaussLegendre, heightAbove, sin, type SurfacePlane, type Vec } from "../base";
 import type { Edges, Section, SectionImmersion } from "./types";
 import { sectionAt } from "./edges";
 import { polar, STEPS, tauOf } from "./polar";
@@ -170,7 +170,7 @@ export class Skin {
   private locate(panel: number, cut: Readonly<HalvesImmersion>): void {
     if (cut.u >= 1) return;
     const graded = this.graded[2 * panel + (cut.inUpper ? 0 : 1)] === true;
-    const place = tauOf(Math.atan2(cut.u, cut.y), graded) * STEPS;
+    const place = tauOf(atan2(cut.u, cut.y), graded) * STEPS;
     const j = Math.min(Math.floor(place), STEPS - 1);
     const t = place - j;
     spot.at = j * KEPT;
@@ -194,14 +194,15 @@ export class Skin {
 
   /** Closes a sum with what is wet of the blunt faces. */
   wet(sum: SkinSum, surface: SurfacePlane): WetSkin {
-    const { sin, cos, level } = surface;
+    const { cos, level } = surface;
     let { area, momentX, momentZ } = sum;
     for (const face of this.faces) {
       if (cos === 0) {
         // the surface is parallel to the face: all of it or nothing
         if (heightAbove(surface, { x: -face.s, z: 0 }) >= 0) continue;
         immersedSection(face, Infinity, "below", facePart);
-      } else immersedSection(face, (level + face.s * sin) / cos, cos > 0 ? "below" : "above", facePart);
+      } else
+        immersedSection(face, (level + face.s * surface.sin) / cos, cos > 0 ? "below" : "above", facePart);
       area += facePart.area;
       momentX -= facePart.area * face.s;
       momentZ += facePart.momentZ;
@@ -261,7 +262,7 @@ function slopesAt(edges: Edges, phi: number): Slopes {
   const high = sectionAt(edges, phi + d);
   const slope = (key: keyof Section): number => (high[key] - low[key]) / (2 * d);
   return {
-    s: (edges.length / 2) * Math.sin(phi),
+    s: (edges.length / 2) * sin(phi),
     top: slope("top"),
     bottom: slope("bottom"),
     widest: slope("widest"),

@@ -1,4 +1,4 @@
-import { lgamma } from "../base";
+import { asin, cos, exp, lgamma, log } from "../base";
 
 /**
  * The unit quarter superellipse |y|ⁿ + |t|ⁿ = 1, y(t) = (1 − tⁿ)^(1/n), 0 ≤ t ≤ 1.
@@ -20,16 +20,16 @@ const ELLIPSE: QuarterIntegrals = { n: 2, c: Math.PI / 4, m: 1 / 3, q: Math.PI /
 const TERMS = 20;
 const LOWEST = 0.1;
 const series = [
-  (p: number): number => Math.exp(2 * lgamma(1 + p) - lgamma(1 + 2 * p)),
-  (p: number): number => Math.exp(lgamma(1 + 2 * p) + lgamma(1 + p) - lgamma(1 + 3 * p)) / 2,
-  (p: number): number => Math.exp(lgamma(1 + 3 * p) + lgamma(1 + p) - lgamma(1 + 4 * p)) / 3,
+  (p: number): number => exp(2 * lgamma(1 + p) - lgamma(1 + 2 * p)),
+  (p: number): number => exp(lgamma(1 + 2 * p) + lgamma(1 + p) - lgamma(1 + 3 * p)) / 2,
+  (p: number): number => exp(lgamma(1 + 3 * p) + lgamma(1 + p) - lgamma(1 + 4 * p)) / 3,
 ].map((f) => {
   const theta = (k: number): number => (Math.PI * (k + 0.5)) / TERMS;
   const values = Array.from({ length: TERMS }, (_, k) =>
-    f(LOWEST + ((1 - LOWEST) * (1 + Math.cos(theta(k)))) / 2),
+    f(LOWEST + ((1 - LOWEST) * (1 + cos(theta(k)))) / 2),
   );
   return Float64Array.from({ length: TERMS }, (_, j) =>
-    values.reduce((sum, v, k) => sum + ((j === 0 ? 1 : 2) / TERMS) * v * Math.cos(j * theta(k)), 0),
+    values.reduce((sum, v, k) => sum + ((j === 0 ? 1 : 2) / TERMS) * v * cos(j * theta(k)), 0),
   );
 }) as [Float64Array, Float64Array, Float64Array];
 
@@ -89,7 +89,7 @@ export function quarterPart(n: number, u: number, c: number, m: number, out: Qua
   }
   if (n === 2) {
     const y = Math.sqrt((1 - u) * (1 + u));
-    out.area = (u * y + Math.asin(u)) / 2;
+    out.area = (u * y + asin(u)) / 2;
     out.moment = (1 - y * y * y) / 3;
     out.breadth = y;
     return;
@@ -101,9 +101,9 @@ export function quarterPart(n: number, u: number, c: number, m: number, out: Qua
     return;
   }
   const p = 1 / n;
-  const x = Math.pow(u, n);
+  const x = exp(n * log(u));
   const rest = 1 - x;
-  const y = Math.pow(rest, p);
+  const y = exp(p * log(rest));
   out.breadth = y;
   if (x <= 0.5) {
     let term = 1; // of (1 − x)^(1/n); all but the first are negative and fall

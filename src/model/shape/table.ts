@@ -1,4 +1,4 @@
-import { gaussLegendre } from "../base";
+import { gaussLegendre, sin } from "../base";
 import type { Edges, Section } from "./types";
 import { sectionAt, stationOfPhi } from "./edges";
 import { sectionIntegrals, type Halves, type SectionIntegrals } from "./section";
@@ -159,7 +159,7 @@ export class SectionTable {
 
   /** ds/dφ, m. */
   slope(phi: number): number {
-    return (this.length / 2) * Math.sin(phi);
+    return (this.length / 2) * sin(phi);
   }
 }
 

@@ -46,7 +46,7 @@ export function densityIpts68(S: number, t: number): number {
  */
 export function viscosity(S: number, T: number): number {
   checkRange(S, T);
-  const pure = 4.2844e-5 + 1 / (0.157 * (T + 64.993) ** 2 - 91.296);
+  const pure = 4.2844e-5 + 1 / (0.157 * (T + 64.993) * (T + 64.993) - 91.296);
   const A = 1.541 + T * (1.998e-2 - T * 9.52e-5);
   const B = 7.974 + T * (-7.561e-2 + T * 4.724e-4);
   const s = S / 1000;
