@@ -49,13 +49,13 @@ const scenes: Scene[] = [
   {
     name: "two hooks and full line, swim",
     bait: minnow(4e-3),
-    run: { tackle: TACKLE, cadence: SWIM },
+    run: { tackle: TACKLE, cadence: SWIM, line: "segments" },
     wanted: 100,
   },
   {
     name: "two hooks, four balls, full line, swim",
     bait: rattler(3.3e-3),
-    run: { tackle: TACKLE, cadence: SWIM },
+    run: { tackle: TACKLE, cadence: SWIM, line: "segments" },
     wanted: 40,
   },
   { name: "two hooks, afloat at rest", bait: minnow(4e-3), run: { start: "afloat" }, wanted: null },
@@ -111,7 +111,7 @@ function bare({ bait }: Scene): number {
     });
     const carried = [...hooks, ...balls].reduce((sum, part) => sum + part.mass, 0) * 9.80665;
     const steps = 6 * RATE;
-    const passes = balls.length > 0 ? ([8, 3] as const) : ([4, 2] as const);
+    const passes = balls.length > 0 ? ([6, 2] as const) : ([4, 2] as const);
     return {
       steps,
       go: () => {

@@ -1,8 +1,11 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { createEvaluator } from "../../../src/model/forces";
 import { minnow, water } from "./baits";
 import { free } from "./free";
 import { rungeKutta, type All, type Body2 } from "./reference";
+
+// Whole runs: long only where other work is on the machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 const around = water(Infinity, false);
 

@@ -1,7 +1,10 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { hashNumbers } from "../../../src/model/base";
 import { GrowingRecording, MotionError, record, startRun } from "../../../src/model/motion";
 import { minnow, rattler, setup, TACKLE } from "./baits";
+
+// Whole runs: long only where other work is on the machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 const bait = rattler(3.3e-3);
 const swim = setup(bait, {

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { Fnv1a } from "../../../src/model/base";
 import { LINE_IN } from "../../../src/model/motion";
 import {
@@ -15,6 +15,9 @@ import { outline } from "../../../src/model/shape";
 import { floating, restTrim } from "../../../src/model/statics";
 import { terminalRise } from "../../../src/model/tow";
 import { ellipsoid, minnow, rattler, setup, TACKLE, water } from "./baits";
+
+// Whole runs: long only where other work is on the machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 const DEG = 180 / Math.PI;
 const last = (values: Float64Array): number => values.at(-1) ?? NaN;
