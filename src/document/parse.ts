@@ -16,6 +16,8 @@ export type Parsed =
   | {
       readonly ok: true;
       readonly scenario: Scenario;
+      /** What it compiles to: it has been assembled once already. */
+      readonly compiled: Compiled;
       /** What was carried forward from an older version, in words. */
       readonly notes: readonly string[];
     }
@@ -44,9 +46,9 @@ export function readScenario(value: unknown, place: (path: string) => Place | nu
     return { ok: false, problems: problemsOf(scenarioSchema, value, result.error.issues, near) };
   }
   const scenario: Scenario = result.data;
-  const problems = checkScenario(scenario);
-  if (problems.length > 0) return { ok: false, problems: problems.map((one) => placed(one, place)) };
-  return { ok: true, scenario, notes: [] };
+  const tried = ruled(scenario);
+  if (!tried.ok) return { ok: false, problems: tried.problems.map((one) => placed(one, place)) };
+  return { ok: true, scenario, compiled: tried.compiled, notes: [] };
 }
 
 /**
@@ -54,10 +56,13 @@ export function readScenario(value: unknown, place: (path: string) => Place | nu
  * model refuses when the bait is assembled. Empty: it can be run.
  */
 export function checkScenario(scenario: Scenario): readonly Problem[] {
+  const tried = ruled(scenario);
+  return tried.ok ? [] : tried.problems;
+}
+
+function ruled(scenario: Scenario): Tried {
   const broken = rules(scenario);
-  if (broken.length > 0) return broken;
-  const compiled = tryCompile(scenario);
-  return compiled.ok ? [] : compiled.problems;
+  return broken.length > 0 ? { ok: false, problems: broken } : tryCompile(scenario);
 }
 
 export type Tried =

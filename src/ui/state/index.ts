@@ -19,6 +19,7 @@ export {
 } from "./figures";
 export type { Figure } from "./figures";
 export * from "./inputs";
+export { faultText } from "./fault";
 export type { Draft } from "./drafts";
 export type { ThemeChoice } from "./prefs.svelte";
 export type { Session } from "./session.svelte";

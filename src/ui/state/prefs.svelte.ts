@@ -1,6 +1,11 @@
-import type { UnitChoice } from "./units";
-
 export type ThemeChoice = "auto" | "light" | "dark";
+
+/** The person's choice; the document and the model know nothing of it. */
+export interface UnitChoice {
+  readonly length: "mm" | "in";
+  readonly mass: "g" | "oz";
+  readonly temperature: "°C" | "°F";
+}
 
 /** The part of the browser's storage that is used; null where the browser gives none. */
 export type Store = Pick<Storage, "getItem" | "setItem"> | null;

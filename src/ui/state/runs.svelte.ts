@@ -1,15 +1,12 @@
 import { GrowingRecording } from "../../model/motion";
 import type { ModelClient, RunJob } from "../../runner";
+import { faultText } from "./fault";
 import type { Worked } from "./workspace.svelte";
 
 /** What a recording was made of, and how far it has come. */
 export interface Shown {
   readonly recording: GrowingRecording;
   readonly worked: Worked;
-}
-
-export function faultText(fault: unknown): string {
-  return fault instanceof Error ? fault.message : String(fault);
 }
 
 /**

@@ -3,12 +3,7 @@ import { convert, formatNumber, fromSI, parseIn, UNITS } from "../../units";
 import type { UnitName } from "../../units";
 import type { Prefs } from "./prefs.svelte";
 
-/** The person's choice; the document and the model know nothing of it. */
-export interface UnitChoice {
-  readonly length: "mm" | "in";
-  readonly mass: "g" | "oz";
-  readonly temperature: "°C" | "°F";
-}
+export type { UnitChoice } from "./prefs.svelte";
 
 /** Units of the document's fields, and of figures that stand in no field. */
 export type ShownUnit = FieldUnit | "mm/s" | "%";

@@ -1,7 +1,8 @@
-import { History, readScenario, serialize, tryCompile } from "../../document";
+import { History, readScenario, serialize } from "../../document";
 import type { Compiled, Problem, Scenario } from "../../document";
 import { staticsOf } from "../../model/statics";
 import type { Statics } from "../../model/statics";
+import { faultText } from "./fault";
 import type { Input } from "./inputs";
 
 /** A document with everything that follows from it at once: the bait in SI and its statics. */
@@ -22,16 +23,18 @@ type Outcome =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Checks a document and works it out; the problems where it cannot be one. */
-export function workOut(scenario: Scenario): Outcome {
-  const tried = tryCompile(scenario);
-  if (!tried.ok) return tried;
-  const { compiled } = tried;
+function workOut(scenario: Scenario): Outcome {
+  const read = readScenario(scenario);
+  if (!read.ok) return read;
+  const { compiled } = read;
+  // The document as it was given, not its copy: branches that an edit left alone stay the same objects.
   return {
     ok: true,
     worked: { scenario, compiled, statics: staticsOf(compiled.bait, compiled.around.density) },
   };
 }
 
+/** Works out a document that has passed its checks before. */
 function worked(scenario: Scenario): Worked {
   const outcome = workOut(scenario);
   if (!outcome.ok) throw new Error(outcome.problems.map((one) => one.message).join("\n"));
@@ -149,8 +152,14 @@ export class Workspace {
   }
 
   #check(id: string, next: Scenario): Worked | null {
-    const read = readScenario(next);
-    const outcome = read.ok ? workOut(next) : read;
+    let outcome: Outcome;
+    try {
+      outcome = workOut(next);
+    } catch (fault) {
+      // A fault of the model is no reason to lose the document: it is said where the number was turned.
+      this.refusal = { id, text: `Not taken, by a fault of this program: ${faultText(fault)}` };
+      return null;
+    }
     if (outcome.ok) {
       this.refusal = null;
       return outcome.worked;

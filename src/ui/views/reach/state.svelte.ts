@@ -1,0 +1,457 @@
+import { untrack } from "svelte";
+import type { Scenario } from "../../../document";
+import { lineMaterials } from "../../../model/materials";
+import type { Calibration } from "../../../model/tow";
+import { changesBait, ReachPool, variableOf, withVariable } from "../../../runner";
+import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob, ReachVariable } from "../../../runner";
+import type { App } from "../../state";
+import { formOf, rangeOf, valuesOf, variablesOf } from "./variables";
+
+/** Values of the tow that differ from the document's: a design that is looked at and not yet taken. */
+export type Mark = Readonly<Partial<Record<ReachVariable, number>>>;
+
+export interface MapShown {
+  readonly across: ReachVariable;
+  readonly up: ReachVariable;
+  readonly xs: readonly number[];
+  readonly ys: readonly number[];
+  /** Column by column; null where not yet worked out. */
+  readonly cells: readonly (ReachCell | null)[];
+  readonly done: number;
+  readonly of: number;
+}
+
+export interface CurveShown {
+  readonly variable: ReachVariable;
+  readonly values: readonly number[];
+  readonly cells: readonly ReachCell[];
+  /** Depth with lines of other materials, by their name; only where the line is what varies. */
+  readonly others: readonly { readonly material: string; readonly cells: readonly ReachCell[] }[];
+}
+
+/** A limit in speed: below or above it the bait does not run. */
+export interface SpeedLimit extends ReachLimit {
+  readonly side: "below" | "above";
+}
+
+const COLUMNS = 25;
+const ROWS = 12;
+const CURVE_POINTS = 25;
+/** While a slider moves, the maps wait this long for the hand to rest. */
+const REST_MS = 160;
+
+/** The speed of a document's first retrieve, m/s; 1 where it has none. */
+export function retrieveSpeed(scenario: Scenario): number {
+  for (const move of scenario.cadence) if (move.do === "reel" && move.speed_m_s > 0) return move.speed_m_s;
+  return 1;
+}
+
+function faultText(fault: unknown): string {
+  return fault instanceof Error ? fault.message : String(fault);
+}
+
+/** What the Reach view shows: maps and curves of the open document, and a mark on them. */
+export class ReachState {
+  readonly #app: App;
+  readonly #pool: ReachPool;
+  /** m/s; belongs to the view, not to the document. */
+  speed = $state(1);
+  /** A wanted depth where the document has no target to keep it, m. */
+  #wanted = $state<number | null>(null);
+  across = $state<ReachVariable>("bibAngle");
+  up = $state<ReachVariable>("speed");
+  mark = $state.raw<Mark>({});
+
+  now = $state.raw<ReachCell | null>(null);
+  nowStale = $state(false);
+  marked = $state.raw<ReachCell | null>(null);
+  /** The pinned variant at the same speed. */
+  pinned = $state.raw<ReachCell | null>(null);
+  map = $state.raw<MapShown | null>(null);
+  mapStale = $state(false);
+  /** Cells worked out of the map under way. */
+  progress = $state.raw<{ readonly done: number; readonly of: number } | null>(null);
+  stopped = $state(false);
+  curves = $state.raw<Readonly<Partial<Record<ReachVariable, CurveShown>>>>({});
+  limits = $state.raw<readonly SpeedLimit[]>([]);
+  failure = $state.raw<string | null>(null);
+  calibration = $state.raw<{ readonly measured: MeasuredDepth; readonly found: Calibration } | null>(null);
+  calibrating = $state(false);
+  #lineage = -1;
+  #turn = 0;
+
+  constructor(app: App, pool = new ReachPool()) {
+    this.#app = app;
+    this.#pool = pool;
+  }
+
+  get scenario(): Scenario {
+    return this.#app.work.scenario;
+  }
+
+  get variables(): readonly ReachVariable[] {
+    return variablesOf(this.scenario);
+  }
+
+  /** m, or null where none is wished. */
+  get wanted(): number | null {
+    return this.scenario.target?.depth_m ?? this.#wanted;
+  }
+
+  /** The wish goes into the document's target where there is one. */
+  want(depth: number | null): void {
+    const { target } = this.scenario;
+    if (target === undefined) {
+      this.#wanted = depth;
+      return;
+    }
+    this.#app.work.edit("target.depth_m", "depth wanted", (from) => {
+      const { depth_m: _, ...rest } = from.target ?? target;
+      return { ...from, target: depth === null ? rest : { ...rest, depth_m: depth } };
+    });
+  }
+
+  /** A turn of the wish's slider: one step of undo until it settles. */
+  turnWanted(depth: number): void {
+    const { target } = this.scenario;
+    if (target === undefined) {
+      this.#wanted = depth;
+      return;
+    }
+    this.#app.work.turn(
+      {
+        id: "target.depth_m",
+        label: "Depth wanted",
+        unit: "m",
+        read: (from) => from.target?.depth_m ?? depth,
+        slider: { min: 0, max: 10, step: 0.05 },
+        min: 0,
+        max: 100,
+        above: false,
+        help: "",
+        write: (from, value) => ({ ...from, target: { ...(from.target ?? target), depth_m: value } }),
+      },
+      depth,
+    );
+  }
+
+  /** The variable's value in the document, or the tow's speed. */
+  valueOf(variable: ReachVariable): number {
+    return variable === "speed" ? this.speed : (variableOf(this.scenario, variable) ?? NaN);
+  }
+
+  /** The value at the mark; the present one where the mark says nothing of it. */
+  markedValue(variable: ReachVariable): number {
+    return this.mark[variable] ?? this.valueOf(variable);
+  }
+
+  get isMarked(): boolean {
+    return Object.keys(this.mark).length > 0;
+  }
+
+  /** Puts the mark; what equals the present value says nothing. */
+  place(mark: Mark): void {
+    const entries = (Object.entries(mark) as [ReachVariable, number][]).filter(
+      ([variable, value]) => value !== this.valueOf(variable),
+    );
+    this.mark = Object.fromEntries(entries);
+  }
+
+  clearMark(): void {
+    this.mark = {};
+  }
+
+  /** Takes the design at the mark: one step of undo (the speed of the tow stands in no document). */
+  adopt(): void {
+    const { speed, ...rest } = this.mark;
+    const changes = Object.entries(rest) as [ReachVariable, number][];
+    if (changes.length > 0) {
+      const names = changes.map(([variable]) => formOf(this.scenario, variable).label.toLowerCase());
+      const taken = this.#app.work.edit("reach", names.join(" and "), (from) =>
+        changes.reduce((sofar, [variable, value]) => withVariable(sofar, variable, value), from),
+      );
+      if (!taken) return;
+    }
+    if (speed !== undefined) this.speed = speed;
+    this.mark = {};
+  }
+
+  /** Why the design was not taken. */
+  get refusal(): string | null {
+    const { refusal } = this.#app.work;
+    return refusal?.id === "reach" ? refusal.text : null;
+  }
+
+  /** Gives the tow's speed to every retrieve of the cadence that has that of the first. */
+  retrieveAtThisSpeed(): void {
+    const first = retrieveSpeed(this.scenario);
+    const { speed } = this;
+    this.#app.work.edit("cadence", "retrieve speed", (from) => ({
+      ...from,
+      cadence: from.cadence.map((move) =>
+        move.do === "reel" && move.speed_m_s === first ? { ...move, speed_m_s: speed } : move,
+      ),
+    }));
+  }
+
+  pair(across: ReachVariable, up: ReachVariable): void {
+    if (across === up) [this.across, this.up] = [this.up, this.across];
+    else [this.across, this.up] = [across, up];
+    this.mark = {};
+  }
+
+  stop(): void {
+    this.#turn += 1;
+    for (const lane of LANES) this.#pool.cancel(lane);
+    this.stopped = true;
+    this.progress = null;
+  }
+
+  goOn(): void {
+    void this.#work(this.scenario, this.speed, this.across, this.up);
+  }
+
+  async calibrate(measured: MeasuredDepth): Promise<void> {
+    this.calibrating = true;
+    try {
+      const found = await this.#pool.calibrate(this.scenario, measured, "calibrate");
+      if (found !== null) this.calibration = { measured, found };
+      this.failure = null;
+    } catch (fault) {
+      this.failure = faultText(fault);
+    } finally {
+      this.calibrating = false;
+    }
+  }
+
+  /** Writes the factor that was found, and the run that it was found by, into the document: one step of undo. */
+  useFactor(): void {
+    const { calibration } = this;
+    if (calibration?.found.factor == null) return;
+    const { factor } = calibration.found;
+    const { speed, lineOut, depth } = calibration.measured;
+    this.#app.work.edit("calibration", "bib factor by a measured run", (from) => ({
+      ...from,
+      calibration: {
+        bibFactor: Number(factor.toFixed(4)),
+        measured: { speed_m_s: speed, lineOut_m: lineOut, depth_m: depth },
+      },
+    }));
+  }
+
+  forgetFactor(): void {
+    this.calibration = null;
+    this.#app.work.edit("calibration", "bib factor back to 1", (from) => {
+      const { calibration: _, ...rest } = from;
+      return rest;
+    });
+  }
+
+  /** Follows the document for the life of the component that calls it. */
+  follow(): void {
+    $effect.pre(() => {
+      const { lineage } = this.#app.work;
+      untrack(() => this.#open(lineage));
+    });
+    $effect(() => {
+      const { scenario, speed, across, up } = this;
+      this.nowStale = true;
+      this.mapStale = true;
+      const timer = setTimeout(
+        () => void this.#work(scenario, speed, across, up),
+        untrack(() => this.now) === null ? 0 : REST_MS,
+      );
+      return () => clearTimeout(timer);
+    });
+    $effect(() => {
+      const { scenario, speed, mark } = this;
+      void this.#look(scenario, speed, mark);
+    });
+    $effect(() => {
+      const { pinned } = this.#app.compare;
+      const { speed } = this;
+      void this.#lookPinned(pinned?.scenario ?? null, speed);
+    });
+    $effect(() => () => {
+      this.#turn += 1;
+      for (const lane of LANES) this.#pool.cancel(lane);
+      this.progress = null;
+    });
+  }
+
+  #open(lineage: number): void {
+    if (lineage === this.#lineage) return;
+    this.#lineage = lineage;
+    const { scenario } = this;
+    this.speed = retrieveSpeed(scenario);
+    this.mark = {};
+    this.#wanted = null;
+    this.calibration = null;
+    const known = this.variables;
+    if (!known.includes(this.across) || !known.includes(this.up))
+      [this.across, this.up] = [scenario.bait.bib === undefined ? "tieHeight" : "bibAngle", "speed"];
+    this.now = this.marked = this.map = null;
+    this.curves = {};
+    this.limits = [];
+  }
+
+  async #work(scenario: Scenario, speed: number, across: ReachVariable, up: ReachVariable): Promise<void> {
+    const turn = ++this.#turn;
+    const current = (): boolean => turn === this.#turn;
+    this.stopped = false;
+    this.failure = null;
+    const plain: ReachMapJob = { scenario, speed, vary: [], bands: false, whole: false };
+    try {
+      const here = await this.#pool.map({ ...plain, bands: true, whole: true }, "now");
+      if (here === null || !current()) return;
+      this.now = here[0] ?? null;
+      this.nowStale = false;
+
+      await this.#mapOut(plain, across, up, current);
+      if (!current()) return;
+      this.mapStale = false;
+
+      for (const variable of variablesOf(scenario)) {
+        const curve = await this.#curve(plain, variable);
+        if (curve === null || !current()) return;
+        this.curves = { ...this.curves, [variable]: curve };
+        if (variable === "speed") {
+          const limits = await this.#speedLimits(plain, curve);
+          if (limits === null || !current()) return;
+          this.limits = limits;
+        }
+      }
+    } catch (fault) {
+      if (!current()) return;
+      this.failure = faultText(fault);
+      this.progress = null;
+    }
+  }
+
+  async #mapOut(
+    plain: ReachMapJob,
+    across: ReachVariable,
+    up: ReachVariable,
+    current: () => boolean,
+  ): Promise<void> {
+    const xs = valuesOf(rangeOf(plain.scenario, across, plain.speed), COLUMNS);
+    const ys = valuesOf(rangeOf(plain.scenario, up, plain.speed), ROWS);
+    const [x, y] = [
+      { variable: across, values: xs },
+      { variable: up, values: ys },
+    ];
+    // What changes the bait is outside: it is assembled once a row.
+    const swapped = changesBait(up) && !changesBait(across);
+    const cells: (ReachCell | null)[] = Array<null>(COLUMNS * ROWS).fill(null);
+    const put = (cell: ReachCell): void => {
+      const [outer, inner] = swapped
+        ? [cell.index % COLUMNS, Math.floor(cell.index / COLUMNS)]
+        : [Math.floor(cell.index / ROWS), cell.index % ROWS];
+      cells[outer * ROWS + inner] = cell;
+    };
+    const fits = this.map?.across === across && this.map.up === up;
+    if (!fits) this.map = null;
+    this.progress = { done: 0, of: cells.length };
+    const all = await this.#pool.map(
+      { ...plain, vary: swapped ? [y, x] : [x, y] },
+      "map",
+      (piece, done, of) => {
+        if (!current()) return;
+        piece.forEach(put);
+        this.progress = { done, of };
+        // An older map of the same pair stays in sight until the new one is whole.
+        if (!fits || done === of) this.map = { across, up, xs, ys, cells: [...cells], done, of };
+      },
+    );
+    if (all !== null && current()) this.progress = null;
+  }
+
+  async #curve(plain: ReachMapJob, variable: ReachVariable): Promise<CurveShown | null> {
+    const { scenario } = plain;
+    const values = valuesOf(rangeOf(scenario, variable, plain.speed), CURVE_POINTS);
+    const vary = [{ variable, values }];
+    const cells = await this.#pool.map({ ...plain, vary, bands: true }, "curve");
+    if (cells === null) return null;
+    const others: { material: string; cells: readonly ReachCell[] }[] = [];
+    if (variable === "lineDiameter")
+      for (const { name, twins } of lineMaterials) {
+        const { material } = scenario.tackle.line;
+        if (material === name || twins?.includes(material) === true) continue;
+        const other = withLine(scenario, name);
+        const found = await this.#pool.map({ ...plain, scenario: other, vary }, "curve");
+        if (found === null) return null;
+        others.push({ material: name, cells: found });
+      }
+    return { variable, values, cells, others };
+  }
+
+  async #speedLimits(plain: ReachMapJob, curve: CurveShown): Promise<readonly SpeedLimit[] | null> {
+    const sides = curve.cells.flatMap((cell, i) => {
+      const before = curve.cells[i - 1];
+      const [from, to] = [curve.values[i - 1], curve.values[i]];
+      if (before === undefined || from === undefined || to === undefined || before.runs === cell.runs)
+        return [];
+      return cell.runs
+        ? [{ side: "below" as const, runs: to, fails: from }]
+        : [{ side: "above" as const, runs: from, fails: to }];
+    });
+    const found = await this.#pool.limits(
+      plain,
+      sides.map(({ runs, fails }) => ({ variable: "speed", runs, fails })),
+      "limits",
+    );
+    if (found === null) return null;
+    return found.flatMap((limit, i) => {
+      const side = sides[i]?.side;
+      return side === undefined ? [] : [{ ...limit, side }];
+    });
+  }
+
+  async #look(scenario: Scenario, speed: number, mark: Mark): Promise<void> {
+    const entries = Object.entries(mark) as [ReachVariable, number][];
+    if (entries.length === 0) {
+      this.#pool.cancel("mark");
+      this.marked = null;
+      return;
+    }
+    const other = entries.reduce((sofar, [variable, value]) => withVariable(sofar, variable, value), scenario);
+    const job = { scenario: other, speed: mark.speed ?? speed, vary: [], bands: true, whole: true };
+    try {
+      const found = await this.#pool.map(job, "mark");
+      if (found !== null) this.marked = found[0] ?? null;
+    } catch (fault) {
+      this.failure = faultText(fault);
+    }
+  }
+
+  async #lookPinned(scenario: Scenario | null, speed: number): Promise<void> {
+    if (scenario === null) {
+      this.pinned = null;
+      return;
+    }
+    try {
+      const job = { scenario, speed, vary: [], bands: false, whole: true };
+      const found = await this.#pool.map(job, "pinned");
+      if (found !== null) this.pinned = found[0] ?? null;
+    } catch (fault) {
+      this.failure = faultText(fault);
+    }
+  }
+}
+
+const LANES = ["now", "map", "curve", "limits", "mark", "pinned"] as const;
+
+/** The same tackle with a line of another material: its published density and stiffness, the same diameter. */
+export function withLine(scenario: Scenario, material: string): Scenario {
+  const { diameter_mm } = scenario.tackle.line;
+  return { ...scenario, tackle: { ...scenario.tackle, line: { material, diameter_mm } } };
+}
+
+const states = new WeakMap<App, ReachState>();
+
+/** The state of this view, kept while the page lives. */
+export function reachOf(app: App): ReachState {
+  const known = states.get(app) ?? new ReachState(app);
+  states.set(app, known);
+  return known;
+}

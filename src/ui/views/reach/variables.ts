@@ -1,0 +1,115 @@
+import { fieldAt, pathText } from "../../../document";
+import type { FieldUnit, Scenario } from "../../../document";
+import { REACH_PATHS, variableOf } from "../../../runner";
+import type { ReachVariable } from "../../../runner";
+
+/** How one variable of the tow is named, entered and drawn. */
+export interface VariableForm {
+  readonly variable: ReachVariable;
+  readonly label: string;
+  readonly unit: FieldUnit;
+  readonly digits: number;
+  /** Allowed, as the document's schema has it; `above`: not `min` itself. */
+  readonly min: number;
+  readonly max: number;
+  readonly above: boolean;
+  readonly help: string;
+}
+
+/** Speeds of a tow, m/s: the allowed range of a retrieve, but for standing still. */
+const SPEED: VariableForm = {
+  variable: "speed",
+  label: "Tow speed",
+  unit: "m/s",
+  digits: 2,
+  min: 0,
+  max: 10,
+  above: true,
+  help: "Steady speed through the water.",
+};
+
+const LABELS: Readonly<Record<Exclude<ReachVariable, "speed">, string>> = {
+  lineOut: "Line out",
+  lineDiameter: "Line diameter",
+  rodTip: "Rod tip",
+  bibAngle: "Bib angle",
+  bibLength: "Bib length",
+  bibWidth: "Bib width",
+  tieStation: "Tie eye station",
+  tieHeight: "Tie eye height",
+};
+
+const DIGITS: Readonly<Record<Exclude<ReachVariable, "speed">, number>> = {
+  lineOut: 1,
+  lineDiameter: 3,
+  rodTip: 2,
+  bibAngle: 1,
+  bibLength: 2,
+  bibWidth: 2,
+  tieStation: 2,
+  tieHeight: 2,
+};
+
+export function formOf(scenario: Scenario, variable: ReachVariable): VariableForm {
+  const path = REACH_PATHS[variable];
+  if (variable === "speed" || path === null) return SPEED;
+  const field = fieldAt(pathText(path), scenario);
+  if (field === null || field.kind !== "number")
+    throw new Error(`No number field at ${pathText(path)}: name a field of the scenario schema.`);
+  const { unit, min, max, above, help } = field;
+  return { variable, label: LABELS[variable], unit, digits: DIGITS[variable], min, max, above, help };
+}
+
+/** The variables that a document has, in the order in which they are shown. */
+export function variablesOf(scenario: Scenario): readonly ReachVariable[] {
+  const all: readonly ReachVariable[] = [
+    "speed",
+    "lineOut",
+    "lineDiameter",
+    "bibAngle",
+    "bibLength",
+    "bibWidth",
+    "tieStation",
+    "tieHeight",
+  ];
+  return all.filter((one) => one === "speed" || variableOf(scenario, one) !== null);
+}
+
+/** What a map or a curve runs over: the usual range, in round steps, stretched to hold the document's own value. */
+export function rangeOf(scenario: Scenario, variable: ReachVariable, speed: number): [number, number] {
+  const { bait } = scenario;
+  const length = bait.length_mm;
+  const heights = [...bait.top, ...bait.bottom].map(([, height]) => height);
+  const usual: Readonly<Record<ReachVariable, readonly [number, number]>> = {
+    speed: [0.15, 1.8],
+    lineOut: [5, 53],
+    lineDiameter: [0.08, 0.44],
+    rodTip: [0, 3],
+    bibAngle: [15, 87],
+    bibLength: [whole(0.05 * length), whole(0.05 * length) + whole(0.4 * length)],
+    bibWidth: [whole(0.05 * length), whole(0.05 * length) + whole(0.32 * length)],
+    tieStation: [-Math.max(3, whole(0.06 * length)), whole(0.3 * length)],
+    tieHeight: [Math.floor(Math.min(...heights)), Math.ceil(Math.max(...heights))],
+  };
+  const value = variable === "speed" ? speed : variableOf(scenario, variable);
+  const [low, high] = usual[variable];
+  return value === null ? [low, high] : [Math.min(low, value), Math.max(high, value)];
+}
+
+const whole = (value: number): number => Math.max(1, Math.round(value));
+
+/** `count` values from end to end, without tails of binary digits. */
+export function valuesOf([low, high]: readonly [number, number], count: number): readonly number[] {
+  return Array.from({ length: count }, (_, i) =>
+    Number((low + ((high - low) * i) / (count - 1)).toPrecision(9)),
+  );
+}
+
+/** The index whose value is nearest. */
+export function nearest(values: readonly number[], value: number): number {
+  let best = 0;
+  values.forEach((one, i) => {
+    if (Math.abs(one - value) < Math.abs((values[best] ?? Infinity) - value)) best = i;
+  });
+  return best;
+}
