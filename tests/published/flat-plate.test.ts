@@ -58,7 +58,9 @@ describe("flat plate at incidence", () => {
       const slope = Number(/=([\d.]+)/.exec(row.CN_data ?? "")?.[1]);
       const aspect = number(row, "AR");
       const { cn } = plate(aspect, 1e-3);
-      expect(Math.abs(cn / ((1e-3 * Math.PI) / 180) / slope - 1), `AR ${aspect}`).toBeLessThan(aspect <= 2.5 ? 0.03 : 0.05);
+      expect(Math.abs(cn / ((1e-3 * Math.PI) / 180) / slope - 1), `AR ${aspect}`).toBeLessThan(
+        aspect <= 2.5 ? 0.03 : 0.05,
+      );
     }
   });
 

@@ -217,7 +217,7 @@ export function segmentedLine(
       const nz = dz / length;
       if (compare) {
         const kept = nx * (ex[i] as number) + nz * (ez[i] as number);
-        const off = ((spec.EA / (L[i] as number)) * length * (1 - kept)) as number;
+        const off = (spec.EA / (L[i] as number)) * length * (1 - kept);
         if (off > ALIKE.share * (T[i] as number) + ALIKE.newton) turned = true;
       }
       ex[i] = nx;

@@ -182,7 +182,7 @@ describe("a line of segments, moving", () => {
     const h = 1 / 960;
     let impulseX = 0;
     let impulseZ = 0;
-    let start: { x: number; z: number } | null = null;
+    let start = null as { x: number; z: number } | null;
     let last = { x: 0, z: 0 };
     let before: { x: number; z: number }[] | null = null;
     const lengths = Array.from({ length: 24 }, (_, i) => (2 / 24) * (1 / 3 + (4 / 3) * (i / 23)));
