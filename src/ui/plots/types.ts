@@ -6,6 +6,8 @@ export interface Series {
   /** Any CSS colour. */
   readonly colour: string;
   readonly dashed?: boolean;
+  /** Its own dashes, as SVG writes them; wins over `dashed`. */
+  readonly dash?: string;
   /** s, rising. */
   readonly time: ArrayLike<number>;
   /** In `unit`; a value that is not finite is a gap. */

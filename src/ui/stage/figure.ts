@@ -56,13 +56,15 @@ function drawMarks(g: Graphics, marks: readonly Mark[], palette: Palette, scale:
 export class Figure {
   readonly container = new Container();
   readonly #style: "bait" | "ghost";
+  readonly #dash: readonly [number, number];
   #body = new Graphics();
   #hooks: Graphics[] = [];
   #balls: Graphics[] = [];
   #made: { scene: Scene; xray: boolean; palette: Palette; scale: number } | null = null;
 
-  constructor(style: "bait" | "ghost") {
+  constructor(style: "bait" | "ghost", dash: readonly [number, number] = [6, 4]) {
     this.#style = style;
+    this.#dash = dash;
   }
 
   /**
@@ -116,7 +118,7 @@ export class Figure {
       drawMarks(g, marks, palette, scale);
       return g;
     };
-    this.#body = drawn(ghost ? ghostMarks(scene) : bodyMarks(scene, xray));
+    this.#body = drawn(ghost ? ghostMarks(scene, this.#dash) : bodyMarks(scene, xray));
     this.#balls = scene.balls.map((ball) => drawn(ballMarks(ball.radius, colour)));
     this.#hooks = hookedHangers(scene).map((hanger) => drawn(hookMarks(hanger, colour)));
     this.#made = { scene, xray, palette, scale };

@@ -7,7 +7,8 @@ export { default as Stage } from "./Stage.svelte";
 export { default as Transport } from "./Transport.svelte";
 export { Player } from "./player.svelte";
 export { sceneOf } from "./scene";
-export type { Posed, Scene, StageOptions } from "./types";
+export { RIVAL_DASH } from "./types";
+export type { Posed, Rival, Scene, StageOptions } from "./types";
 
 /** Keys that the stage listens to itself, for a page's list of keys. */
 export const STAGE_KEYS: readonly { readonly keys: string; readonly does: string }[] = [

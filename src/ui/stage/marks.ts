@@ -205,7 +205,7 @@ function chainLine(a: Vec, b: Vec, length: number): Vec[][] {
 }
 
 /** The pinned variant: outlined with dashes and hatched, so that it is told apart without its colour. */
-export function ghostMarks(scene: Scene): Mark[] {
+export function ghostMarks(scene: Scene, dash: readonly [number, number] = [6, 4]): Mark[] {
   const marks: Mark[] = [
     { kind: "polygon", points: scene.outline, what: null, fill: { role: "paper", alpha: 0.35 } },
     ...hatch(scene.outline, 0.028 * scene.length, Math.PI / 4).map(([a, b]): Mark => ({
@@ -215,7 +215,7 @@ export function ghostMarks(scene: Scene): Mark[] {
       stroke: { role: "ghost", px: HAIR, alpha: 0.55 },
     })),
   ];
-  const stroke: Stroke = { role: "ghost", px: BOLD, dash: [6, 4] };
+  const stroke: Stroke = { role: "ghost", px: BOLD, dash };
   if (scene.bib) marks.push({ kind: "polygon", points: scene.bib.plate, what: null, stroke });
   for (const wire of scene.wires)
     for (const points of wire.outside)

@@ -1,7 +1,7 @@
 import type { Graphics } from "pixi.js";
 import { isNarrow } from "./camera";
 import { placed } from "./geometry";
-import { numberOf } from "./palette";
+import { numberOf, type Role } from "./palette";
 import type { Placer } from "./placer";
 import type { Point, Sheet } from "./sheet";
 import { tickText } from "./ticks";
@@ -91,7 +91,13 @@ export function drawPitch(g: Graphics, sheet: Sheet, bait: Posed, placer: Placer
 }
 
 /** Where a bait is out of the picture, a pointer at the edge says where it is. True where it was needed. */
-export function pointTo(g: Graphics, sheet: Sheet, { scene, snapshot }: Posed, name: string): boolean {
+export function pointTo(
+  g: Graphics,
+  sheet: Sheet,
+  { scene, snapshot }: Posed,
+  name: string,
+  role: Role = "ink",
+): boolean {
   const { view } = sheet;
   const { width, height } = sheet.size;
   const rulers = sheet.rulers;
@@ -118,7 +124,7 @@ export function pointTo(g: Graphics, sheet: Sheet, { scene, snapshot }: Posed, n
   const n = Math.hypot(d.x, d.y);
   const u = { x: d.x / n, y: d.y / n };
   const palette = sheet.palette;
-  const colour = name === "pinned" ? palette.ghost : palette.ink;
+  const colour = palette[role];
   g.poly([
     tip.x,
     tip.y,

@@ -13,6 +13,7 @@ import type { Vec } from "../../model/base";
 import { rulerSizes, toScreen, type Size, type View } from "./camera";
 import { Figure } from "./figure";
 import { drawForces } from "./forces";
+import { placed } from "./geometry";
 import { Labels } from "./labels";
 import { Lens } from "./lens";
 import { centreLetters, drawCentres, drawPitch, pointTo } from "./notes";
@@ -22,12 +23,13 @@ import { Placer } from "./placer";
 import { drawRulers } from "./rulers";
 import { drawScenery } from "./scenery";
 import type { Sheet } from "./sheet";
-import type { Posed, StageOptions } from "./types";
+import { RIVAL_DASH, type Posed, type Rival, type StageOptions } from "./types";
 
 /** Everything that one picture shows. */
 export interface Picture {
   readonly bait: Posed;
   readonly ghost: Posed | null;
+  readonly rivals: readonly Rival[];
   /** Recent path of G, world, newest last. */
   readonly trace: readonly Vec[];
   readonly options: StageOptions;
@@ -68,6 +70,12 @@ export class Painter {
   readonly #scenery = new Graphics();
   readonly #paths = new Graphics();
   readonly #ghost = new Figure("ghost");
+  readonly #rivals = Object.entries(RIVAL_DASH).map(([letter, dash]) => ({
+    letter,
+    figure: new Figure("ghost", dash),
+  }));
+  /** The palette with each variant's colour for ghosts. */
+  #tinted = new Map<Rival["letter"], Palette>();
   readonly #bait = new Figure("bait");
   readonly #lens = new Lens();
   readonly #over = new Graphics();
@@ -130,6 +138,7 @@ export class Painter {
       this.#scenery,
       this.#paths,
       this.#ghost.container,
+      ...this.#rivals.map(({ figure }) => figure.container),
       this.#bait.container,
       this.#lens.container,
       this.#over,
@@ -156,6 +165,12 @@ export class Painter {
     if (this.#water.texture !== Texture.EMPTY) this.#water.texture.destroy(true);
     this.#water.texture = Texture.from(strip, true);
     this.#labels.reset(palette, this.#ratio);
+    this.#tinted = new Map(
+      (["A", "B", "C", "D"] as const).map((letter) => [
+        letter,
+        { ...palette, ghost: palette[`variant${letter}`] },
+      ]),
+    );
   }
 
   resize(size: Size, ratio: number): void {
@@ -187,7 +202,7 @@ export class Painter {
     this.#renderer.destroy({ removeView: true });
   }
 
-  draw({ bait, ghost, trace, options, view, moving }: Picture): void {
+  draw({ bait, ghost, rivals, trace, options, view, moving }: Picture): void {
     const size = this.#size;
     const palette = this.#palette;
     const labels = this.#labels;
@@ -203,7 +218,12 @@ export class Painter {
     this.#ghost.container.visible = ghost !== null;
     if (ghost) {
       this.#ghost.pose(ghost.scene, ghost.snapshot, options.xray, palette, view.scale, moving, sheet.at);
-      pointTo(this.#over, sheet, ghost, "pinned");
+      pointTo(this.#over, sheet, ghost, "pinned", "ghost");
+    }
+    for (const { letter, figure } of this.#rivals) {
+      const rival = rivals.find((one) => one.letter === letter);
+      figure.container.visible = rival !== undefined;
+      if (rival !== undefined) this.#drawRival(figure, sheet, rival, options.xray, moving);
     }
     this.#bait.pose(bait.scene, bait.snapshot, options.xray, palette, view.scale, moving, sheet.at);
     const away = pointTo(this.#over, sheet, bait, "bait");
@@ -215,6 +235,26 @@ export class Painter {
     labels.end();
     this.#renderer.render({ container: this.#root });
     Ticker.system.update();
+  }
+
+  /** Another variant: its outline in its own dashes and colour, with its letter over it. */
+  #drawRival(figure: Figure, sheet: Sheet, rival: Rival, xray: boolean, moving: boolean): void {
+    const { scene, snapshot, letter } = rival;
+    const { scale } = sheet.view;
+    const palette = this.#tinted.get(letter) ?? this.#palette;
+    figure.pose(scene, snapshot, xray, palette, scale, moving, sheet.at);
+    if (pointTo(this.#over, sheet, rival, letter, `variant${letter}`)) return;
+    const top = sheet.at(
+      placed({ x: -0.85 * scene.length, z: 0.12 * scene.length }, snapshot.nose, snapshot.pitch),
+    );
+    sheet.labels.put(letter, top.x, top.y, {
+      size: 14,
+      bold: true,
+      colour: palette.ghost,
+      halo: palette.paper,
+      anchorX: 0.5,
+      anchorY: 1,
+    });
   }
 
   /** Pitch, forces, G and B, each label where it finds room. */

@@ -3,7 +3,7 @@
  * stands, so that light and dark follow the page:
  *
  *   --paper --ink --ink-soft --rule --water-top --water-deep --sky --floor --accent     asked for
- *   --bait-light --bait-dark --metal --ghost                                            optional, made from the others
+ *   --bait-light --bait-dark --metal --ghost --variant-a … --variant-d                  optional, made from the others
  *
  * A token that is missing or cannot be read takes the fall-back below.
  */
@@ -23,7 +23,11 @@ export type Role =
   | "baitLight"
   | "baitDark"
   | "metal"
-  | "ghost";
+  | "ghost"
+  | "variantA"
+  | "variantB"
+  | "variantC"
+  | "variantD";
 
 export type Palette = Readonly<Record<Role, Rgb>> & { readonly dark: boolean; readonly font: string };
 
@@ -41,6 +45,10 @@ const TOKENS: readonly (readonly [Role, string])[] = [
   ["baitDark", "--bait-dark"],
   ["metal", "--metal"],
   ["ghost", "--ghost"],
+  ["variantA", "--variant-a"],
+  ["variantB", "--variant-b"],
+  ["variantC", "--variant-c"],
+  ["variantD", "--variant-d"],
 ];
 
 const hex = (s: string): Rgb => {
@@ -118,6 +126,10 @@ export function paletteFrom(read: Partial<Record<Role, Rgb>>, prefersDark: boole
     baitLight: read.baitLight ?? (dark ? mix(paper, ink, 0.62) : mix(paper, ink, 0.0)),
     baitDark: read.baitDark ?? (dark ? mix(paper, ink, 0.24) : mix(paper, ink, 0.38)),
     ghost: read.ghost ?? of("accent"),
+    variantA: read.variantA ?? read.ghost ?? of("accent"),
+    variantB: read.variantB ?? read.ghost ?? of("accent"),
+    variantC: read.variantC ?? read.ghost ?? of("accent"),
+    variantD: read.variantD ?? read.ghost ?? of("accent"),
     metal: read.metal ?? mix(paper, ink, dark ? 0.8 : 0.62),
   };
 }

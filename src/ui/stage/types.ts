@@ -89,5 +89,18 @@ export interface Posed {
   readonly snapshot: Snapshot;
 }
 
+/** Another variant at the same moment, known by its letter, its colour and its dashes. */
+export interface Rival extends Posed {
+  readonly letter: "A" | "B" | "C" | "D";
+}
+
+/** Dashes of the variants, px: what tells them apart without colour, on the stage and in the plots. */
+export const RIVAL_DASH: Readonly<Record<Rival["letter"], readonly [number, number]>> = {
+  A: [7, 4],
+  B: [2.5, 3],
+  C: [14, 4],
+  D: [5, 8],
+};
+
 /** How the water is framed: the bait filling the stage, the water column, or out to the rod tip. */
 export type Framing = "close" | "water" | "cast";
