@@ -116,6 +116,7 @@ export function pow(x: number, y: number): number {
   if (y === 0) return 1;
   if (y === 1) return x;
   if (!(x > 0 && x < Infinity && y > -Infinity && y < Infinity)) return powOfEdge(x, y);
+  if (x === 1) return 1;
   // ln x = hi + lo with about 70 bits: k ln 2 + 2s + s·R, s = f/(2 + f) with its rounding error
   const f = part(x) - 1;
   const k = exponent;
