@@ -7,4 +7,12 @@ export type { PreparedReading, Sizes } from "./bench";
 export { bibPlate } from "./bib";
 export type { BibPlate, Piece } from "./bib";
 export { BaitError } from "./error";
-export { AIR_DENSITY, densityHungUnder, scaleReading, trueMass, trueMassOfDensity } from "./weighing";
+export {
+  AIR_DENSITY,
+  densityHungUnder,
+  readingHeldUnder,
+  scaleReading,
+  trueMass,
+  trueMassOfDensity,
+  volumeHeldUnder,
+} from "./weighing";

@@ -74,8 +74,8 @@ export interface HungReading {
   readonly resolution: number;
   readonly tapTemperature: number;
   readonly tapDeviation?: number;
-  /** The thread or wire: its part under water counts. */
-  readonly thread?: { readonly diameter: number; readonly depth: number; readonly density: number } | null;
+  /** The thread or wire, tared in air with the piece off: its part under water is carried. m. */
+  readonly thread?: { readonly diameter: number; readonly depth: number } | null;
   readonly air?: boolean;
 }
 

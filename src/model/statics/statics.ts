@@ -4,7 +4,7 @@ import { restTrim } from "./rest";
 import type { AccountRow, Floating, RestTrim, Statics, Upright } from "./types";
 
 /** Standard gravity, m/s² (CGPM 1901). */
-const STANDARD_GRAVITY = 9.80665;
+export const STANDARD_GRAVITY = 9.80665;
 
 /** Surface tension of water at 20 °C, N/m. IAPWS R1-76 (2014): 72.7361 mN/m. */
 const SURFACE_TENSION = 0.0727361;

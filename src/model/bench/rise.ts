@@ -1,0 +1,213 @@
+import { random } from "../base";
+import type { Bait } from "../bait";
+import { massMatrix, prepareCraft } from "../forces";
+import type { CraftOptions, Surroundings } from "../forces";
+import { draws, restTrim } from "../statics";
+import { terminalRise } from "../tow";
+import type { TerminalRise } from "../tow";
+import { quantile } from "./repeats";
+import type { RiseBand } from "./types";
+import { shifted } from "./with";
+
+export type RiseOptions = Partial<CraftOptions>;
+
+/** Net buoyancy of a bait in a water, kg. */
+export function netOf(bait: Bait, density: number): number {
+  const { mass, displaced } = bait.rigid({ end: "mid", face: "floor" });
+  return density * displaced - mass;
+}
+
+/** The bait with another net buoyancy (kg), G and B where they are. */
+export const withNet = (bait: Bait, density: number, net: number): Bait =>
+  shifted(bait, netOf(bait, density) - net, { x: 0, z: 0 });
+
+/** Standard uncertainty of the drag: ± 20 % as a central 95 %; common practice, no source. */
+export const DRAG_DEVIATION = 0.2 / 1.96;
+
+/** G less B, m (x forward, z up), at rest. */
+export function offsetOf(bait: Bait): { readonly x: number; readonly z: number } {
+  const { G, B } = restTrim(bait);
+  return { x: G.x - B.x, z: G.z - B.z };
+}
+
+/** Least net force with which a rise is worked out, kg: below it a release takes minutes to settle. */
+const LEAST_NET = 0.02e-3;
+
+/** One arm of v = c |net|^q. */
+interface Arm {
+  readonly q: number;
+  readonly c: number;
+}
+
+/**
+ * Steady rise as a function of net buoyancy and the offset of G from B, near a bait: on each side of neutral v = c|net|^q
+ * through two terminal rises (q is 1/2 for a constant drag coefficient), and relative slopes with the offset.
+ */
+export class RiseCurve {
+  readonly #up: Arm;
+  readonly #down: Arm;
+  readonly #slope: { readonly x: number; readonly z: number };
+  readonly #offset: { readonly x: number; readonly z: number };
+  readonly net: number;
+
+  constructor(
+    readonly bait: Bait,
+    readonly around: Surroundings,
+    options: RiseOptions = {},
+  ) {
+    const { density } = around;
+    this.net = netOf(bait, density);
+    const rise = (b: Bait): TerminalRise => terminalRise(b, around, options);
+    const arm = (from: number): Arm => {
+      const a = Math.abs(rise(withNet(bait, density, from)).speed);
+      const b = Math.abs(rise(withNet(bait, density, 4 * from)).speed);
+      const q = Math.log(b / a) / Math.log(4);
+      if (!(Number.isFinite(q) && q > 0))
+        throw new RangeError(
+          `"${bait.spec.name}" does not rise faster with more net buoyancy (${a} and ${b} m/s): its rise cannot be read from a curve`,
+        );
+      return { q, c: a / Math.abs(from) ** q };
+    };
+    const size = Math.max(Math.abs(this.net), LEAST_NET);
+    const sign = this.net < 0 ? -1 : 1;
+    const own = arm(sign * size);
+    const other = arm(-sign * size);
+    this.#up = sign > 0 ? own : other;
+    this.#down = sign > 0 ? other : own;
+    this.#offset = offsetOf(bait);
+    const away = withNet(bait, density, sign * size);
+    const step = 5e-5;
+    const slope = (x: number, z: number): number => {
+      const a = Math.abs(rise(shifted(away, 0, { x, z })).speed);
+      const b = Math.abs(rise(shifted(away, 0, { x: -x, z: -z })).speed);
+      return Math.log(a / b) / (2 * step);
+    };
+    this.#slope = { x: slope(step, 0), z: slope(0, step) };
+  }
+
+  /** Steady rise, m/s, up positive, for a net buoyancy (kg) and an offset of G from B (m). */
+  speed(net: number, offset: { readonly x: number; readonly z: number } = this.#offset): number {
+    const arm = net < 0 ? this.#down : this.#up;
+    const turned = this.#slope.x * (offset.x - this.#offset.x) + this.#slope.z * (offset.z - this.#offset.z);
+    // A slope taken at the bait does not reach far: half or twice is the end of it.
+    const share = Math.exp(Math.max(-Math.LN2, Math.min(Math.LN2, turned)));
+    return Math.sign(net) * arm.c * Math.abs(net) ** arm.q * share;
+  }
+
+  /** Net buoyancy (kg) that goes with a steady rise at the bait's own offset. */
+  netFor(speed: number): number {
+    const arm = speed < 0 ? this.#down : this.#up;
+    return Math.sign(speed) * (Math.abs(speed) / arm.c) ** (1 / arm.q);
+  }
+}
+
+/**
+ * Net buoyancy (kg) with which a bait rises (above 0) or sinks (below 0) steadily at a speed (m/s), all else as it is: the
+ * inverse of the terminal rise by secant steps in log net against log speed. `exponent`: p of net ~ speed^p there.
+ *
+ * @throws RangeError where no net buoyancy within a kilogram gives that speed
+ */
+export function netForSpeed(
+  bait: Bait,
+  around: Surroundings,
+  speed: number,
+  options: RiseOptions = {},
+): { readonly net: number; readonly exponent: number } {
+  if (!(Number.isFinite(speed) && speed !== 0))
+    throw new RangeError(`speed ${speed} m/s: give the speed of a rise or sink`);
+  const sign = Math.sign(speed);
+  const at = (net: number): number => {
+    const v = sign * terminalRise(withNet(bait, around.density, sign * net), around, options).speed;
+    return v > 0 ? Math.log(v) : -Infinity;
+  };
+  const wanted = Math.log(Math.abs(speed));
+  let net = 0.2e-3;
+  let v = at(net);
+  let exponent = 2;
+  for (let k = 0; k < 25; k++) {
+    const step = Math.max(-3, Math.min(3, exponent * (wanted - v)));
+    const next = net * Math.exp(step);
+    if (!(next < 1)) break;
+    const vNext = at(next);
+    if (Number.isFinite(vNext - v) && Math.abs(step) > 1e-5) {
+      const p = step / (vNext - v);
+      if (p > 0.5 && p < 4) exponent = p;
+    }
+    net = next;
+    v = vNext;
+    if (Math.abs(v - wanted) < 1e-6) return { net: sign * net, exponent };
+  }
+  throw new RangeError(
+    `no net buoyancy moves "${bait.spec.name}" at ${speed} m/s: check the time and the height of the marks`,
+  );
+}
+
+/**
+ * Length λ (m) over which a bait released from rest comes up to speed: v² = v∞²(1 − e^(−2x/λ)), λ = m_eff v∞²/(|net| g), m_eff
+ * its mass with the water that moves with it along the vertical (quadratic drag, G and attitude steady).
+ */
+export function runUpLength(bait: Bait, around: Surroundings, speed: number, net: number): number {
+  const pitch = restTrim(bait).pitch ?? 0;
+  const M = massMatrix(prepareCraft(bait), around);
+  const sin = Math.sin(pitch);
+  const cos = Math.cos(pitch);
+  const effective = M.a11 * sin * sin + 2 * M.a13 * sin * cos + M.a33 * cos * cos;
+  return (effective * speed * speed) / (Math.abs(net) * around.gravity);
+}
+
+/** acosh(e^y), without overflow. */
+const acoshExp = (y: number): number => y + Math.log1p(Math.sqrt(-Math.expm1(-2 * y)));
+
+/** Steady speed (m/s) from a time (s) over a height (m) that begins a run-up (m) after a release from rest: x = λ ln cosh(v∞t/λ). */
+export const steadySpeed = (height: number, time: number, runUp: number, lambda: number): number =>
+  (lambda / time) * (acoshExp((runUp + height) / lambda) - acoshExp(runUp / lambda));
+
+/** Run-up after which a share of the steady speed is reached, m. */
+export const runUpFor = (share: number, lambda: number): number => (-lambda / 2) * Math.log1p(-share * share);
+
+/**
+ * Band of the steady rise, and what each input brings to it: the draws of net buoyancy and of G's offset from B
+ * (docs/model.md §3, Uncertainty), each read off the rise curve, with the drag's own ± 20 %.
+ */
+export function riseBand(
+  bait: Bait,
+  around: Surroundings,
+  options: {
+    readonly samples?: number;
+    readonly seed?: number;
+    readonly curve?: RiseCurve;
+  } & RiseOptions = {},
+): RiseBand {
+  const { samples = 10_000, seed = 1, curve: given, ...craft } = options;
+  if (!(Number.isInteger(samples) && samples >= 100))
+    throw new RangeError(`${samples} draws are too few for a band: use 100 or more`);
+  const curve = given ?? new RiseCurve(bait, around, craft);
+  const drawn = draws(bait, around.density, samples, seed);
+  const normal = random(seed + 1);
+  // Drag and net force stand in one ratio: v = V(net/(1 + e)).
+  const dragged = (net: number, e: number): number => net / Math.max(0.05, 1 + DRAG_DEVIATION * e);
+  const speeds = drawn.all.map((d) => curve.speed(dragged(d.net, normal.normal()), d));
+  const sorted = [...speeds].sort((a, b) => a - b);
+  const mean = speeds.reduce((s, v) => s + v, 0) / samples;
+  const own = drawn.own;
+  const single = [
+    ...drawn.inputs.map(({ input, up, down }) => ({
+      input,
+      speed: Math.abs(curve.speed(up.net, up) - curve.speed(down.net, down)) / 2,
+    })),
+    {
+      input: "drag",
+      speed: Math.abs(curve.speed(dragged(own.net, -1), own) - curve.speed(dragged(own.net, 1), own)) / 2,
+    },
+  ];
+  const variance = single.reduce((s, c) => s + c.speed ** 2, 0);
+  return {
+    samples,
+    seed,
+    speed: [quantile(sorted, 0.025), quantile(sorted, 0.975)],
+    deviation: Math.sqrt(speeds.reduce((s, v) => s + (v - mean) ** 2, 0) / samples),
+    contributions: single
+      .map((c) => ({ ...c, share: variance > 0 ? c.speed ** 2 / variance : 0 }))
+      .sort((a, b) => b.share - a.share),
+  };
+}
