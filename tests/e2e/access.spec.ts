@@ -5,7 +5,7 @@ import { isPhone, open, recorded, unfoldAll } from "./page";
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
 for (const scheme of ["light", "dark"] as const) {
-  for (const view of ["tub", "swim"] as const) {
+  for (const view of ["float", "swim"] as const) {
     test(`axe finds nothing: ${view}, ${scheme}`, async ({ page }) => {
       await page.emulateMedia({ colorScheme: scheme });
       await open(page, view, true);
@@ -29,7 +29,7 @@ for (const scheme of ["light", "dark"] as const) {
 }
 
 test("dialogs pass axe too", async ({ page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   await page
     .locator("input[type=file]")
     .setInputFiles({ name: "bad.json", mimeType: "application/json", buffer: Buffer.from("{}") });
@@ -41,7 +41,7 @@ test("dialogs pass axe too", async ({ page }) => {
 });
 
 test("nothing is wider than the page, in either view, folded or not", async ({ page }) => {
-  for (const view of ["tub", "swim"] as const) {
+  for (const view of ["float", "swim"] as const) {
     await open(page, view, true);
     await recorded(page);
     await unfoldAll(page);
@@ -55,7 +55,7 @@ test("nothing is wider than the page, in either view, folded or not", async ({ p
 
 test("on a phone the stage stays in sight, and what is touched is large enough", async ({ page }) => {
   test.skip(!isPhone(page), "a phone's page");
-  await open(page, "tub", true);
+  await open(page, "float", true);
   await recorded(page);
   await unfoldAll(page);
   const small = await page.evaluate(() => {

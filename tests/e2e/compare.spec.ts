@@ -2,7 +2,7 @@ import { expect, test } from "./fixture";
 import { net, open, recorded, type, unfold } from "./page";
 
 test("a pinned variant stays beside the present one until it is unpinned", async ({ page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   await recorded(page);
   await page.getByRole("button", { name: "Pin this variant" }).click();
   const water = await unfold(page, "Water");
@@ -21,7 +21,7 @@ test("a pinned variant stays beside the present one until it is unpinned", async
 });
 
 test("pinned in one view, it is there in the other too", async ({ page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   await page.getByRole("button", { name: "Pin this variant" }).click();
   const water = await unfold(page, "Water");
   await type(water, "Salinity", "35");

@@ -2,7 +2,7 @@ import { expect, test } from "./fixture";
 import { expectNet, isPhone, net, netGrams, open, redo, type, undo, unfold } from "./page";
 
 test("a gram more inside is a gram less lift, and the word follows", async ({ page }) => {
-  await open(page, "tub");
+  await open(page, "float");
   const before = await netGrams(page);
   await expect(page.getByText(/^suspends$/i).first()).toBeVisible();
   const ballast = await unfold(page, "Ballast");
@@ -17,7 +17,7 @@ test("a gram more inside is a gram less lift, and the word follows", async ({ pa
 });
 
 test("typing something impossible says so and leaves the document as it was", async ({ page }) => {
-  await open(page, "tub");
+  await open(page, "float");
   const before = await net(page).innerText();
   const body = await unfold(page, "Body");
   for (const [label, text, said] of [
@@ -39,7 +39,7 @@ test("typing something impossible says so and leaves the document as it was", as
 });
 
 test("undo and redo by button, each edit one step", async ({ page }) => {
-  await open(page, "tub");
+  await open(page, "float");
   const values = [await netGrams(page)];
   const water = await unfold(page, "Water");
   await type(water, "Salinity", "35");
@@ -59,7 +59,7 @@ test("undo and redo by button, each edit one step", async ({ page }) => {
 
 test("a drag of a slider is one step, whatever it passes on the way", async ({ page }) => {
   test.skip(isPhone(page), "a mouse drags here; fingers drag the same control");
-  await open(page, "tub");
+  await open(page, "float");
   const before = await netGrams(page);
   const water = await unfold(page, "Water");
   const slider = water.getByRole("slider", { name: "Salinity, slider" });
@@ -79,7 +79,7 @@ test("a drag of a slider is one step, whatever it passes on the way", async ({ p
 });
 
 test("a bib's angle is drawn with its complement", async ({ page }) => {
-  await open(page, "tub");
+  await open(page, "float");
   const bib = await unfold(page, "Bib and tie eye");
   await type(bib, "Bib angle", "55");
   await expect(bib.getByText("55.0° from the datum line")).toBeVisible();
@@ -87,7 +87,7 @@ test("a bib's angle is drawn with its complement", async ({ page }) => {
 });
 
 test("the unit is the person's: inches and ounces on the screen, the document stays", async ({ page }) => {
-  await open(page, "tub");
+  await open(page, "float");
   await page.getByRole("button", { name: isPhone(page) ? "Menu" : /^Units/ }).click();
   await page.getByRole("radio", { name: "oz" }).check();
   await page.getByRole("radio", { name: "in", exact: true }).check();
@@ -104,7 +104,7 @@ test("the unit is the person's: inches and ounces on the screen, the document st
 });
 
 test("a caution stands where its step happens, and stays away once put away", async ({ page }) => {
-  await open(page, "tub");
+  await open(page, "float");
   const coats = await unfold(page, "Coats");
   const caution = coats.getByRole("complementary", { name: /^Caution/ });
   await expect(caution).toBeVisible();

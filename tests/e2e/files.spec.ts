@@ -13,7 +13,7 @@ const nameIn = (text: string): string => (JSON.parse(text) as { name: string }).
 test("the chooser opens every scenario, and each runs in both views", async ({ page }) => {
   test.setTimeout(150_000);
   expect(scenarios.length).toBeGreaterThanOrEqual(6);
-  await open(page, "tub", true);
+  await open(page, "float", true);
   for (const { text } of scenarios) {
     const name = nameIn(text);
     await fromMenu(page, "Scenarios", "Scenarios");
@@ -22,7 +22,7 @@ test("the chooser opens every scenario, and each runs in both views", async ({ p
       .getByRole("button", { name: new RegExp(`^${name}`) })
       .click();
     await expect(page.getByLabel("Name of this document")).toHaveValue(name);
-    for (const view of ["Swim", "Tub"]) {
+    for (const view of ["Swim", "Float"]) {
       await page.getByRole("link", { name: view }).click();
       await recorded(page);
       await expect(
@@ -35,7 +35,7 @@ test("the chooser opens every scenario, and each runs in both views", async ({ p
 });
 
 test("what is saved opens again as the same document", async ({ page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   const body = await unfold(page, "Body");
   await type(body, "Body density", "0.437");
   const verdict = await netGrams(page);
@@ -80,7 +80,7 @@ const spoiled: readonly { readonly what: string; readonly text: string; readonly
 
 for (const { what, text, path } of spoiled) {
   test(`a bad file (${what}) is explained and changes nothing`, async ({ page }) => {
-    await open(page, "tub", true);
+    await open(page, "float", true);
     const verdict = await netGrams(page);
     const name = await page.getByLabel("Name of this document").inputValue();
     await page
@@ -102,7 +102,7 @@ for (const { what, text, path } of spoiled) {
 test("unsaved work is asked for before another file takes its place, and undo brings it back", async ({
   page,
 }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   const body = await unfold(page, "Body");
   await type(body, "Body density", "0.437");
   const verdict = await netGrams(page);
@@ -122,7 +122,7 @@ test("unsaved work is asked for before another file takes its place, and undo br
 });
 
 test("a file dropped on the page opens", async ({ page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   const other = scenarios.find(({ name }) => name.startsWith("ellipsoid"));
   if (other === undefined) throw new Error("no ellipsoid among the scenarios");
   const transfer = await page.evaluateHandle((text) => {
@@ -137,14 +137,14 @@ test("a file dropped on the page opens", async ({ page }) => {
 });
 
 test("work that a closed page left unsaved is offered again", async ({ context, page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   const body = await unfold(page, "Body");
   await type(body, "Body density", "0.437");
   const verdict = await netGrams(page);
   await expect(page.locator("[data-kept=yes]")).toHaveCount(1);
   await page.close();
   const next = await context.newPage();
-  await open(next, "tub", true);
+  await open(next, "float", true);
   await next.getByRole("button", { name: "Bring it back" }).click();
   await expectNet(next, verdict);
   await expect(next.getByText("changed, not saved")).toHaveCount(1);

@@ -26,11 +26,11 @@ test("the run by keys alone", async ({ page }) => {
   await page.keyboard.press("]");
   await expect(page.getByRole("button", { name: "Full speed" })).toHaveAttribute("aria-pressed", "true");
   await page.keyboard.press("1");
-  await expect(page).toHaveURL(/#tub$/);
+  await expect(page).toHaveURL(/#float$/);
 });
 
 test("the list of keys opens and closes by key", async ({ page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   await page.keyboard.press("?");
   const list = page.getByRole("dialog", { name: "Keys" });
   await expect(list).toBeVisible();
@@ -40,19 +40,19 @@ test("the list of keys opens and closes by key", async ({ page }) => {
 });
 
 test("a field being typed in keeps its keys", async ({ page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   await recorded(page);
   const name = page.getByLabel("Name of this document");
   await name.fill("");
   await name.pressSequentially("a b, p? 1.");
   await expect(name).toHaveValue("a b, p? 1.");
-  await expect(page).toHaveURL(/#tub$/);
+  await expect(page).toHaveURL(/#float$/);
   expect(await clock(page)).toBe(0);
   await expect(page.getByRole("button", { name: "Unpin" })).toHaveCount(0);
 });
 
 test("a slider and its field by keys: a run of presses is one step of undo", async ({ page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   const before = await netGrams(page);
   const water = await unfold(page, "Water");
   const slider = water.getByRole("slider", { name: "Salinity, slider" });
@@ -77,7 +77,7 @@ test("a slider and its field by keys: a run of presses is one step of undo", asy
 });
 
 test("a walk with Tab alone reaches every control, and each shows its focus", async ({ page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   await recorded(page);
   const wanted = await page.evaluate(() => {
     const all = document.querySelectorAll<HTMLElement>(

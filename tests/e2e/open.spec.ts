@@ -13,18 +13,18 @@ test("opens on the demo scenario and runs at once", async ({ page }) => {
 });
 
 test("both views show a run of their own, and the address follows", async ({ page }) => {
-  await open(page, "tub");
-  await expect(page.getByRole("link", { name: "Tub" })).toHaveAttribute("aria-current", "page");
+  await open(page, "float");
+  await expect(page.getByRole("link", { name: "Float" })).toHaveAttribute("aria-current", "page");
   await page.getByRole("link", { name: "Swim" }).click();
   await expect(page).toHaveURL(/#swim$/);
   await expect(page.getByRole("button", { name: "Line tension" })).toBeVisible();
   await page.goBack();
-  await expect(page).toHaveURL(/#tub$/);
+  await expect(page).toHaveURL(/#float$/);
   await expect(page.getByRole("button", { name: "Line tension" })).toHaveCount(0);
 });
 
 test("nothing moves by itself for those who asked for that", async ({ page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   await expect(page.getByRole("button", { name: "CSV" })).toBeEnabled();
   expect(await clock(page)).toBe(0);
   await page.getByRole("button", { name: "Play", exact: true }).click();
@@ -36,7 +36,7 @@ test("without any canvas the numbers and a drawing of the bait still show", asyn
     HTMLCanvasElement.prototype.getContext = () => null;
     Object.defineProperty(window, "OffscreenCanvas", { value: undefined });
   });
-  await open(page, "tub");
+  await open(page, "swim");
   await expect(net(page)).toContainText("g");
   const picture = page.getByRole("img", { name: /Coldwater suspender/ });
   await expect(picture).toHaveAttribute("data-renderer", "drawing");
@@ -50,7 +50,7 @@ test("a worker that stops is said plainly, with what to do, and the statics stay
 }) => {
   allow(/worker|ERR_FAILED|Failed to load/i);
   await page.route(/worker-.*\.js$/, (route) => route.abort());
-  await open(page, "tub");
+  await open(page, "swim");
   await expect(page.getByRole("alert").first()).toContainText("This run stopped.");
   await expect(page.getByRole("button", { name: "run it again" })).toBeVisible();
   await expect(net(page)).toContainText("g");

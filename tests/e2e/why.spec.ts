@@ -1,7 +1,7 @@
 import { expect, test } from "./fixture";
 import { open, recorded } from "./page";
 
-for (const view of ["tub", "swim"] as const) {
+for (const view of ["float", "swim"] as const) {
   test(`every number of the ${view} answers why, and gives the focus back`, async ({ page }) => {
     await open(page, view, true);
     await recorded(page);
@@ -46,7 +46,7 @@ for (const view of ["tub", "swim"] as const) {
 }
 
 test("the account's rows stand behind the net buoyancy", async ({ page }) => {
-  await open(page, "tub", true);
+  await open(page, "float", true);
   await page.getByRole("button", { name: /^Net buoyancy/ }).click();
   const rows = page.getByRole("dialog").locator("tbody tr");
   expect(await rows.count()).toBeGreaterThan(6);

@@ -69,7 +69,7 @@ export class App {
   readonly stage = new StageState();
   readonly drafts: Drafts;
   readonly calm: boolean;
-  readonly sessions: { readonly tub: Session; readonly swim: Session };
+  readonly sessions: { readonly float: Session; readonly swim: Session };
   readonly figures: SlowFigures;
   readonly pinnedFigures: SlowFigures;
 
@@ -87,7 +87,8 @@ export class App {
     const runs = new ModelClient();
     const figures = new ModelClient();
     this.sessions = {
-      tub: new Session("tub", runs, this.work, this.compare, start.calm),
+      // A bait in the tub lies still until a hand pushes it under.
+      float: new Session("tub", runs, this.work, this.compare, true),
       swim: new Session("swim", runs, this.work, this.compare, start.calm),
     };
     this.figures = new SlowFigures(figures, "open");
@@ -97,7 +98,7 @@ export class App {
   /** The session of the view that is open, where it runs one. */
   get session(): Session | null {
     const { key } = this.view;
-    return key === "tub" || key === "swim" ? this.sessions[key] : null;
+    return key === "float" || key === "swim" ? this.sessions[key] : null;
   }
 }
 
