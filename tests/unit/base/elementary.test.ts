@@ -18,6 +18,12 @@ const close = (got: number, want: number): void => {
   expect(Math.abs(got - want)).toBeLessThanOrEqual(3e-16 * Math.abs(want)); // two units in the last place
 };
 
+/** Where the built-in function is exact or has no finite answer: the same; elsewhere within the last places. */
+const asBuiltIn = (got: number, want: number, of: number[]): void => {
+  if (Number.isFinite(want) && want !== 0) close(got, want);
+  else expect([...of, got]).toEqual([...of, want]);
+};
+
 describe("own exponential, logarithm and power", () => {
   it.each([
     [-30.5, 5.675685232632723e-14],
@@ -64,15 +70,9 @@ describe("own exponential, logarithm and power", () => {
   it("mean what the built-in ones mean at the edges", () => {
     const odd = [0, -0, 1, -1, 2, -2, 0.5, -0.5, 3, -3, Infinity, -Infinity, NaN, 1e308, 5e-324];
     for (const x of odd) {
-      expect(exp(x)).toBeCloseTo(Math.exp(x), 12);
-      if (x === 5e-324) close(log(x), Math.log(x));
-      else expect(log(x)).toBeCloseTo(Math.log(x), 12);
-      for (const y of odd) {
-        const want = Math.pow(x, y);
-        const got = pow(x, y);
-        if (Number.isFinite(want) && want !== 0) close(got, want);
-        else expect([x, y, got]).toEqual([x, y, want]);
-      }
+      asBuiltIn(exp(x), Math.exp(x), [x]);
+      asBuiltIn(log(x), Math.log(x), [x]);
+      for (const y of odd) asBuiltIn(pow(x, y), Math.pow(x, y), [x, y]);
     }
     expect(exp(-746)).toBe(0);
     expect(exp(710)).toBe(Infinity);
@@ -103,13 +103,7 @@ describe("own inverse tangents", () => {
 
   it("mean what the built-in ones mean at the edges", () => {
     const odd = [0, -0, 1, -1, 3, -3, Infinity, -Infinity, NaN];
-    for (const y of odd)
-      for (const x of odd) {
-        const want = Math.atan2(y, x);
-        const got = atan2(y, x);
-        if (Number.isFinite(want) && want !== 0) close(got, want);
-        else expect([y, x, got]).toEqual([y, x, want]);
-      }
+    for (const y of odd) for (const x of odd) asBuiltIn(atan2(y, x), Math.atan2(y, x), [y, x]);
     expect(asin(1)).toBe(Math.PI / 2);
     expect(asin(-1)).toBe(-Math.PI / 2);
     expect(asin(1.1)).toBeNaN();
