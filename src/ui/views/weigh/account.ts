@@ -1,0 +1,127 @@
+import { stageOf, STAGES } from "../../../document";
+import type { Stage } from "../../../document";
+import { assemble } from "../../../model/bait";
+import type { Item } from "../../../model/bait";
+import { restTrim } from "../../../model/statics";
+import { faultText } from "../../state";
+import type { Worked } from "../../state";
+
+/** One line of the account at its stage. kg, m³; net above 0 lifts. */
+export interface Line {
+  readonly item: string;
+  readonly group: Item["group"];
+  readonly mass: number;
+  readonly displaced: number;
+  /** ρ·displaced − mass. */
+  readonly net: number;
+  /** Where the maker may choose: its list in the document, its place there, and where it is now. */
+  readonly seat: Seat | null;
+}
+
+export interface Seat {
+  readonly list: "ballast" | "fittings";
+  readonly index: number;
+  readonly where: "inside" | "outside";
+}
+
+/** A stage of making with what comes onto the bait, and the bait as it then is. */
+export interface StageAccount {
+  readonly stage: Stage;
+  readonly lines: readonly Line[];
+  readonly mass: number;
+  readonly displaced: number;
+  readonly net: number;
+  /** What is still to come, as net (below 0 it will pull down): of the coats, and of everything else. */
+  readonly coatsToCome: number;
+  readonly restToCome: number;
+}
+
+function seatOf({ scenario }: Worked, item: Item): Seat | null {
+  if (item.part !== "item") return null;
+  if (item.group !== "ballast" && item.group !== "fittings") return null;
+  const where = scenario.bait[item.group][item.index]?.where;
+  return where === undefined ? null : { list: item.group, index: item.index, where };
+}
+
+/**
+ * The account in the order of making. The blank is whole; wood that a hole, a chamber, a wire or the slot takes
+ * away leaves with what it is cut for. The last stage's sums are those of the finished bait.
+ */
+export function accountByStage(worked: Worked): readonly StageAccount[] {
+  const { bait } = worked.compiled;
+  const { density } = worked.statics;
+  const line = (
+    item: string,
+    group: Line["group"],
+    mass: number,
+    displaced: number,
+    seat: Seat | null,
+  ): Line => ({
+    item,
+    group,
+    mass,
+    displaced,
+    net: density * displaced - mass,
+    seat,
+  });
+  const linesOf = (stage: Stage): readonly Line[] => {
+    const there = bait.items.filter((item) => stageOf(worked.scenario.bait, item) === stage);
+    const own = there.flatMap((item): Line[] => {
+      if (item.group === "body")
+        return [line("body, uncut", "body", bait.bodyDensity * bait.shape.volume, item.displaced, null)];
+      // A void has no weight of its own: only the wood that it takes away.
+      if (item.mass === 0 && item.displaced === 0) return [];
+      return [line(item.item, item.group, item.mass, item.displaced, seatOf(worked, item))];
+    });
+    const cut = there.reduce((sum, item) => sum + item.removed, 0);
+    return cut > 0 ? [...own, line("wood cut away", "body", -bait.bodyDensity * cut, 0, null)] : own;
+  };
+  const stages = STAGES.map((stage) => ({ stage, lines: linesOf(stage) }));
+  const sum = (lines: readonly Line[], of: (one: Line) => number): number =>
+    lines.reduce((total, one) => total + of(one), 0);
+  return stages.map(({ stage, lines }, i) => {
+    const there = stages.slice(0, i + 1).flatMap((one) => one.lines);
+    const later = stages.slice(i + 1).flatMap((one) => one.lines);
+    return {
+      stage,
+      lines,
+      mass: sum(there, (one) => one.mass),
+      displaced: sum(there, (one) => one.displaced),
+      net: sum(there, (one) => one.net),
+      coatsToCome: sum(
+        later.filter((one) => one.group === "coats"),
+        (one) => one.net,
+      ),
+      restToCome: sum(
+        later.filter((one) => one.group !== "coats"),
+        (one) => one.net,
+      ),
+    };
+  });
+}
+
+/** What the other choice of inside or outside does: differences of net (kg) and of rest trim (rad), or why it cannot be. */
+export type Otherwise =
+  | { readonly ok: true; readonly net: number; readonly trim: number | null }
+  | { readonly ok: false; readonly why: string };
+
+export const otherWhere = (where: Seat["where"]): Seat["where"] =>
+  where === "inside" ? "outside" : "inside";
+
+export function otherwise(worked: Worked, { list, index, where }: Seat): Otherwise {
+  const { spec, bait } = worked.compiled;
+  const moved = spec[list].map((one, i) => (i === index ? { ...one, where: otherWhere(where) } : one));
+  try {
+    const other = assemble({ ...spec, [list]: moved }, { drawn: bait.drawn });
+    const rest = restTrim(other);
+    const { mass, displaced } = other.rigid(rest.side);
+    const before = worked.statics.rest.pitch;
+    return {
+      ok: true,
+      net: worked.statics.density * displaced - mass - worked.statics.netBuoyancy,
+      trim: rest.pitch === null || before === null ? null : rest.pitch - before,
+    };
+  } catch (fault) {
+    return { ok: false, why: faultText(fault) };
+  }
+}
