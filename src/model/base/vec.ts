@@ -6,11 +6,9 @@ export const vec = (x: number, z: number): Vec => ({ x, z });
 export const add = (a: Vec, b: Vec): Vec => ({ x: a.x + b.x, z: a.z + b.z });
 export const sub = (a: Vec, b: Vec): Vec => ({ x: a.x - b.x, z: a.z - b.z });
 export const scale = (a: Vec, k: number): Vec => ({ x: a.x * k, z: a.z * k });
-export const dot = (a: Vec, b: Vec): number => a.x * b.x + a.z * b.z;
 
 /** The moment (nose-up positive: x forward, z up) that a force `b` at `a` makes about the origin: x·Z − z·X. */
 export const cross = (a: Vec, b: Vec): number => a.x * b.z - a.z * b.x;
-export const norm = (a: Vec): number => hypot(a.x, a.z);
 export const distance = (a: Vec, b: Vec): number => hypot(a.x - b.x, a.z - b.z);
 export const lerp = (a: Vec, b: Vec, t: number): Vec => ({
   x: a.x + t * (b.x - a.x),
