@@ -148,7 +148,11 @@ export function netForSpeed(
  */
 export function runUpLength(bait: Bait, around: Surroundings, speed: number, net: number): number {
   const pitch = restTrim(bait).pitch ?? 0;
-  const M = massMatrix(prepareCraft(bait), around);
+  const M = massMatrix(
+    prepareCraft(bait),
+    { u: 0, w: 0, q: 0, pitch, X: 0, Z: 0 },
+    { ...around, surface: false, current: { x: 0, z: 0 }, depth: Infinity },
+  );
   const sin = Math.sin(pitch);
   const cos = Math.cos(pitch);
   const effective = M.a11 * sin * sin + 2 * M.a13 * sin * cos + M.a33 * cos * cos;
