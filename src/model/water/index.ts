@@ -1,3 +1,3 @@
-export { density, densityIpts68, viscosity, water, WATER_RANGE } from "./water";
+export { density, densityIpts68, viscosity, water } from "./water";
 export type { Water } from "./water";
 export { surfaceTension } from "./tension";
