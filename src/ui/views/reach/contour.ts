@@ -22,7 +22,7 @@ export function contour(
     for (let j = 0; j + 1 < rows; j++) {
       const corners = [at(i, j), at(i + 1, j), at(i + 1, j + 1), at(i, j + 1)];
       const [a, b, c, d] = corners;
-      if (a == null || b == null || c == null || d == null) continue;
+      if (!isNumber(a) || !isNumber(b) || !isNumber(c) || !isNumber(d)) continue;
       // A corner exactly on the level counts as above it, so that every crossing lies strictly inside an edge or at its end.
       const over = [a, b, c, d].map((value) => value >= level);
       const share = (from: number, to: number): number => (level - from) / (to - from);
@@ -41,6 +41,8 @@ export function contour(
     }
   return joined(pieces);
 }
+
+const isNumber = (value: number | null | undefined): value is number => typeof value === "number";
 
 const SAME = 1e-9;
 const same = (a: GridPoint, b: GridPoint): boolean =>
@@ -114,7 +116,7 @@ export function regions(
         }
       }
       const middle = members.reduce((sum, [, y]) => sum + y, 0) / members.length;
-      let best: Region | null = null;
+      const runs: Region[] = [];
       for (const row of new Set(members.map(([, y]) => y))) {
         const inRow = members
           .filter(([, y]) => y === row)
@@ -122,14 +124,15 @@ export function regions(
           .sort((a, b) => a - b);
         let from = inRow[0] ?? 0;
         inRow.forEach((x, k) => {
-          if (k > 0 && x !== (inRow[k - 1] ?? x) + 1) from = x;
-          const longer = best === null ? 1 : x - from - (best.to - best.from);
-          const nearer = best !== null && Math.abs(row - middle) < Math.abs(best.row - middle);
-          if (longer > 0 || (longer === 0 && nearer))
-            best = { why: reason, row, from, to: x, size: members.length };
+          const next = inRow[k + 1];
+          if (next === x + 1) return;
+          runs.push({ why: reason, row, from, to: x, size: members.length });
+          if (next !== undefined) from = next;
         });
       }
-      if (best !== null) found.push(best);
+      const off = ({ row }: Region): number => Math.abs(row - middle);
+      const [best] = runs.sort((a, b) => b.to - b.from - (a.to - a.from) || off(a) - off(b));
+      if (best !== undefined) found.push(best);
     }
   return found;
 }

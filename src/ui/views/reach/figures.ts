@@ -40,8 +40,7 @@ export function spreadOf(cell: ReachCell): {
 }
 
 function endsText(ends: DepthEnds, units: Units): string {
-  const one = (depth: number | null): string =>
-    depth === null ? "does not run" : units.bare(depth, "m", 2);
+  const one = (depth: number | null): string => (depth === null ? "does not run" : units.bare(depth, "m", 2));
   return `${one(ends[0])} to ${one(ends[1])}${ends[1] === null ? "" : `\u202f${units.unit("m")}`}`;
 }
 
@@ -91,7 +90,7 @@ export function pointFigures(
           { name: "T, tension at the eye", value: units.show(tension, "N", 3) },
           { name: "φ, line above the horizontal there", value: units.show(degrees(lineAngle), "°", 1) },
           { name: "bib factor", value: factor.toFixed(3) },
-          ...(bands?.bib == null
+          ...(!bands?.bib
             ? []
             : [{ name: `with the bib factor ±${percent(BIB_SPREAD)}`, value: endsText(bands.bib, units) }]),
           ...(bands === null
@@ -222,7 +221,8 @@ export function pointFigures(
           { name: "b, bib across the flow", value: units.show(beat.width * 1e3, "mm", 1) },
           { name: "middle of the band", value: `${beat.frequency.toPrecision(2)} in a second` },
         ],
-        source: "St about 0.15 on the projected width of a bluff plate, from memory; ±50 %, docs/model.md §10.",
+        source:
+          "St about 0.15 on the projected width of a bluff plate, from memory; ±50 %, docs/model.md §10.",
       }),
     });
   return figures;

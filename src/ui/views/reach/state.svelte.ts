@@ -34,6 +34,12 @@ export interface SpeedLimit extends ReachLimit {
   readonly side: "below" | "above";
 }
 
+/** A bib factor that was looked for, and what it was looked for with. */
+export interface Calibrated extends Pick<Scenario, "bait" | "tackle" | "water"> {
+  readonly measured: MeasuredDepth;
+  readonly found: Calibration;
+}
+
 const COLUMNS = 25;
 const ROWS = 12;
 const CURVE_POINTS = 25;
@@ -75,7 +81,7 @@ export class ReachState {
   curves = $state.raw<Readonly<Partial<Record<ReachVariable, CurveShown>>>>({});
   limits = $state.raw<readonly SpeedLimit[]>([]);
   failure = $state.raw<string | null>(null);
-  calibration = $state.raw<{ readonly measured: MeasuredDepth; readonly found: Calibration } | null>(null);
+  calibration = $state.raw<Calibrated | null>(null);
   calibrating = $state(false);
   #lineage = -1;
   #turn = 0;
@@ -214,8 +220,10 @@ export class ReachState {
   async calibrate(measured: MeasuredDepth): Promise<void> {
     this.calibrating = true;
     try {
-      const found = await this.#pool.calibrate(this.scenario, measured, "calibrate");
-      if (found !== null) this.calibration = { measured, found };
+      const { scenario } = this;
+      const found = await this.#pool.calibrate(scenario, measured, "calibrate");
+      const { bait, tackle, water } = scenario;
+      if (found !== null) this.calibration = { measured, found, bait, tackle, water };
       this.failure = null;
     } catch (fault) {
       this.failure = faultText(fault);
@@ -227,7 +235,7 @@ export class ReachState {
   /** Writes the factor that was found, and the run that it was found by, into the document: one step of undo. */
   useFactor(): void {
     const { calibration } = this;
-    if (calibration?.found.factor == null) return;
+    if (typeof calibration?.found.factor !== "number") return;
     const { factor } = calibration.found;
     const { speed, lineOut, depth } = calibration.measured;
     this.#app.work.edit("calibration", "bib factor by a measured run", (from) => ({
@@ -386,14 +394,15 @@ export class ReachState {
   }
 
   async #speedLimits(plain: ReachMapJob, curve: CurveShown): Promise<readonly SpeedLimit[] | null> {
-    const sides = curve.cells.flatMap((cell, i) => {
+    type Side = Pick<SpeedLimit, "side" | "runs" | "fails">;
+    const sides = curve.cells.flatMap((cell, i): Side[] => {
       const before = curve.cells[i - 1];
       const [from, to] = [curve.values[i - 1], curve.values[i]];
       if (before === undefined || from === undefined || to === undefined || before.runs === cell.runs)
         return [];
       return cell.runs
-        ? [{ side: "below" as const, runs: to, fails: from }]
-        : [{ side: "above" as const, runs: from, fails: to }];
+        ? [{ side: "below", runs: to, fails: from }]
+        : [{ side: "above", runs: from, fails: to }];
     });
     const found = await this.#pool.limits(
       plain,
@@ -414,7 +423,10 @@ export class ReachState {
       this.marked = null;
       return;
     }
-    const other = entries.reduce((sofar, [variable, value]) => withVariable(sofar, variable, value), scenario);
+    const other = entries.reduce(
+      (sofar, [variable, value]) => withVariable(sofar, variable, value),
+      scenario,
+    );
     const job = { scenario: other, speed: mark.speed ?? speed, vary: [], bands: true, whole: true };
     try {
       const found = await this.#pool.map(job, "mark");
