@@ -4,7 +4,6 @@ import { massMatrix, prepareCraft } from "../forces";
 import type { CraftOptions, Surroundings } from "../forces";
 import { draws, restTrim } from "../statics";
 import { terminalRise } from "../tow";
-import type { TerminalRise } from "../tow";
 import { quantile } from "./repeats";
 import type { RiseBand } from "./types";
 import { shifted } from "./with";
@@ -33,15 +32,24 @@ export function offsetOf(bait: Bait): { readonly x: number; readonly z: number }
 /** Least net force with which a rise is worked out, kg: below it a release takes minutes to settle. */
 const LEAST_NET = 0.02e-3;
 
-/** One arm of v = c |net|^q. */
-interface Arm {
-  readonly q: number;
-  readonly c: number;
+/** Net forces and speeds of one side of neutral, rising: v is a straight line in log v against log net between two of them. */
+type Arm = readonly { readonly net: number; readonly speed: number }[];
+
+/** Speed at a net force (kg, above 0) on an arm; beyond its ends the last line goes on. */
+function onArm(arm: Arm, net: number): number {
+  let i = 1;
+  while (i < arm.length - 1 && (arm[i]?.net ?? Infinity) < net) i++;
+  const a = arm[i - 1];
+  const b = arm[i];
+  if (!a || !b) throw new Error("an arm needs two points");
+  const q = Math.log(b.speed / a.speed) / Math.log(b.net / a.net);
+  return net > 0 ? a.speed * (net / a.net) ** q : 0;
 }
 
 /**
- * Steady rise as a function of net buoyancy and the offset of G from B, near a bait: on each side of neutral v = c|net|^q
- * through two terminal rises (q is 1/2 for a constant drag coefficient), and relative slopes with the offset.
+ * Steady rise as a function of net buoyancy and the offset of G from B, near a bait: on each side of neutral through terminal
+ * rises at a quarter, once and four times its net force (v ~ √net for a steady attitude, less where it turns as it goes
+ * faster), and relative slopes with the offset.
  */
 export class RiseCurve {
   readonly #up: Arm;
@@ -57,29 +65,33 @@ export class RiseCurve {
   ) {
     const { density } = around;
     this.net = netOf(bait, density);
-    const rise = (b: Bait): TerminalRise => terminalRise(b, around, options);
-    const arm = (from: number): Arm => {
-      const a = Math.abs(rise(withNet(bait, density, from)).speed);
-      const b = Math.abs(rise(withNet(bait, density, 4 * from)).speed);
-      const q = Math.log(b / a) / Math.log(4);
-      if (!(Number.isFinite(q) && q > 0))
-        throw new RangeError(
-          `"${bait.spec.name}" does not rise faster with more net buoyancy (${a} and ${b} m/s): its rise cannot be read from a curve`,
-        );
-      return { q, c: a / Math.abs(from) ** q };
-    };
+    const speedOf = (b: Bait): number => Math.abs(terminalRise(b, around, options).speed);
     const size = Math.max(Math.abs(this.net), LEAST_NET);
     const sign = this.net < 0 ? -1 : 1;
-    const own = arm(sign * size);
-    const other = arm(-sign * size);
+    const arm = (side: 1 | -1, shares: readonly number[]): Arm => {
+      const points = shares.map((share) => ({
+        net: share * size,
+        speed: speedOf(withNet(bait, density, side * share * size)),
+      }));
+      points.forEach((p, i) => {
+        const before = points[i - 1];
+        if (!(p.speed > (before?.speed ?? 0)))
+          throw new RangeError(
+            `"${bait.spec.name}" does not move faster with ${(p.net * 1e3).toFixed(2)} g of net force (${p.speed} m/s) than with less: its rise cannot be read from a curve`,
+          );
+      });
+      return points;
+    };
+    const own = arm(sign, [0.25, 1, 4]);
+    const other = arm(sign > 0 ? -1 : 1, [0.25, 1]);
     this.#up = sign > 0 ? own : other;
     this.#down = sign > 0 ? other : own;
     this.#offset = offsetOf(bait);
     const away = withNet(bait, density, sign * size);
     const step = 5e-5;
     const slope = (x: number, z: number): number => {
-      const a = Math.abs(rise(shifted(away, 0, { x, z })).speed);
-      const b = Math.abs(rise(shifted(away, 0, { x: -x, z: -z })).speed);
+      const a = speedOf(shifted(away, 0, { x, z }));
+      const b = speedOf(shifted(away, 0, { x: -x, z: -z }));
       return Math.log(a / b) / (2 * step);
     };
     this.#slope = { x: slope(step, 0), z: slope(0, step) };
@@ -87,17 +99,10 @@ export class RiseCurve {
 
   /** Steady rise, m/s, up positive, for a net buoyancy (kg) and an offset of G from B (m). */
   speed(net: number, offset: { readonly x: number; readonly z: number } = this.#offset): number {
-    const arm = net < 0 ? this.#down : this.#up;
     const turned = this.#slope.x * (offset.x - this.#offset.x) + this.#slope.z * (offset.z - this.#offset.z);
-    // A slope taken at the bait does not reach far: half or twice is the end of it.
+    // A slope taken at the bait does not reach far: a half and twice are taken as the end of it (common practice, no source).
     const share = Math.exp(Math.max(-Math.LN2, Math.min(Math.LN2, turned)));
-    return Math.sign(net) * arm.c * Math.abs(net) ** arm.q * share;
-  }
-
-  /** Net buoyancy (kg) that goes with a steady rise at the bait's own offset. */
-  netFor(speed: number): number {
-    const arm = speed < 0 ? this.#down : this.#up;
-    return Math.sign(speed) * (Math.abs(speed) / arm.c) ** (1 / arm.q);
+    return Math.sign(net) * onArm(net < 0 ? this.#down : this.#up, Math.abs(net)) * share;
   }
 }
 
@@ -188,9 +193,9 @@ export function riseBand(
   const curve = given ?? new RiseCurve(bait, around, craft);
   const drawn = draws(bait, around.density, samples, seed);
   const normal = random(seed + 1);
-  // Drag and net force stand in one ratio: v = V(net/(1 + e)).
-  const dragged = (net: number, e: number): number => net / Math.max(0.05, 1 + DRAG_DEVIATION * e);
-  const speeds = drawn.all.map((d) => curve.speed(dragged(d.net, normal.normal()), d));
+  // More drag in all directions: the same attitude and forces at a lower dynamic pressure, v ~ 1/√(1 + e).
+  const dragged = (e: number): number => 1 / Math.sqrt(Math.max(0.05, 1 + DRAG_DEVIATION * e));
+  const speeds = drawn.all.map((d) => curve.speed(d.net, d) * dragged(normal.normal()));
   const sorted = [...speeds].sort((a, b) => a - b);
   const mean = speeds.reduce((s, v) => s + v, 0) / samples;
   const own = drawn.own;
@@ -201,7 +206,7 @@ export function riseBand(
     })),
     {
       input: "drag",
-      speed: Math.abs(curve.speed(dragged(own.net, -1), own) - curve.speed(dragged(own.net, 1), own)) / 2,
+      speed: (Math.abs(curve.speed(own.net, own)) * (dragged(-1) - dragged(1))) / 2,
     },
   ];
   const variance = single.reduce((s, c) => s + c.speed ** 2, 0);

@@ -97,12 +97,14 @@ export function timedTravel(
       source: s.source,
       deviation: Math.abs((net * exponent * s.deviation) / speed),
     })),
-    { source: "drag, ± 20 %", deviation: Math.abs(net) * DRAG_DEVIATION },
+    // more drag is as if it had moved faster by √(1 + e) with the drag as it is: net ~ v^p
+    { source: "drag, ± 20 %", deviation: (Math.abs(net) * exponent * DRAG_DEVIATION) / 2 },
   ];
   const normal = random(seed);
   const nets = Array.from({ length: SAMPLES }, () => {
     const v = Math.max(0.05, 1 + (measuredSpeed.deviation / Math.abs(speed)) * normal.normal());
-    return net * v ** exponent * Math.max(0.05, 1 + DRAG_DEVIATION * normal.normal());
+    const drag = Math.max(0.05, 1 + DRAG_DEVIATION * normal.normal());
+    return net * (v * Math.sqrt(drag)) ** exponent;
   }).sort((a, b) => a - b);
   const measured = {
     ...combined(net, sources),
