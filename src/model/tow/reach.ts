@@ -61,12 +61,17 @@ export interface TowAttitude {
   readonly running: TowRoot | null;
 }
 
-/** Water without surface or current, as the forces of a steady tow feel it. */
-const deepWater = (around: Surroundings): Surroundings => ({
-  ...around,
-  surface: false,
-  current: { x: 0, z: 0 },
-});
+const deepWaters = new WeakMap<Surroundings, Surroundings>();
+
+/**
+ * Water without surface or current, as the forces of a steady tow feel it. The same for the same surroundings, which never
+ * change: what the forces prepare for it then serves again.
+ */
+function deepWater(around: Surroundings): Surroundings {
+  const known = deepWaters.get(around) ?? { ...around, surface: false, current: { x: 0, z: 0 } };
+  deepWaters.set(around, known);
+  return known;
+}
 
 /**
  * All attitudes of a tow and the one that it runs at: the first half of `reach`, to share between lines.
