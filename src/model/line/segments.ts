@@ -7,6 +7,12 @@ import type { LineSpec } from "./types";
 /** Transverse added mass of a cylinder, share of the water it displaces: 1 (Lamb 1932, art. 68; Newman 1977, §4.4). */
 const ADDED_MASS = 1;
 
+/**
+ * Air at 15 °C and one atmosphere: density kg/m³, dynamic viscosity Pa·s (International Standard Atmosphere, ISO 2533:1975;
+ * from memory). Its drag is nothing in a steady tow, and what calms the piece that hangs from the rod tip.
+ */
+const AIR = { density: 1.225, viscosity: 1.789e-5 };
+
 /** Segments at the start. */
 export const SEGMENTS = 24;
 
@@ -18,7 +24,7 @@ const JOIN = 0.25;
 const SPLIT = 1.6;
 
 /**
- * A step is parted so that turning a segment changes its neighbours' turn by less than itself: h²·2T/(ρ_l A L²) below this.
+ * A step is parted so that turning a segment changes its neighbours' turn by less than itself: h²·T/(ρ_l A L²) below this.
  * Only then do the passes over directions come to rest; hard jerks alone ask for it.
  */
 const TURNS = 1;
@@ -55,10 +61,13 @@ export interface SegmentOptions {
  * ½ρ d C_n(Re) v per metre and per m/s, as a table over v^¼: the cylinder curve rises as v^¼ from rest, so that in this
  * variable it is smooth, and straight pieces hold it to 1e-5. Above the table the curve itself.
  */
-function normalDragTable(line: LineSpec, water: LineWater): (speed: number) => number {
-  const nu = water.viscosity / water.density;
+function normalDragTable(
+  line: LineSpec,
+  fluid: { readonly density: number; readonly viscosity: number },
+): (speed: number) => number {
+  const nu = fluid.viscosity / fluid.density;
   const direct = (v: number): number =>
-    v < 1e-9 ? 0 : 0.5 * water.density * line.diameter * cylinderDrag((v * line.diameter) / nu) * v;
+    v < 1e-9 ? 0 : 0.5 * fluid.density * line.diameter * cylinderDrag((v * line.diameter) / nu) * v;
   const n = 1024;
   const top = 1.8; // 10.5 m/s
   const table = new Float64Array(n + 2);
@@ -113,13 +122,17 @@ export function segmentedLine(
   const lineMass = spec.density * section;
   const waterMass = rho * section;
   const normalDrag = normalDragTable(spec, water);
+  const airDrag = normalDragTable(spec, AIR);
   const tangential = 0.5 * rho * Math.PI * spec.diameter * TANGENTIAL_DRAG;
 
   const make = (): Float64Array => new Float64Array(CAPACITY + 1);
   // Nodes 0 (eye) to n (rod tip)
   const [x, z, u, w] = [make(), make(), make(), make()];
-  // velocities without tension, then at the step's end; inverse masses with drag
+  // velocities at the step's end, first without tension; inverse masses with drag
   const [us, ws, xx, xz, zz] = [make(), make(), make(), make(), make()];
+  const [un, wn] = [make(), make()];
+  // speed along and across the line at the step's start
+  const [slides, crosses] = [make(), make()];
   // Segments 0 to n − 1: unstretched length, tension, direction, share under water, system
   const [L, T, ex, ez, wet] = [make(), make(), make(), make(), make()];
   const [diagonal, beside, right, sweep] = [make(), make(), make(), make()];
@@ -133,7 +146,13 @@ export function segmentedLine(
   let winding = 0;
   /** Pull at which a free reel gives line, N; Infinity where it does not. */
   let gives = Infinity;
+  /** Force on the eye in a step: drag and weight of the half segment next to it, and half the pulls at start and end. */
   const half = { x: 0, z: 0 };
+  /** Pull at the eye at the end of the last step, N. */
+  const atStart = { x: 0, z: 0 };
+  /** The eye's velocity at the last call. */
+  let lastVx = 0;
+  let lastVz = 0;
 
   const planned = (i: number): number =>
     options.equal ? mean : mean * (1 / 3 + (4 / 3) * Math.min(1, i / (first - 1)));
@@ -203,14 +222,23 @@ export function segmentedLine(
     w[to] = w[from] as number;
   }
 
-  /** Directions from node to node, of places `ahead` seconds on with the velocities (vx, vz). True where one turned so far that its tension would feel it. */
-  function aim(ahead: number, vx: Float64Array, vz: Float64Array, compare: boolean): boolean {
+  /**
+   * Directions from node to node half a step on with the velocities of the start and half with (vx, vz). True where one
+   * turned so far that its tension would feel it.
+   */
+  function aim(h: number, vx: Float64Array, vz: Float64Array, compare: boolean): boolean {
     let turned = false;
+    const ahead = h / 2;
     for (let i = 0; i < n; i++) {
+      const j = i + 1;
       const dx =
-        (x[i + 1] as number) - (x[i] as number) + ahead * ((vx[i + 1] as number) - (vx[i] as number));
+        (x[j] as number) -
+        (x[i] as number) +
+        ahead * ((u[j] as number) - (u[i] as number) + (vx[j] as number) - (vx[i] as number));
       const dz =
-        (z[i + 1] as number) - (z[i] as number) + ahead * ((vz[i + 1] as number) - (vz[i] as number));
+        (z[j] as number) -
+        (z[i] as number) +
+        ahead * ((w[j] as number) - (w[i] as number) + (vz[j] as number) - (vz[i] as number));
       const length = Math.sqrt(dx * dx + dz * dz);
       if (length === 0) continue; // keeps the direction it had
       const nx = dx / length;
@@ -224,6 +252,17 @@ export function segmentedLine(
       ez[i] = nz;
     }
     return turned;
+  }
+
+  /** Speeds of the nodes along and across the line as it lies. */
+  function along(): void {
+    for (let i = 1; i < n; i++) {
+      const tx = (ex[i - 1] as number) + (ex[i] as number);
+      const tz = (ez[i - 1] as number) + (ez[i] as number);
+      const size = Math.sqrt(tx * tx + tz * tz) || 1;
+      slides[i] = ((u[i] as number) * tx + (w[i] as number) * tz) / size;
+      crosses[i] = ((w[i] as number) * tx - (u[i] as number) * tz) / size;
+    }
   }
 
   function shareUnder(i: number): number {
@@ -274,8 +313,11 @@ export function segmentedLine(
       const vn = wi * tx - ui * tz; // along (−tz, tx)
       const ct = cx * tx + cz * tz;
       const cn = cz * tx - cx * tz;
-      const dt = h * tangential * Math.abs(vt - ct) * under;
-      const dn = h * normalDrag(Math.abs(vn - cn)) * under;
+      // The speeds that drag goes with are those against the line as it lay when the node had them: against the line as it
+      // will lie, what slides along a bend would seem to cross it.
+      const dt = h * tangential * Math.abs((slides[i] as number) - ct) * under;
+      let dn = under > 0 ? h * normalDrag(Math.abs((crosses[i] as number) - cn)) * under : 0;
+      if (under < length) dn += h * airDrag(Math.abs(crosses[i] as number)) * (length - under);
       const mt = lineMass * length;
       const mn = mt + ADDED_MASS * waterMass * under;
       const fall = -h * g * (lineMass * length - waterMass * under);
@@ -298,14 +340,17 @@ export function segmentedLine(
       const az = ez[i] as number;
       const k = spec.EA / (L[i] as number);
       const c = k * MATERIAL_DAMPING;
+      const j = i + 1;
       const rate =
-        ax * ((us[i + 1] as number) - (us[i] as number)) + az * ((ws[i + 1] as number) - (ws[i] as number));
+        ax * ((us[j] as number) - (us[i] as number)) + az * ((ws[j] as number) - (ws[i] as number));
+      const before =
+        ax * ((u[j] as number) - (u[i] as number)) + az * ((w[j] as number) - (w[i] as number));
       const length =
-        ax * ((x[i + 1] as number) - (x[i] as number)) +
-        az * ((z[i + 1] as number) - (z[i] as number)) +
-        h * rate;
+        ax * ((x[j] as number) - (x[i] as number)) +
+        az * ((z[j] as number) - (z[i] as number)) +
+        (h / 2) * (before + rate);
       const paid = i === n - 1 ? winding : 0;
-      const stiff = (k * h + c) * h;
+      const stiff = (k * (h / 2) + c) * h;
       right[i] = (k * (length - (L[i] as number)) + c * (rate - paid)) / stiff;
       // W_{i+1} e_i
       const bx = (xx[i + 1] as number) * ax + (xz[i + 1] as number) * az;
@@ -382,8 +427,8 @@ export function segmentedLine(
       const below = i > 0 ? (T[i - 1] as number) : 0;
       const fx = (T[i] as number) * (ex[i] as number) - (i > 0 ? below * (ex[i - 1] as number) : 0);
       const fz = (T[i] as number) * (ez[i] as number) - (i > 0 ? below * (ez[i - 1] as number) : 0);
-      u[i] = (us[i] as number) + h * ((xx[i] as number) * fx + (xz[i] as number) * fz);
-      w[i] = (ws[i] as number) + h * ((xz[i] as number) * fx + (zz[i] as number) * fz);
+      un[i] = (us[i] as number) + h * ((xx[i] as number) * fx + (xz[i] as number) * fz);
+      wn[i] = (ws[i] as number) + h * ((xz[i] as number) * fx + (zz[i] as number) * fz);
     }
   }
 
@@ -395,7 +440,7 @@ export function segmentedLine(
       const turn = (T[i] as number) / (length * length);
       if (turn > most) most = turn;
     }
-    const parts = Math.ceil(h * Math.sqrt((2 * most) / (lineMass * TURNS)));
+    const parts = Math.ceil(h * Math.sqrt(most / (lineMass * TURNS)));
     return parts < 1 ? 1 : parts > MOST_PARTS ? MOST_PARTS : parts;
   }
 
@@ -406,16 +451,20 @@ export function segmentedLine(
     xx[n] = 0;
     xz[n] = 0;
     zz[n] = 0;
-    u[n] = us[n] as number;
-    w[n] = ws[n] as number;
+    u[n] = un[n] = us[n] as number;
+    w[n] = wn[n] = ws[n] as number;
+    along();
     aim(h, u, w, false);
     loose(h);
-    atEye(u[0] as number, w[0] as number);
+    // The eye is pulled by the mean of the tensions at the step's start and end.
+    atEye((u[0] as number) + (h / 2) * eye.ax, (w[0] as number) + (h / 2) * eye.az);
+    half.x += atStart.x / 2;
+    half.z += atStart.z / 2;
     us[0] = (u[0] as number) + h * (eye.ax + eye.wxx * half.x + eye.wxz * half.z);
     ws[0] = (w[0] as number) + h * (eye.az + eye.wxz * half.x + eye.wzz * half.z);
-    xx[0] = eye.wxx;
-    xz[0] = eye.wxz;
-    zz[0] = eye.wzz;
+    xx[0] = eye.wxx / 2;
+    xz[0] = eye.wxz / 2;
+    zz[0] = eye.wzz / 2;
     for (let pass = 0; pass < MOST_PASSES; pass++) {
       assemble(h);
       for (let inner = 0; inner < MOST_PASSES; inner++) {
@@ -423,16 +472,22 @@ export function segmentedLine(
         if (!sort()) break;
       }
       tighten(h);
-      if (!aim(h, u, w, true)) break;
+      if (!aim(h, un, wn, true)) break;
     }
     for (let i = 0; i < n; i++) {
-      x[i] = (x[i] as number) + h * (u[i] as number);
-      z[i] = (z[i] as number) + h * (w[i] as number);
+      x[i] = (x[i] as number) + (h / 2) * ((u[i] as number) + (un[i] as number));
+      z[i] = (z[i] as number) + (h / 2) * ((w[i] as number) + (wn[i] as number));
+      u[i] = un[i] as number;
+      w[i] = wn[i] as number;
       if (i > 0 && (z[i] as number) < bottom) {
         z[i] = bottom;
         if ((w[i] as number) < 0) w[i] = 0;
       }
     }
+    atStart.x = (T[0] as number) * (ex[0] as number);
+    atStart.z = (T[0] as number) * (ez[0] as number);
+    half.x += atStart.x / 2;
+    half.z += atStart.z / 2;
     x[n] = rodX;
     z[n] = rodZ;
     if (pulls[n - 1] === 2) {
@@ -447,15 +502,22 @@ export function segmentedLine(
   return {
     points: DRAWN,
     pull(h, eye, rod, out) {
-      if (n === 0) start(eye, rod);
+      if (n === 0) {
+        start(eye, rod);
+        lastVx = eye.vx;
+        lastVz = eye.vz;
+      }
       winding = rod.lengthRate;
       gives = rod.free ? GIVES_AT * lineMass * g * Math.max(0.5, rod.z) : Infinity;
       if (!rod.free && pulls[n - 1] === 2) pulls[n - 1] = 1;
       eyeX = eye.x;
       eyeZ = eye.z;
       // from t − h/2 on, with the eye where the bait really has it
-      x[0] = eye.x - (h / 2) * eye.vx;
-      z[0] = eye.z - (h / 2) * eye.vz;
+      // x(t − h/2) = x − h/2·v − h²/8·a, with the acceleration that it had
+      x[0] = eye.x - (h / 2) * eye.vx - (h / 8) * (eye.vx - lastVx);
+      z[0] = eye.z - (h / 2) * eye.vz - (h / 8) * (eye.vz - lastVz);
+      lastVx = eye.vx;
+      lastVz = eye.vz;
       u[0] = eye.vx;
       w[0] = eye.vz;
       const parts = substeps * partsOf(h / substeps);
@@ -463,12 +525,14 @@ export function segmentedLine(
       out.x = 0;
       out.z = 0;
       let tension = 0;
+      let before = Math.hypot(atStart.x, atStart.z);
       for (let i = 0; i < parts; i++) {
         const ahead = (i + 1) * part - h / 2;
         substep(part, eye, rod.x + ahead * rod.vx, rod.z + ahead * rod.vz);
-        out.x += ((T[0] as number) * (ex[0] as number) + half.x) / parts;
-        out.z += ((T[0] as number) * (ez[0] as number) + half.z) / parts;
-        tension += (T[0] as number) / parts;
+        out.x += half.x / parts;
+        out.z += half.z / parts;
+        tension += (before + (T[0] as number)) / 2 / parts;
+        before = T[0] as number;
       }
       if (!Number.isFinite(out.x + out.z))
         throw new RangeError(`The line's pull is not a number with the eye at (${eye.x}, ${eye.z}) m.`);
