@@ -25,7 +25,7 @@ test("the run by keys alone", async ({ page }) => {
   await expect(page.getByRole("button", { name: "Half speed" })).toHaveAttribute("aria-pressed", "true");
   await page.keyboard.press("]");
   await expect(page.getByRole("button", { name: "Full speed" })).toHaveAttribute("aria-pressed", "true");
-  await page.keyboard.press("1");
+  await page.keyboard.press("2");
   await expect(page).toHaveURL(/#float$/);
 });
 
