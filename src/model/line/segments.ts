@@ -153,6 +153,8 @@ export function segmentedLine(
   /** The eye's velocity at the last call. */
   let lastVx = 0;
   let lastVz = 0;
+  /** What it gained since. */
+  const gain = { x: 0, z: 0 };
 
   const planned = (i: number): number =>
     options.equal ? mean : mean * (1 / 3 + (4 / 3) * Math.min(1, i / (first - 1)));
@@ -457,7 +459,7 @@ export function segmentedLine(
     aim(h, u, w, false);
     loose(h);
     // The eye is pulled by the mean of the tensions at the step's start and end.
-    atEye((u[0] as number) + (h / 2) * eye.ax, (w[0] as number) + (h / 2) * eye.az);
+    atEye((u[0] as number) + gain.x / 2, (w[0] as number) + gain.z / 2);
     half.x += atStart.x / 2;
     half.z += atStart.z / 2;
     us[0] = (u[0] as number) + h * (eye.ax + eye.wxx * half.x + eye.wxz * half.z);
@@ -514,8 +516,10 @@ export function segmentedLine(
       eyeZ = eye.z;
       // from t − h/2 on, with the eye where the bait really has it
       // x(t − h/2) = x − h/2·v − h²/8·a, with the acceleration that it had
-      x[0] = eye.x - (h / 2) * eye.vx - (h / 8) * (eye.vx - lastVx);
-      z[0] = eye.z - (h / 2) * eye.vz - (h / 8) * (eye.vz - lastVz);
+      gain.x = eye.vx - lastVx;
+      gain.z = eye.vz - lastVz;
+      x[0] = eye.x - (h / 2) * eye.vx - (h / 8) * gain.x;
+      z[0] = eye.z - (h / 2) * eye.vz - (h / 8) * gain.z;
       lastVx = eye.vx;
       lastVz = eye.vz;
       u[0] = eye.vx;
