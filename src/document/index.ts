@@ -17,3 +17,4 @@ export { emptyBox, parseBox, pieceMass, planKinds, readBox, serializeBox, swapPa
 export type { ParsedBox } from "./box";
 export { BOX_FORMAT, BOX_VERSION, boxJsonSchema } from "./box-schema";
 export type { Box, BoxThing } from "./box-schema";
+export { adoptPlan, adoptSwap, correctionEntry } from "./adopt";

@@ -7,6 +7,7 @@ export type { PreparedReading, Sizes } from "./bench";
 export { bibPlate } from "./bib";
 export type { BibPlate, Piece } from "./bib";
 export { BaitError } from "./error";
+export { withOnly } from "./part";
 export {
   AIR_DENSITY,
   densityHungUnder,

@@ -93,7 +93,7 @@ interface Ranked {
 }
 
 /**
- * Seats of one selection of candidates with the least trim misfit (with greatest BG where any trim will do), BG at least the
+ * Seats of one selection of candidates with the least trim misfit (with B highest above G where any trim will do), BG at least the
  * target's, stations clear of one another. Null where there are none.
  *
  * With θ* the wanted trim, B − G has the parts P = dx cos θ* − dz sin θ* across it and Q along it, and tan(θ − θ*) = P/Q. P is
@@ -131,7 +131,7 @@ export function bestSeats(base: Base, t: SearchTarget, selection: readonly Candi
   const chosen: Ranked[] = [];
   let best: Found | null = null;
   let bestAngle = Infinity;
-  let bestBG = -Infinity;
+  let bestMargin = -Infinity;
 
   const clear = (level: number, seat: Seat): boolean => {
     const c = selection[level];
@@ -147,9 +147,11 @@ export function bestSeats(base: Base, t: SearchTarget, selection: readonly Candi
     const BG = Math.hypot(across, along);
     if (BG < t.leastBG) return;
     const off = t.trim === null ? 0 : Math.abs(Math.atan2(across, along));
-    if (off > bestAngle || (off === bestAngle && BG <= bestBG)) return;
+    // Where any trim will do, the upright margin decides: the height of B above G on an even keel.
+    const margin = t.trim === null ? along : BG;
+    if (off > bestAngle || (off === bestAngle && margin <= bestMargin)) return;
     bestAngle = off;
-    bestBG = BG;
+    bestMargin = margin;
     const loads = selection.map((candidate, i) => ({ candidate, seat: (chosen[i] as Ranked).seat }));
     const { trim } = evaluate(base, t.density, loads);
     best = { loads, net, trim, BG, misfit: misfitOf(t, net, trim) };
