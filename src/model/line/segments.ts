@@ -30,6 +30,12 @@ const SPLIT = 1.6;
 const TURNS = 1;
 const MOST_PARTS = 16;
 
+/**
+ * While the rod tip moves, or the pull at the eye changes fast from step to step, and for a while after, the line takes this many
+ * steps in one: what it does then is soon over, and a millisecond in it is a degree of the bait's pitch.
+ */
+const LIVELY = { parts: 4, for: 0.3, share: 0.05, newton: 1e-3 };
+
 /** Pull at which a reel that gives line freely gives it, in weights of the line that hangs from the rod tip. Common practice, no source. */
 const GIVES_AT = 1.5;
 
@@ -153,6 +159,9 @@ export function segmentedLine(
   /** The eye's velocity at the last call. */
   let lastVx = 0;
   let lastVz = 0;
+  let lastTension = 0;
+  /** Seconds for which the line still takes more steps. */
+  let lively = 0;
   /** What it gained since. */
   const gain = { x: 0, z: 0 };
 
@@ -161,18 +170,20 @@ export function segmentedLine(
 
   function start(eye: EyeMotion, rod: RodEnd): void {
     n = first;
-    mean = rod.length / first;
-    const path = options.start ?? [eye, rod];
+    const path = options.start ?? (rod.free ? laid(eye, rod) : [eye, rod]);
     const along = [0];
     path.forEach((p, i) => {
       const before = path[i - 1];
       if (before) along.push((along[i - 1] as number) + Math.hypot(p.x - before.x, p.z - before.z));
     });
     const whole = along[along.length - 1] as number;
+    // Laid out on the water there is more of it than the straight way; given places of a test are stretched or slack as they are.
+    const length = options.start ? rod.length : Math.max(rod.length, whole);
+    mean = length / first;
     let s = 0;
     let j = 1;
     for (let i = 0; i <= n; i++) {
-      const at = (s / rod.length) * whole;
+      const at = (s / length) * whole;
       while (j < path.length - 1 && (along[j] as number) < at) j++;
       const a = path[j - 1] as { x: number; z: number };
       const b = path[j] as { x: number; z: number };
@@ -180,13 +191,32 @@ export function segmentedLine(
       const f = piece > 0 ? (at - (along[j - 1] as number)) / piece : 0;
       x[i] = a.x + f * (b.x - a.x);
       z[i] = a.z + f * (b.z - a.z);
-      const share = s / rod.length;
+      const share = s / length;
       u[i] = eye.vx + share * (rod.vx - eye.vx);
       w[i] = eye.vz + share * (rod.vz - eye.vz);
       L[i] = planned(i);
       pulls[i] = 1;
       s += planned(i);
     }
+  }
+
+  /**
+   * Where a line lies that the reel gives freely: on the water, and up to the rod tip as the catenary that its weight and
+   * the reel's slight hold make of it: H = T_tip − w z, z = a (cosh(x/a) − 1), a = H/w.
+   */
+  function laid(eye: EyeMotion, rod: RodEnd): { x: number; z: number }[] {
+    const a = GIVES_AT * Math.max(0.5, rod.z) - rod.z;
+    const dx = rod.x - eye.x;
+    const foot = rod.z > 0 ? a * Math.acosh(1 + rod.z / a) : 0;
+    const run = Math.min(3 * Math.max(0, -eye.z), dx / 2);
+    if (!(rod.z > 0) || !(foot < dx - run) || eye.z > 0) return [eye, rod];
+    const path: { x: number; z: number }[] = [eye, { x: eye.x + run, z: 0 }];
+    const pieces = 40;
+    for (let i = 0; i <= pieces; i++) {
+      const x = (foot * i) / pieces;
+      path.push({ x: rod.x - foot + x, z: a * (Math.cosh(x / a) - 1) });
+    }
+    return path;
   }
 
   /** Takes the segment at the rod tip to its new length, and joins or splits it. */
@@ -345,8 +375,7 @@ export function segmentedLine(
       const j = i + 1;
       const rate =
         ax * ((us[j] as number) - (us[i] as number)) + az * ((ws[j] as number) - (ws[i] as number));
-      const before =
-        ax * ((u[j] as number) - (u[i] as number)) + az * ((w[j] as number) - (w[i] as number));
+      const before = ax * ((u[j] as number) - (u[i] as number)) + az * ((w[j] as number) - (w[i] as number));
       const length =
         ax * ((x[j] as number) - (x[i] as number)) +
         az * ((z[j] as number) - (z[i] as number)) +
@@ -524,7 +553,9 @@ export function segmentedLine(
       lastVz = eye.vz;
       u[0] = eye.vx;
       w[0] = eye.vz;
-      const parts = substeps * partsOf(h / substeps);
+      lively = rod.vx !== 0 || rod.vz !== 0 ? LIVELY.for : lively - h;
+      const least = lively > 0 ? Math.max(substeps, LIVELY.parts) : substeps;
+      const parts = least * partsOf(h / least);
       const part = h / parts;
       out.x = 0;
       out.z = 0;
@@ -540,6 +571,9 @@ export function segmentedLine(
       }
       if (!Number.isFinite(out.x + out.z))
         throw new RangeError(`The line's pull is not a number with the eye at (${eye.x}, ${eye.z}) m.`);
+      const change = Math.abs((T[0] as number) - lastTension);
+      lastTension = T[0] as number;
+      if (change > LIVELY.share * lastTension + LIVELY.newton) lively = LIVELY.for;
       out.tension = tension;
       out.slack = tension === 0;
     },
