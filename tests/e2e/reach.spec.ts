@@ -10,7 +10,7 @@ const map = (page: Page): Locator => page.getByRole("slider", { name: /^Mark on 
 const progress = (page: Page): Locator => page.getByRole("progressbar", { name: "Map worked out" });
 
 async function metres(button: Locator): Promise<number> {
-  const found = /: (\d+\.\d+)/.exec(await button.innerText());
+  const found = /:\s*(\d+\.\d+)/.exec(await button.innerText());
   if (found === null) throw new Error(`no depth in ‘${await button.innerText()}’`);
   return Number(found[1]);
 }
@@ -118,7 +118,6 @@ test("a measured depth sets the bib's factor, and says so when none fits", async
 test("the map shows its progress and can be stopped", async ({ page }) => {
   await open(page);
   await settled(page);
-  // Slow workers, so that there is something to stop.
   await page.getByLabel("Across:").selectOption({ label: "Bib length" });
   const stop = page.getByRole("button", { name: "Stop", exact: true });
   await stop.click({ timeout: 10_000 });

@@ -5,7 +5,7 @@ import type { Calibration } from "../../../model/tow";
 import { changesBait, ReachPool, variableOf, withVariable } from "../../../runner";
 import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob, ReachVariable } from "../../../runner";
 import type { App } from "../../state";
-import { formOf, rangeOf, valuesOf, variablesOf } from "./variables";
+import { curveRangeOf, formOf, rangeOf, valuesOf, variablesOf } from "./variables";
 
 /** Values of the tow that differ from the document's: a design that is looked at and not yet taken. */
 export type Mark = Readonly<Partial<Record<ReachVariable, number>>>;
@@ -376,7 +376,7 @@ export class ReachState {
 
   async #curve(plain: ReachMapJob, variable: ReachVariable): Promise<CurveShown | null> {
     const { scenario } = plain;
-    const values = valuesOf(rangeOf(scenario, variable, plain.speed), CURVE_POINTS);
+    const values = valuesOf(curveRangeOf(scenario, variable, plain.speed), CURVE_POINTS);
     const vary = [{ variable, values }];
     const cells = await this.#pool.map({ ...plain, vary, bands: true }, "curve");
     if (cells === null) return null;

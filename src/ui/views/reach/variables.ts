@@ -96,6 +96,12 @@ export function rangeOf(scenario: Scenario, variable: ReachVariable, speed: numb
   return value === null ? [low, high] : [Math.min(low, value), Math.max(high, value)];
 }
 
+/** The same for a curve: speeds from a crawl to a burn, so that the limits in speed are found. */
+export function curveRangeOf(scenario: Scenario, variable: ReachVariable, speed: number): [number, number] {
+  if (variable !== "speed") return rangeOf(scenario, variable, speed);
+  return [Math.min(0.05, speed), Math.max(2.45, speed)];
+}
+
 const whole = (value: number): number => Math.max(1, Math.round(value));
 
 /** `count` values from end to end, without tails of binary digits. */
