@@ -11,6 +11,7 @@ import type { Store } from "./prefs.svelte";
 import { Later } from "./runs.svelte";
 import { Session } from "./session.svelte";
 import { StageState } from "./stage.svelte";
+import { Swim } from "./swim.svelte";
 import { Units } from "./units";
 import { ViewState } from "./view.svelte";
 import { WhyState } from "./why.svelte";
@@ -70,6 +71,7 @@ export class App {
   readonly drafts: Drafts;
   readonly calm: boolean;
   readonly sessions: { readonly float: Session; readonly swim: Session };
+  readonly swim: Swim;
   readonly figures: SlowFigures;
   readonly pinnedFigures: SlowFigures;
 
@@ -91,6 +93,7 @@ export class App {
       float: new Session("tub", runs, this.work, this.compare, true),
       swim: new Session("swim", runs, this.work, this.compare, start.calm),
     };
+    this.swim = new Swim(this.sessions.swim, runs, this.work, this.compare);
     this.figures = new SlowFigures(figures, "open");
     this.pinnedFigures = new SlowFigures(figures, "pinned");
   }

@@ -43,7 +43,8 @@ export function withValue<T>(root: T, path: readonly Step[], value: unknown): T 
 
 type Extra = Partial<Omit<Input, "unit">>;
 
-function input(scenario: Scenario, steps: readonly Step[], extra: Extra = {}): Input {
+/** The number field of the schema at a path, as an input. */
+export function inputAt(scenario: Scenario, steps: readonly Step[], extra: Extra = {}): Input {
   const path = pathText(steps);
   const field = fieldAt(path, scenario);
   if (field === null || field.kind !== "number") {
@@ -133,9 +134,9 @@ export function waterInputs(scenario: Scenario): readonly InputGroup[] {
     {
       name: "",
       inputs: [
-        input(scenario, ["water", "temperature_C"]),
-        input(scenario, ["water", "salinity_g_kg"]),
-        input(scenario, ["water", "depth_m"]),
+        inputAt(scenario, ["water", "temperature_C"]),
+        inputAt(scenario, ["water", "salinity_g_kg"]),
+        inputAt(scenario, ["water", "depth_m"]),
       ],
     },
   ];
@@ -152,18 +153,18 @@ export function densityOf(scenario: Scenario): number {
 }
 
 export function bodyInputs(scenario: Scenario): readonly InputGroup[] {
-  const half = input(scenario, ["bait", "halfBreadth", 0, 1]);
+  const half = inputAt(scenario, ["bait", "halfBreadth", 0, 1]);
   return [
     {
       name: "",
       inputs: [
-        input(scenario, ["bait", "body", "density_g_ml"], {
+        inputAt(scenario, ["bait", "body", "density_g_ml"], {
           label: "Body density",
           help: "Weigh your blank: wood of one kind differs by a tenth and more.",
           slider: { min: 0.08, max: 1.4, step: 0.005 },
           read: densityOf,
         }),
-        input(scenario, ["bait", "length_mm"], {
+        inputAt(scenario, ["bait", "length_mm"], {
           help: "Stretches the drawing: everything along the bait moves in proportion; heights stay.",
           write: stretched,
         }),
@@ -191,9 +192,9 @@ export function ballastInputs(scenario: Scenario): readonly InputGroup[] {
     return {
       name: one.name,
       inputs: [
-        input(scenario, [...at, "mass_g"]),
-        input(scenario, [...at, "at_mm", 0], { slider: { min: 0, max: length, step: 0.25 } }),
-        input(scenario, [...at, "at_mm", 1], heightSlider(scenario)),
+        inputAt(scenario, [...at, "mass_g"]),
+        inputAt(scenario, [...at, "at_mm", 0], { slider: { min: 0, max: length, step: 0.25 } }),
+        inputAt(scenario, [...at, "at_mm", 1], heightSlider(scenario)),
       ],
     };
   });
@@ -216,11 +217,11 @@ export function bibInputs(scenario: Scenario): readonly InputGroup[] {
   const eye: InputGroup = {
     name: "Tie eye",
     inputs: [
-      input(scenario, ["bait", "tie_mm", 0], {
+      inputAt(scenario, ["bait", "tie_mm", 0], {
         label: "Tie eye station",
         slider: { min: -20, max: Math.round(length / 2), step: 0.25 },
       }),
-      input(scenario, ["bait", "tie_mm", 1], { label: "Tie eye height", ...heightSlider(scenario) }),
+      inputAt(scenario, ["bait", "tie_mm", 1], { label: "Tie eye height", ...heightSlider(scenario) }),
     ],
   };
   if (bib === undefined) return [eye];
@@ -228,9 +229,9 @@ export function bibInputs(scenario: Scenario): readonly InputGroup[] {
     {
       name: "",
       inputs: [
-        input(scenario, ["bait", "bib", "angle_deg"]),
-        input(scenario, ["bait", "bib", "length_mm"]),
-        input(scenario, ["bait", "bib", "width_mm"]),
+        inputAt(scenario, ["bait", "bib", "angle_deg"]),
+        inputAt(scenario, ["bait", "bib", "length_mm"]),
+        inputAt(scenario, ["bait", "bib", "width_mm"]),
       ],
     },
     eye,
@@ -242,8 +243,8 @@ export function hookInputs(scenario: Scenario): readonly InputGroup[] {
     .map((one, i) => {
       const at = ["bait", "hangers", i] as const;
       const inputs: Input[] = [];
-      if (one.hook !== undefined) inputs.push(input(scenario, [...at, "hook", "mass_g"]));
-      if (one.ring !== undefined) inputs.push(input(scenario, [...at, "ring", "mass_g"]));
+      if (one.hook !== undefined) inputs.push(inputAt(scenario, [...at, "hook", "mass_g"]));
+      if (one.ring !== undefined) inputs.push(inputAt(scenario, [...at, "ring", "mass_g"]));
       return { name: one.name, inputs };
     })
     .filter((group) => group.inputs.length > 0);
@@ -256,9 +257,9 @@ export function coatInputs(scenario: Scenario): readonly InputGroup[] {
       name: one.name,
       inputs:
         one.thickness_mm !== undefined
-          ? [input(scenario, [...at, "thickness_mm"])]
+          ? [inputAt(scenario, [...at, "thickness_mm"])]
           : one.mass_g !== undefined
-            ? [input(scenario, [...at, "mass_g"])]
+            ? [inputAt(scenario, [...at, "mass_g"])]
             : [],
     };
   });
@@ -269,9 +270,9 @@ export function tackleInputs(scenario: Scenario): readonly InputGroup[] {
     {
       name: "Line",
       inputs: [
-        input(scenario, ["tackle", "lineOut_m"]),
-        input(scenario, ["tackle", "rodTip_m"]),
-        input(scenario, ["tackle", "line", "diameter_mm"]),
+        inputAt(scenario, ["tackle", "lineOut_m"]),
+        inputAt(scenario, ["tackle", "rodTip_m"]),
+        inputAt(scenario, ["tackle", "line", "diameter_mm"]),
       ],
     },
   ];
@@ -299,7 +300,7 @@ export function cadenceInputs(scenario: Scenario): readonly InputGroup[] {
     return [...alike.values()].map((places) => {
       const [first] = places;
       if (first === undefined) throw new Error("A group of moves is never empty.");
-      const base = input(scenario, ["cadence", first, key]);
+      const base = inputAt(scenario, ["cadence", first, key]);
       return {
         ...base,
         id: places.map((i) => `cadence[${i}].${key}`).join(" "),

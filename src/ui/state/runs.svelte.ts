@@ -1,4 +1,5 @@
-import { GrowingRecording } from "../../model/motion";
+import { GrowingRecording, slimChunk, slimMeta } from "../../model/motion";
+import type { RecordingMeta } from "../../model/motion";
 import type { ModelClient, RunJob } from "../../runner";
 import { faultText } from "./fault";
 import type { Worked } from "./workspace.svelte";
@@ -22,11 +23,13 @@ export class RunSlot {
   readonly #client: ModelClient;
   readonly #lane: string;
   readonly #looking: () => number;
+  readonly #slim: boolean;
   #latest: RunJob | null = null;
   #beat = 0;
 
-  /** `looking`: the moment, s, that is on the screen. */
-  constructor(client: ModelClient, lane: string, looking: () => number) {
+  /** `looking`: the moment, s, that is on the screen. `slim`: keeps neither the line nor the forces. */
+  constructor(client: ModelClient, lane: string, looking: () => number, slim = false) {
+    this.#slim = slim;
     this.#client = client;
     this.#lane = lane;
     this.#looking = looking;
@@ -48,16 +51,18 @@ export class RunSlot {
     this.#latest = job;
     this.busy = true;
     let growing: GrowingRecording | null = null;
+    let whole: RecordingMeta | null = null;
     try {
       const done = await this.#client.run(
         job,
         {
           meta: (meta) => {
-            growing = new GrowingRecording(meta);
+            whole = meta;
+            growing = new GrowingRecording(this.#slim ? slimMeta(meta) : meta);
           },
           chunk: (chunk) => {
-            if (growing === null) return;
-            growing.append(chunk);
+            if (growing === null || whole === null) return;
+            growing.append(this.#slim ? slimChunk(whole, chunk) : chunk);
             this.#came(growing, worked);
           },
         },

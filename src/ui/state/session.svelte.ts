@@ -84,11 +84,13 @@ export class Session {
       const { available } = this.run;
       untrack(() => this.player.extend(available));
     });
-    $effect(() => {
-      const { pinned } = this.#compare;
-      const tub = this.release;
-      untrack(() => this.#ghost(pinned, tub));
-    });
+    // On the line the variants have runs of their own (Rivals).
+    if (this.kind === "tub")
+      $effect(() => {
+        const { pinned } = this.#compare;
+        const tub = this.release;
+        untrack(() => this.#ghost(pinned, tub));
+      });
     $effect(() => () => this.player.pause());
   }
 

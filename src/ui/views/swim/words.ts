@@ -1,0 +1,38 @@
+import type { RunEvent, EventKind } from "../../../model/motion";
+import type { ScenarioMove } from "../../../document";
+import { kindLabel } from "../../state";
+import type { Units } from "../../state";
+
+/** Words and signs of what happens in a run. The sign tells kinds apart without colour. */
+export const EVENTS: Readonly<
+  Record<EventKind, { readonly words: string; readonly sign: string; readonly warn: boolean }>
+> = {
+  under: { words: "goes under", sign: "▽", warn: false },
+  surface: { words: "breaks the surface", sign: "△", warn: false },
+  runs: { words: "runs", sign: "▸", warn: false },
+  unsteady: { words: "does not come to run", sign: "✕", warn: true },
+  weed: { words: "in the weed", sign: "Ψ", warn: true },
+  bottom: { words: "touches the bottom", sign: "⊥", warn: true },
+  slack: { words: "line slack", sign: "∿", warn: false },
+};
+
+/** An event in words: what, where, and how long where it lasts. */
+export function eventText(event: RunEvent, units: Units): string {
+  const lasts = event.end - event.time;
+  const place = `${units.show(event.depth, "m", 2)} deep`;
+  return `${EVENTS[event.kind].words}, ${place}${lasts >= 0.1 ? `, for ${units.show(lasts, "s", 1)}` : ""}`;
+}
+
+/** A move as a name that fits on a strip. */
+export function moveText(move: ScenarioMove, units: Units): string {
+  switch (move.do) {
+    case "reel":
+      return `reel ${units.show(move.speed_m_s, "m/s", 2)}`;
+    case "twitch":
+      return `twitch ${units.show(move.travel_m, "m", 2)}`;
+    case "lift":
+      return `${move.height_m < 0 ? "lower" : "lift"} ${units.show(Math.abs(move.height_m), "m", 2)}`;
+    default:
+      return kindLabel(move.do).toLowerCase();
+  }
+}
