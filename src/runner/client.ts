@@ -1,10 +1,13 @@
 import { proxy, wrap } from "comlink";
 import type { Endpoint, Remote } from "comlink";
-import type { Scenario } from "../document";
-import type { Band, BandOptions } from "../model/statics";
+import type { Scenario, Stage } from "../document";
+import type { RiseBand, SensitivityRow, SwapResult } from "../model/bench";
+import type { Band, BandOptions, PlanResult } from "../model/statics";
 import type { Calibration, ReachRow, TerminalRise } from "../model/tow";
+import type { Righting, SwapJob, TubAnswer, TubReading } from "./float";
 import type { LimitQuery, ReachJob, RunJob, RunSink, Ticket, WorkerApi } from "./protocol";
 import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob } from "./reach-map";
+import type { PlanJob } from "./weigh";
 
 /** Something that is talked to like a worker. */
 export interface WorkerLike extends Endpoint {
@@ -101,6 +104,46 @@ export class ModelClient {
   calibrate(scenario: Scenario, measured: MeasuredDepth, lane = "calibrate"): Promise<Calibration | null> {
     const ticket = this.take(lane);
     return this.ask(ticket, (api) => api.calibrate(ticket, scenario, measured));
+  }
+
+  /** Trimming moments over a whole turn, at a stage of making. */
+  righting(scenario: Scenario, stage: Stage, lane = "righting"): Promise<Righting | null> {
+    const ticket = this.take(lane);
+    return this.ask(ticket, (api) => api.righting(ticket, scenario, stage));
+  }
+
+  /** What a reading in the tub says of the account. */
+  tub(scenario: Scenario, reading: TubReading, lane = "tub"): Promise<TubAnswer | null> {
+    const ticket = this.take(lane);
+    return this.ask(ticket, (api) => api.tub(ticket, scenario, reading));
+  }
+
+  /** Swaps that bring the bait to a goal in another water. */
+  swaps(job: SwapJob, lane = "swaps"): Promise<SwapResult | null> {
+    const ticket = this.take(lane);
+    return this.ask(ticket, (api) => api.swaps(ticket, job));
+  }
+
+  /** Ballast plans for the document's target. */
+  plan(job: PlanJob, lane = "plan"): Promise<PlanResult | null> {
+    const ticket = this.take(lane);
+    return this.ask(ticket, (api) => api.plan(ticket, job));
+  }
+
+  /** What small changes do; `hooks`: masses of the hooks in the box, kg. */
+  effects(
+    scenario: Scenario,
+    hooks: readonly number[],
+    lane = "effects",
+  ): Promise<readonly SensitivityRow[] | null> {
+    const ticket = this.take(lane);
+    return this.ask(ticket, (api) => api.effects(ticket, scenario, hooks));
+  }
+
+  /** The band of the steady rise, and what brings it about. */
+  riseBand(scenario: Scenario, lane = "rise band"): Promise<RiseBand | null> {
+    const ticket = this.take(lane);
+    return this.ask(ticket, (api) => api.riseBand(ticket, scenario));
   }
 
   /** Stops what runs in a lane; its promise gives null. */

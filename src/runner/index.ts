@@ -1,4 +1,5 @@
 export { ModelClient } from "./client";
+export type { Righting, SwapJob, TubAnswer, TubReading } from "./float";
 export { swimSetup, tubSetup } from "./jobs";
 export type { Tub } from "./jobs";
 export { ReachPool } from "./pool";
@@ -13,6 +14,9 @@ export type {
   ReachMapJob,
   Variation,
 } from "./reach-map";
+export { baitAt, notYetAt } from "./stage";
+export { FILLER } from "./weigh";
+export type { PlanJob } from "./weigh";
 export { changesBait, REACH_PATHS, variableOf, withVariable } from "./vary";
 export type { ReachVariable } from "./vary";
 export { floats, LEVEL_WITHIN_DEG, SUSPENDS_WITHIN_G } from "./words";

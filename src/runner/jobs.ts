@@ -1,4 +1,5 @@
-import type { Compiled } from "../document";
+import type { Compiled, Stage } from "../document";
+import type { Bait } from "../model/bait";
 import type { RunSetup } from "../model/motion";
 
 /** Steps and kept frames per second of every run (docs/model.md §8: 960 Hz is right). */
@@ -17,12 +18,15 @@ export interface Tub {
   readonly pitch: number | "rest";
   /** How long to watch, s. */
   readonly duration: number;
+  /** Stage of making at which it is let go; absent: dressed, with all that is fitted. */
+  readonly stage?: Stage;
 }
 
-/** Pushed under in still water and let go: no line. */
-export function tubSetup(compiled: Compiled, tub: Tub): RunSetup {
+/** Pushed under in still water and let go: no line. `bait`: as it is at the stage of making. */
+export function tubSetup(compiled: Compiled, tub: Tub, bait: Bait = compiled.bait): RunSetup {
   return {
     ...common(compiled),
+    bait,
     around: { ...compiled.around, current: { x: 0, z: 0 } },
     tackle: null,
     cadence: [{ do: "release", for: tub.duration }],

@@ -1,10 +1,13 @@
-import type { Scenario } from "../document";
+import type { Scenario, Stage } from "../document";
+import type { RiseBand, SensitivityRow, SwapResult } from "../model/bench";
 import type { RecordingChunk, RecordingMeta } from "../model/motion";
-import type { Band, BandOptions } from "../model/statics";
+import type { Band, BandOptions, PlanResult } from "../model/statics";
 import type { Calibration, ReachRow, TerminalRise } from "../model/tow";
+import type { Righting, SwapJob, TubAnswer, TubReading } from "./float";
 import type { Tub } from "./jobs";
 import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob } from "./reach-map";
 import type { ReachVariable } from "./vary";
+import type { PlanJob } from "./weigh";
 
 /**
  * What the page and its worker say to each other. Every request has a lane and a ticket; in one lane a newer
@@ -60,5 +63,12 @@ export interface WorkerApi {
   reachCells(ticket: Ticket, job: ReachMapJob, from: number, to: number): Promise<ReachCell[] | null>;
   reachLimits(ticket: Ticket, job: ReachMapJob, queries: readonly LimitQuery[]): Promise<ReachLimit[] | null>;
   calibrate(ticket: Ticket, scenario: Scenario, measured: MeasuredDepth): Promise<Calibration | null>;
+  righting(ticket: Ticket, scenario: Scenario, stage: Stage): Promise<Righting | null>;
+  tub(ticket: Ticket, scenario: Scenario, reading: TubReading): Promise<TubAnswer | null>;
+  swaps(ticket: Ticket, job: SwapJob): Promise<SwapResult | null>;
+  plan(ticket: Ticket, job: PlanJob): Promise<PlanResult | null>;
+  /** `hooks`: masses of the hooks in the box, kg. */
+  effects(ticket: Ticket, scenario: Scenario, hooks: readonly number[]): Promise<SensitivityRow[] | null>;
+  riseBand(ticket: Ticket, scenario: Scenario): Promise<RiseBand | null>;
   cancel(ticket: Ticket): Promise<void>;
 }

@@ -6,10 +6,13 @@ import type { RecordingChunk } from "../model/motion";
 import { band } from "../model/statics";
 import { prepareTow, reach, terminalRise, withBibAngle } from "../model/tow";
 import type { ReachRow } from "../model/tow";
+import { readTub, righting, swapsFor } from "./float";
 import { swimSetup, tubSetup } from "./jobs";
 import type { Ticket, WorkerApi } from "./protocol";
 import { calibrateBy, reachLimit, ReachMapper } from "./reach-map";
 import type { ReachCell, ReachLimit } from "./reach-map";
+import { effectsOf, planFor, riseBandOf } from "./weigh";
+import { baitAt } from "./stage";
 
 /** Work is cut into pieces of about this many ms, so that a newer request is heard between them. */
 const PIECE = 12;
@@ -40,7 +43,11 @@ export function createService(): WorkerApi {
         await nextTask();
         if (!(await goOn())) return null;
         const compiled = compile(job.scenario);
-        const run = startRun(job.kind === "swim" ? swimSetup(compiled) : tubSetup(compiled, job.tub));
+        const run = startRun(
+          job.kind === "swim"
+            ? swimSetup(compiled)
+            : tubSetup(compiled, job.tub, baitAt(job.scenario, compiled.bait, job.tub.stage ?? "dressed")),
+        );
         const told = new Told();
         told.of(meta(run.meta));
         while (!run.done) {
@@ -126,6 +133,42 @@ export function createService(): WorkerApi {
       const goOn = enter(ticket);
       await nextTask();
       return (await goOn()) ? calibrateBy(scenario, measured) : null;
+    },
+
+    async righting(ticket, scenario, stage) {
+      const goOn = enter(ticket);
+      await nextTask();
+      return (await goOn()) ? righting(scenario, stage) : null;
+    },
+
+    async tub(ticket, scenario, reading) {
+      const goOn = enter(ticket);
+      await nextTask();
+      return (await goOn()) ? readTub(scenario, reading) : null;
+    },
+
+    async swaps(ticket, job) {
+      const goOn = enter(ticket);
+      await nextTask();
+      return (await goOn()) ? swapsFor(job) : null;
+    },
+
+    async plan(ticket, job) {
+      const goOn = enter(ticket);
+      await nextTask();
+      return (await goOn()) ? planFor(job) : null;
+    },
+
+    async effects(ticket, scenario, hooks) {
+      const goOn = enter(ticket);
+      await nextTask();
+      return (await goOn()) ? effectsOf(scenario, hooks) : null;
+    },
+
+    async riseBand(ticket, scenario) {
+      const goOn = enter(ticket);
+      await nextTask();
+      return (await goOn()) ? riseBandOf(scenario) : null;
     },
 
     cancel({ lane, number }) {
