@@ -16,7 +16,6 @@ export type {
 } from "./reach-map";
 export { baitAt, notYetAt } from "./stage";
 export { FILLER } from "./weigh";
-export type { PlanJob } from "./weigh";
 export { changesBait, REACH_PATHS, variableOf, withVariable } from "./vary";
 export type { ReachVariable } from "./vary";
 export { floats, LEVEL_WITHIN_DEG, SUSPENDS_WITHIN_G } from "./words";

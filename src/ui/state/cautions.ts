@@ -45,6 +45,9 @@ const HOOKS: Caution = {
   text: "Deep or facial wounds are for medical care.",
 };
 
+/** All cautions, for steps that know themselves that one applies. */
+export const cautions = { lead: LEAD, dust: DUST, coating: COATING, hooks: HOOKS } as const;
+
 /** As the table of materials names it. */
 const LEAD_NAME = "lead";
 

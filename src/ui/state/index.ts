@@ -30,7 +30,6 @@ export type { Panel, Told, Zone } from "./swim.svelte";
 export type { Draft } from "./drafts";
 export type { ThemeChoice } from "./prefs.svelte";
 export { Later } from "./runs.svelte";
-export { Later } from "./runs.svelte";
 export type { Session } from "./session.svelte";
 export type { ShownUnit, UnitChoice, Units } from "./units";
 export type { Why } from "./why.svelte";

@@ -1,11 +1,20 @@
-import type { Stage } from "../../../document";
+import { adoptPlan } from "../../../document";
+import type { Box, Scenario, Stage } from "../../../document";
+import type { Plan, PlanResult } from "../../../model/statics";
+import { ModelClient } from "../../../runner";
+import { faultText } from "../../state";
 import type { App } from "../../state";
+import { boxOf } from "../../state/box.svelte";
+import type { BoxState } from "../../state/box.svelte";
+import { withoutBallast } from "./plan";
 
 /** The jobs of the bench, in the order of the work. */
 export const JOBS = [
   { key: "account", label: "Account" },
   { key: "volume", label: "Under water" },
   { key: "weighings", label: "On the scale" },
+  { key: "plan", label: "Ballast plan" },
+  { key: "box", label: "Own box" },
 ] as const;
 export type Job = (typeof JOBS)[number]["key"];
 
@@ -50,6 +59,129 @@ export class OnScale {
   }
 }
 
+/** Where weights may go, mm. */
+export interface Zone {
+  readonly from: number;
+  readonly to: number;
+  /** Heights above the datum line; null: as the body allows. */
+  readonly lowest: number | null;
+  readonly highest: number | null;
+  readonly wall: number;
+  readonly clearance: number;
+}
+
+/** An answer with what it was asked of: it is of yesterday when the document or the box has changed. */
+interface Planned {
+  readonly result: PlanResult;
+  /** The open document then, and the one that the plans' weights go onto. */
+  readonly of: Scenario;
+  readonly onto: Scenario;
+  readonly box: Box;
+  readonly key: string;
+}
+
+/** Ballast plans: what is asked, and the answer. */
+export class Planning {
+  /** Null: not said yet, then a tenth of the length stays free at either end. */
+  #zone = $state.raw<Partial<Zone>>({});
+  places = $state(2);
+  /** The ballast that is there makes room. */
+  replace = $state(true);
+  answer = $state.raw<Planned | null>(null);
+  busy = $state(false);
+  failure = $state.raw<string | null>(null);
+  readonly #app: App;
+  readonly #box: BoxState;
+  readonly #client: ModelClient;
+
+  constructor(app: App, box: BoxState, client: ModelClient) {
+    this.#app = app;
+    this.#box = box;
+    this.#client = client;
+  }
+
+  get zone(): Zone {
+    const length = this.#app.work.scenario.bait.length_mm;
+    const tidy = (mm: number): number => Math.round(mm * 2) / 2;
+    return {
+      from: tidy(length * 0.1),
+      to: tidy(length * 0.9),
+      lowest: null,
+      highest: null,
+      wall: 1.5,
+      clearance: 1,
+      ...this.#zone,
+    };
+  }
+
+  setZone(change: Partial<Zone>): void {
+    this.#zone = { ...this.#zone, ...change };
+  }
+
+  get #key(): string {
+    return JSON.stringify([this.zone, this.places, this.replace]);
+  }
+
+  /** The answer is of other figures than stand here now. */
+  get stale(): boolean {
+    const { answer } = this;
+    return (
+      answer !== null &&
+      (answer.of !== this.#app.work.scenario || answer.box !== this.#box.now || answer.key !== this.#key)
+    );
+  }
+
+  async ask(): Promise<void> {
+    const { work } = this.#app;
+    work.settle();
+    const of = work.scenario;
+    const box = this.#box.now;
+    const key = this.#key;
+    const mm = (value: number): number => value / 1e3;
+    const { from, to, lowest, highest, wall, clearance } = this.zone;
+    this.failure = null;
+    const stripped = this.replace ? withoutBallast(work.now) : ({ ok: true, scenario: of } as const);
+    if (!stripped.ok) {
+      this.answer = null;
+      this.failure = stripped.why;
+      return;
+    }
+    const onto = stripped.scenario;
+    this.busy = true;
+    try {
+      const result = await this.#client.plan({
+        scenario: onto,
+        box,
+        places: this.places,
+        zone: {
+          from: mm(from),
+          to: mm(to),
+          lowest: lowest === null ? null : mm(lowest),
+          highest: highest === null ? null : mm(highest),
+          wall: mm(wall),
+          clearance: mm(clearance),
+        },
+      });
+      // Null: a newer question has been asked, and speaks for itself.
+      if (result === null) return;
+      this.answer = { result, of, onto, box, key };
+      this.busy = false;
+    } catch (fault) {
+      this.answer = null;
+      this.failure = faultText(fault);
+      this.busy = false;
+    }
+  }
+
+  /** The plan's weights into the document: one step of undo. */
+  adopt(plan: Plan): void {
+    const { answer } = this;
+    if (answer === null || answer.of !== this.#app.work.scenario) return;
+    if (this.#app.work.edit("plan", "ballast plan", () => adoptPlan(answer.onto, plan)))
+      this.#app.files.say("The plan's weights are in the document. Undo takes them out again.");
+  }
+}
+
 /** What the Weigh view shows and what has been typed into it; outlives a change of view. */
 export class WeighState {
   job = $state<Job>("account");
@@ -59,10 +191,14 @@ export class WeighState {
   targetOpened = $state(false);
   readonly under = new UnderWater();
   readonly scale = new OnScale();
+  readonly box: BoxState;
+  readonly plan: Planning;
   readonly app: App;
 
   constructor(app: App) {
     this.app = app;
+    this.box = boxOf(app);
+    this.plan = new Planning(app, this.box, new ModelClient());
   }
 }
 
