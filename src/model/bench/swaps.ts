@@ -1,13 +1,11 @@
 import type { Bait, BaitSpec, FittingSpec, HangerSpec } from "../bait";
-import type { Vec } from "../base";
-import { brent } from "../base";
 import type { Surroundings } from "../forces";
 import { restTrim } from "../statics";
-import { phiOfStation } from "../shape";
 import { terminalRise } from "../tow";
+import { bottomAt, exactGrams, turn } from "./exact";
 import { netOf } from "./rise";
 import type { RiseOptions } from "./rise";
-import type { ExactGrams, Swap, SwapChange, SwapGoal, SwapPart, SwapResult } from "./types";
+import type { Swap, SwapChange, SwapGoal, SwapPart, SwapResult } from "./types";
 import { again } from "./with";
 
 export interface SwapOptions extends RiseOptions {
@@ -45,10 +43,7 @@ export function withLeader(
   };
 }
 
-/** Rest trim wrapped difference, rad. */
-const turn = (a: number, b: number): number => Math.atan2(Math.sin(a - b), Math.cos(a - b));
-
-export function goalMisfit(goal: SwapGoal, net: number, trim: number | null): number {
+function goalMisfit(goal: SwapGoal, net: number, trim: number | null): number {
   const n = (net - goal.net) / goal.netTolerance;
   if (goal.trim === null) return Math.abs(n);
   // Without a rest trim it lies anyhow: as far off as can be.
@@ -65,10 +60,6 @@ interface Step {
   readonly uses: readonly { readonly part: number; readonly count: number }[];
   readonly lead: boolean;
   readonly apply: (spec: BaitSpec) => BaitSpec;
-}
-
-function bottomAt(bait: Bait, s: number): Vec {
-  return { x: 0 - s, z: bait.drawn.edges.bottom(phiOfStation(s, bait.drawn.length)) };
 }
 
 function stepsOf(bait: Bait, density: number, parts: readonly SwapPart[], places: readonly number[]): Step[] {
@@ -354,55 +345,4 @@ function atGoal(bait: Bait, around: Surroundings, goal: SwapGoal): Bait {
       },
     ],
   });
-}
-
-/**
- * Grams of a stuff fixed outside on the belly (below 0: to be taken off there) that bring the net buoyancy exactly, and the
- * trim where a station does: m (1 − ρ/ρ_s) = net − goal.
- */
-export function exactGrams(
-  bait: Bait,
-  density: number,
-  goal: SwapGoal,
-  stuffDensity: number,
-  station?: number,
-): ExactGrams {
-  if (!(stuffDensity > density))
-    throw new RangeError(`a stuff of ${stuffDensity} kg/m³ does not sink in this water: take a denser one`);
-  const rest = restTrim(bait);
-  const { mass, G, displaced, B } = bait.rigid(rest.side);
-  const more = (netOf(bait, density) - goal.net) / (1 - density / stuffDensity);
-  const volume = more / stuffDensity;
-  const trimAt = (s: number): number => {
-    const at = bottomAt(bait, s);
-    const M = mass + more;
-    const V = displaced + volume;
-    const part = (axis: "x" | "z"): number =>
-      (displaced * B[axis] + volume * at[axis]) / V - (mass * G[axis] + more * at[axis]) / M;
-    return Math.atan2(part("x"), part("z"));
-  };
-  const answer = (s: number, reachesTrim: boolean): ExactGrams => ({
-    mass: more,
-    at: bottomAt(bait, s),
-    net: goal.net,
-    trim: trimAt(s),
-    reachesTrim,
-  });
-  const { trim } = goal;
-  if (station !== undefined || trim === null) {
-    const s = station ?? Math.max(0, Math.min(bait.drawn.length, 0 - G.x));
-    return answer(s, trim === null || Math.abs(turn(trimAt(s), trim)) <= goal.trimTolerance);
-  }
-  const off = (s: number): number => turn(trimAt(s), trim);
-  const n = 200;
-  const grid = Array.from({ length: n + 1 }, (_, i) => (i / n) * bait.drawn.length);
-  for (let i = 1; i <= n; i++) {
-    const a = grid[i - 1] as number;
-    const b = grid[i] as number;
-    const fa = off(a);
-    const fb = off(b);
-    if (fa > 0 !== fb > 0 && Math.abs(fa - fb) < 1) return answer(brent(off, a, b, 1e-9, fa, fb), true);
-  }
-  const best = grid.reduce((at, s) => (Math.abs(off(s)) < Math.abs(off(at)) ? s : at), grid[0] as number);
-  return answer(best, false);
 }

@@ -44,6 +44,8 @@ function stationWanted({ base, target: t, nearest }: Stuck): number | null {
   if (share === 0 || Math.abs(cos) < 1e-6) return null;
   const x = base.vx / volume - base.mx / mass;
   const z = base.vz / volume - base.mz / mass + height;
+  // B above G along the wanted trim's vertical, else it is the balance upside down.
+  if (z / cos <= 0) return null;
   return (x - (z * Math.sin(t.trim)) / cos) / share;
 }
 
@@ -98,7 +100,7 @@ export function limitsOf(s: Stuck): PlanLimit[] {
     limits.unshift({
       what: "trim",
       text:
-        `The trim of ${degrees(t.trim)} cannot be reached within the zone: the nearest is ${degrees(nearest.trim)}, ${degrees(Math.abs(off))} off.` +
+        `The trim of ${degrees(t.trim)} cannot be reached within the zone: with the net buoyancy right, the nearest is ${degrees(nearest.trim)}, ${degrees(Math.abs(off))} off.` +
         (wanted === null
           ? ""
           : ` The weights' common middle would have to stand at station ${millimetres(wanted)}${wanted < 0 || wanted > bait.drawn.length ? ", off the body" : ""}.`),

@@ -263,30 +263,46 @@ export function ballastPlan(
 
   // Nothing fits: the least misfit of all, first without the margin of BG.
   const free = { ...t, leastBG: 0 };
-  const nearest = nearestOf(selections, t, (c) => {
-    const raw = seat(c, free);
+  const loosely = (choice: Choice): Found | null => {
+    const raw = seat(choice, free);
     return raw ? trueTrim(raw) : null;
-  });
+  };
+  const nearest = nearestOf(selections, t, loosely, false);
   return {
     plans: [],
     nearest: nearest
       ? finish({ found: nearest, rank: rankOf(false, nearest.misfit, 0, 0), fits: false })
       : null,
-    limits: limitsOf({ bait, base: first, target: t, kinds, zone, seated, selections, nearest }),
+    // What binds is asked of plans whose net buoyancy is right, where there are any.
+    limits: limitsOf({
+      bait,
+      base: first,
+      target: t,
+      kinds,
+      zone,
+      seated,
+      selections,
+      nearest: nearestOf(selections, t, loosely, true) ?? nearest,
+    }),
   };
 }
 
-/** The choice and seats with the least misfit, whatever the tolerance: the window grows until it cannot hold a better one. */
+/**
+ * The choice and seats with the least misfit, whatever the tolerance: the window grows until it cannot hold a better one.
+ *
+ * @param inNet only among those whose net buoyancy is within its tolerance
+ */
 function nearestOf(
   selections: Selections,
   t: SearchTarget,
   seat: (choice: Choice) => Found | null,
+  inNet: boolean,
 ): Found | null {
   let best: Found | null = null;
   const closest = selections.closest();
   if (closest === null) return null;
-  let window = Math.max(t.netTolerance, closest * (1 + 1e-9));
-  for (let round = 0; round < 2; round++) {
+  let window = inNet ? t.netTolerance : Math.max(t.netTolerance, closest * (1 + 1e-9));
+  for (let round = 0; round < (inNet ? 1 : 2); round++) {
     const open = [...selections.within(window, false), ...selections.within(window, true)].sort(
       (a, b) => a.least - b.least,
     );
