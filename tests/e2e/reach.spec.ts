@@ -22,7 +22,9 @@ async function open(page: Page): Promise<void> {
 
 /** All that is worked out by itself is there: the last curve too. */
 async function settled(page: Page): Promise<void> {
-  await expect(page.getByRole("img", { name: /^Depth against tie eye height: runs from/ })).toBeAttached();
+  await expect(page.getByRole("img", { name: /^Depth against tie eye height: runs from/ })).toBeAttached({
+    timeout: 40_000,
+  });
   await expect(progress(page)).toBeHidden();
 }
 
@@ -36,6 +38,7 @@ test("a design is marked with the keys, looked at, and taken in one step of undo
   await expect(map(page)).toHaveAttribute("aria-valuetext", /Bib angle 24\.0°/);
   const marked = page.getByRole("button", { name: /^Runs at, at the mark: / });
   await expect(marked).toBeVisible();
+  await expect(page.getByRole("region", { name: "At the mark" })).toHaveAttribute("aria-busy", "false");
   const promised = await metres(marked);
   expect(promised).toBeGreaterThan(before + 0.1);
   expect(await metres(depth(page).first())).toBe(before);

@@ -34,6 +34,13 @@ export interface SpeedLimit extends ReachLimit {
   readonly side: "below" | "above";
 }
 
+/** A document and a speed that a tow was worked out for. */
+export interface Asked {
+  readonly scenario: Scenario;
+  /** m/s */
+  readonly speed: number;
+}
+
 /** A bib factor that was looked for, and what it was looked for with. */
 export interface Calibrated extends Pick<Scenario, "bait" | "tackle" | "water"> {
   readonly measured: MeasuredDepth;
@@ -69,8 +76,12 @@ export class ReachState {
   mark = $state.raw<Mark>({});
 
   now = $state.raw<ReachCell | null>(null);
+  /** What `now` was worked out for: it lags behind the document for a moment. */
+  nowOf = $state.raw<Asked | null>(null);
   nowStale = $state(false);
   marked = $state.raw<ReachCell | null>(null);
+  markedOf = $state.raw<Asked | null>(null);
+  markedStale = $state(false);
   /** The pinned variant at the same speed. */
   pinned = $state.raw<ReachCell | null>(null);
   map = $state.raw<MapShown | null>(null);
@@ -298,7 +309,7 @@ export class ReachState {
     const known = this.variables;
     if (!known.includes(this.across) || !known.includes(this.up))
       [this.across, this.up] = [scenario.bait.bib === undefined ? "tieHeight" : "bibAngle", "speed"];
-    this.now = this.marked = this.map = null;
+    this.now = this.nowOf = this.marked = this.markedOf = this.map = null;
     this.curves = {};
     this.limits = [];
   }
@@ -313,6 +324,7 @@ export class ReachState {
       const here = await this.#pool.map({ ...plain, bands: true, whole: true }, "now");
       if (here === null || !current()) return;
       this.now = here[0] ?? null;
+      this.nowOf = { scenario, speed };
       this.nowStale = false;
 
       await this.#mapOut(plain, across, up, current);
@@ -420,17 +432,22 @@ export class ReachState {
     const entries = Object.entries(mark) as [ReachVariable, number][];
     if (entries.length === 0) {
       this.#pool.cancel("mark");
-      this.marked = null;
+      this.marked = this.markedOf = null;
+      this.markedStale = false;
       return;
     }
     const other = entries.reduce(
       (sofar, [variable, value]) => withVariable(sofar, variable, value),
       scenario,
     );
+    this.markedStale = true;
     const job = { scenario: other, speed: mark.speed ?? speed, vary: [], bands: true, whole: true };
     try {
       const found = await this.#pool.map(job, "mark");
-      if (found !== null) this.marked = found[0] ?? null;
+      if (found === null) return;
+      this.marked = found[0] ?? null;
+      this.markedOf = { scenario: other, speed: job.speed };
+      this.markedStale = false;
     } catch (fault) {
       this.failure = faultText(fault);
     }
