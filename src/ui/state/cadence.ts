@@ -304,12 +304,12 @@ export function turnsInput(scenario: Scenario, index: number): Input | null {
     ...speed,
     // The same number as the speed: a refusal shows there.
     id: `${speed.id} turns`,
-    label: "Handle turns a minute",
+    label: "Handle turns / min",
     unit: "",
     help: `One turn takes in ${turn.toFixed(2)} m of line: gear ratio × spool circumference.`,
     slider: { min: 5, max: 200, step: 1 },
     max: speed.max * perMinute,
-    read: (from) => Number((speed.read(from) * perMinute).toFixed(2)),
+    read: (from) => Number((speed.read(from) * perMinute).toFixed(1)),
     write: (from, value) => speed.write(from, Number((value / perMinute).toFixed(4))),
   };
 }

@@ -40,7 +40,9 @@ export class Rivals {
   at(time: number): readonly { readonly rival: Rival; readonly snapshot: Snapshot }[] {
     return this.list.flatMap((rival) => {
       const { recording, frames } = rival.run;
-      return recording === null || frames === 0 ? [] : [{ rival, snapshot: recording.at(time) }];
+      // A run that has not come so far would be shown where it is not.
+      const there = recording !== null && frames > 0 && (recording.complete || recording.duration >= time);
+      return there ? [{ rival, snapshot: recording.at(time) }] : [];
     });
   }
 
