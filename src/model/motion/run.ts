@@ -14,7 +14,7 @@ import { layout } from "./layout";
 import { GrowingRecording } from "./recording";
 import { placer, rodTipPlace, startPose } from "./start";
 import { Stepper, type Rig } from "./stepper";
-import type { HangingHook, Recording, RecordingChunk, RecordingMeta, Run, RunSetup } from "./types";
+import type { HangingHook, RecordingChunk, RecordingMeta, Run, RunSetup } from "./types";
 
 /** Room between the bait's or the rod's place and the walls, m. */
 const WALLS_OFF = 50;
@@ -109,7 +109,7 @@ export function startRun(setup: RunSetup): Run {
 }
 
 /** A whole run at once. Throws as `startRun` and `advance` do. */
-export function record(setup: RunSetup): Recording {
+export function record(setup: RunSetup): GrowingRecording {
   const run = startRun(setup);
   const recording = new GrowingRecording(run.meta);
   while (!run.done) recording.append(run.advance(Infinity));

@@ -182,7 +182,7 @@ describe("events of a run", () => {
   ];
 
   it("a floating minnow goes under, runs, and rises on a line that hangs slack", () => {
-    const run = record(setup(minnow(1.5e-3), { tackle: TACKLE, cadence })) as GrowingRecording;
+    const run = record(setup(minnow(1.5e-3), { tackle: TACKLE, cadence }));
     const kinds = eventsOf(run, null).map(({ kind }) => kind);
     expect(kinds.slice(0, 2)).toEqual(["under", "runs"]);
     expect(kinds).toContain("slack");
@@ -193,14 +193,14 @@ describe("events of a run", () => {
 
   it("in knee-deep water it finds the bottom; the hull's lowest point lies on it", () => {
     const around = water(0.6);
-    const run = record(setup(minnow(1.5e-3), { tackle: TACKLE, cadence, around })) as GrowingRecording;
+    const run = record(setup(minnow(1.5e-3), { tackle: TACKLE, cadence, around }));
     expect(eventsOf(run, null).map(({ kind }) => kind)).toContain("bottom");
     expect(Math.max(...run.channel("low"))).toBeLessThan(0.6 + 1e-3);
   });
 
   it("a slim recording keeps pose, events and figures, and drops line and forces", () => {
     const one = setup(rattler(3.3e-3), { tackle: TACKLE, cadence });
-    const full = record(one) as GrowingRecording;
+    const full = record(one);
     const run = startRun(one);
     const slim = new GrowingRecording(slimMeta(run.meta));
     while (!run.done) slim.append(slimChunk(run.meta, run.advance(50)));
