@@ -9,6 +9,7 @@ import { baitAt, ModelClient } from "../../../runner";
 import type { Righting } from "../../../runner";
 import { Later } from "../../state";
 import type { App, Session } from "../../state";
+import { USUAL_SEASON } from "./season";
 import { noseAfloat, noseAtDepth, stillSnapshot } from "./still";
 
 /** A hand that lets go less than this share of the length under where it took hold has not pushed the bait under. */
@@ -26,6 +27,8 @@ export class FloatState {
   /** Depth of the tie eye in the hand, m; null: nobody holds it. */
   held = $state<number | null>(null);
   readonly righting = new Later<Righting>();
+  /** Season, °C, of a document whose target names none. */
+  season = $state.raw<{ readonly coldest: number; readonly warmest: number }>(USUAL_SEASON);
   #from = 0;
   /** What the run showed before the hand let go: the next one is awaited. */
   #awaited = $state.raw<{ readonly before: unknown } | null>(null);
@@ -38,8 +41,8 @@ export class FloatState {
   /** Stages at which something comes onto this bait, and the last. */
   readonly stages = $derived.by((): readonly Stage[] => {
     const { scenario, compiled } = this.app.work.now;
-    const used = new Set(compiled.bait.items.map((item) => stageOf(scenario.bait, item)));
-    return STAGES.filter((one) => used.has(one) || one === "dressed");
+    const used = compiled.bait.items.map((item) => stageOf(scenario.bait, item));
+    return STAGES.filter((one) => used.includes(one) || one === "dressed");
   });
 
   readonly bait = $derived.by((): Bait => {
