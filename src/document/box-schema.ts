@@ -118,13 +118,3 @@ export const boxSchema = z
 /** A box as the program holds it. Never changed in place. */
 export type Box = Immutable<z.output<typeof boxSchema>>;
 export type BoxThing = Box["things"][number];
-
-/** The JSON Schema (draft 2020-12) of a box file. */
-export function boxJsonSchema(): Record<string, unknown> {
-  return z.toJSONSchema(boxSchema, {
-    io: "input",
-    override: ({ jsonSchema }) => {
-      delete (jsonSchema as { slider?: unknown }).slider;
-    },
-  });
-}

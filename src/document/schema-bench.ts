@@ -16,6 +16,20 @@ const GROUPS = [
   "coats",
 ] as const;
 
+/** Stages of making, in their order. */
+export const STAGES = [
+  "blank",
+  "sealed",
+  "laid out",
+  "closed",
+  "painted",
+  "clear-coated",
+  "dressed",
+] as const;
+/** A stage in the file. */
+export const stage = () =>
+  maybe(choice("Stage", STAGES, "When it comes onto the bait; absent: the usual one for its kind of item."));
+
 const notYet = (label: string, help: string) =>
   maybe(z.array(name("Part")).max(400).meta({ title: label, description: help }));
 

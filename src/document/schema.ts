@@ -17,9 +17,8 @@ import {
   whole,
 } from "./fields";
 import type { Field } from "./fields";
-import { bench, correction, target, tub } from "./schema-bench";
+import { bench, correction, stage, target, tub } from "./schema-bench";
 import { tackle, water } from "./schema-water";
-import { stage } from "./stages";
 
 /**
  * The scenario file, version 1 (docs/scenario-format.md). One line a field: type, check, unit, range, form

@@ -1,20 +1,6 @@
 import type { Item } from "../model/bait";
-import { choice, maybe } from "./fields";
 import type { ScenarioBait } from "./schema";
-
-/** Stages of making, in their order. */
-export const STAGES = [
-  "blank",
-  "sealed",
-  "laid out",
-  "closed",
-  "painted",
-  "clear-coated",
-  "dressed",
-] as const;
-/** A stage in the file. */
-export const stage = () =>
-  maybe(choice("Stage", STAGES, "When it comes onto the bait; absent: the usual one for its kind of item."));
+import { STAGES } from "./schema-bench";
 
 export type Stage = (typeof STAGES)[number];
 

@@ -1,6 +1,6 @@
 export type * from "./types";
 export { repeatsOf } from "./repeats";
-export { netForSpeed, netOf, riseBand, RiseCurve, runUpFor, runUpLength, steadySpeed } from "./rise";
+export { netForSpeed, netOf, riseBand, RiseCurve, steadySpeed } from "./rise";
 export { season, SALINITY_PRESETS } from "./season";
 export type { SeasonOptions } from "./season";
 export { sensitivity } from "./sensitivity";
