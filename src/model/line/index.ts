@@ -5,11 +5,10 @@ export {
   followLine,
   lineLoads,
   steadyLine,
-  TANGENTIAL_DRAG,
   type LineLoads,
   type LineModelOptions,
   type LineWater,
 } from "./steady";
-export { SEGMENTS, segmentedLine, type SegmentOptions } from "./segments";
+export { segmentedLine, type SegmentOptions } from "./segments";
 export { MATERIAL_DAMPING, tether } from "./tether";
 export type { EyeMotion, LinePull, MovingLine, RodEnd } from "./moving";

@@ -1,6 +1,6 @@
 export type * from "./types";
-export { cadenceDuration, legsOf, LINE_IN, moveDuration, timeline, trimCadence } from "./cadence";
-export type { LineReach, RodState, Timeline, TrimmedCadence } from "./cadence";
+export { legsOf, LINE_IN, moveDuration, timeline } from "./cadence";
+export type { LineReach, RodState, Timeline } from "./cadence";
 export { MotionError } from "./error";
 export { eventsOf } from "./events";
 export type { EventKind, Recorded, RunEvent } from "./events";

@@ -1,5 +1,5 @@
 export type * from "./types";
-export { ballSideAt, Crafts, runningRoot, towLoad, towRoots, type TowLoad } from "./attitude";
+export { towLoad, type TowLoad } from "./attitude";
 export { BEAT_BAND, beat, STROUHAL, type Beat } from "./beat";
 export { calibrate, FACTORS, type Calibration, type MeasuredRun } from "./calibrate";
 export {
