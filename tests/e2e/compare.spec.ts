@@ -28,6 +28,6 @@ test("pinned in one view, it is there in the other too", async ({ page }) => {
   await page.getByRole("link", { name: "Swim" }).click();
   await recorded(page);
   await expect(
-    page.getByRole("figure", { name: "Depth" }).locator("path[data-label='pinned']"),
+    page.getByRole("figure", { name: "Depth track" }).locator("path[data-letter='A']"),
   ).toHaveAttribute("d", /^M/);
 });
