@@ -1,6 +1,6 @@
 import type { Page } from "@playwright/test";
 import { expect, test } from "./fixture";
-import { clock, isPhone, open, recorded, unfold } from "./page";
+import { clock, expectNet, isPhone, netGrams, open, recorded, type, undo, unfold } from "./page";
 
 const picture = (page: Page) => page.getByRole("img", { name: /^Still water/ });
 
@@ -81,4 +81,76 @@ test("an earlier stage has figures of its own", async ({ page }) => {
   await expect(picture(page)).toHaveAccessibleName(/Floats by/);
   await choice.selectOption("dressed");
   await expect(early).toHaveCount(0);
+});
+
+test("the season's verdict is a chart with its words, and follows its ends", async ({ page }) => {
+  await open(page, "float", true);
+  const chart = page.getByRole("figure", { name: "Net buoyancy over the season" });
+  for (const water of ["fresh", "brackish", "sea"])
+    await expect(chart.locator(`path[data-label='${water}']`)).toHaveAttribute("d", /^M.*L/);
+  await expect(page.getByText(/^sea: floats throughout/)).toBeVisible();
+  const season = await unfold(page, "Season");
+  await type(season, "Warmest water", "3");
+  await expect(page.getByText("The season's warmest water has to be warmer than its coldest.")).toBeVisible();
+  await type(season, "Warmest water", "30");
+  // From 4 to 30 °C fresh water loses 4.3 kg/m³ (EOS-80): 0.04 g of this bait's 9.2 mL.
+  await expect(page.getByText(/^fresh: suspends throughout, \+0\.02\sg to −0\.02\sg/)).toBeVisible();
+});
+
+test("timed rises say the net, correct the account visibly, and can be taken back", async ({ page }) => {
+  await open(page, "float", true);
+  const before = await netGrams(page);
+  const tub = await unfold(page, "Tub reading");
+  // The watch itself: it starts and stops by one button.
+  const watch = tub.getByRole("button", { name: "First mark: start" });
+  await watch.click();
+  await page.waitForTimeout(400);
+  await tub.getByRole("button", { name: /Second mark: stop/ }).click();
+  const times = tub.getByRole("list", { name: "Times" });
+  await expect(times.getByRole("listitem")).toHaveCount(1);
+  await tub.getByRole("button", { name: /^Drop/ }).click();
+  for (const seconds of ["6.1", "5.8", "6.0"]) {
+    await tub.getByLabel("or type it, s").fill(seconds);
+    await tub.getByRole("button", { name: "Add", exact: true }).click();
+  }
+  await expect(times.getByRole("listitem")).toHaveCount(3);
+  const correct = tub.getByRole("button", { name: "Correct the account by this" });
+  await expect(correct).toBeEnabled();
+  const said = /[-−+]\d+\.\d+/.exec(await tub.locator("table .why").first().innerText())?.[0] ?? "";
+  const wanted = Number(said.replace("−", "-"));
+  // Twice as fast as reckoned: the bait is lighter than the account has it.
+  expect(wanted).toBeGreaterThan(before);
+  await correct.click();
+  await expectNet(page, wanted);
+  await expect(tub.getByRole("list", { name: "Corrections in the account" })).toContainText("rises 300 mm");
+  await page.getByRole("button", { name: /^Net buoyancy/ }).click();
+  await expect(page.getByRole("dialog").locator("tbody")).toContainText("tub correction");
+  await page.keyboard.press("Escape");
+  await tub.getByRole("button", { name: "Take ‘tub correction’ out" }).click();
+  await expectNet(page, before);
+  await undo(page);
+  await expectNet(page, wanted);
+  await undo(page);
+  await expectNet(page, before);
+});
+
+test("an attitude seen, turned on the drawing or by its field, moves G", async ({ page }) => {
+  await open(page, "float", true);
+  const tub = await unfold(page, "Tub reading");
+  await tub.getByRole("button", { name: "Attitude" }).click();
+  await expect(tub.getByText(/as long as nothing is moved/)).toBeVisible();
+  const sketch = tub.getByRole("img", { name: /at the angle seen/ });
+  await sketch.scrollIntoViewIfNeeded();
+  const box = await sketch.boundingBox();
+  if (box === null) throw new Error("no sketch");
+  await page.mouse.move(box.x + 0.85 * box.width, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(box.x + 0.82 * box.width, box.y + 0.3 * box.height, { steps: 4 });
+  await page.mouse.up();
+  const field = tub.getByRole("textbox", { name: "Nose up by", exact: true });
+  expect(Number((await field.inputValue()).replace("−", "-"))).toBeGreaterThan(2);
+  await type(tub, "Nose up by", "6");
+  await expect(tub.locator("table")).toContainText(/mm behind/);
+  await tub.getByRole("button", { name: "Correct the account by this" }).click();
+  await expect(page.getByRole("button", { name: /^At rest under water: \+6\.0°/ })).toBeVisible();
 });
