@@ -106,12 +106,12 @@ test("the unit is the person's: inches and ounces on the screen, the document st
 test("a caution stands where its step happens, and stays away once put away", async ({ page }) => {
   await open(page, "float");
   const coats = await unfold(page, "Coats");
-  const caution = coats.getByRole("complementary", { name: /^Caution/ });
+  const caution = coats.getByRole("note", { name: /^Caution/ });
   await expect(caution).toBeVisible();
   await caution.getByRole("button", { name: /^Put away/ }).click();
   await expect(caution).toHaveCount(0);
   await page.reload();
   await expect(net(page)).toBeVisible();
   await unfold(page, "Coats");
-  await expect(coats.getByRole("complementary", { name: /^Caution/ })).toHaveCount(0);
+  await expect(coats.getByRole("note", { name: /^Caution/ })).toHaveCount(0);
 });

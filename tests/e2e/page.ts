@@ -3,7 +3,7 @@ import { expect } from "./fixture";
 
 /** The words and places by which a person finds their way; tests speak of the page through these. */
 
-export async function open(page: Page, view: "float" | "swim" = "float", still = false): Promise<void> {
+export async function open(page: Page, view: "weigh" | "float" | "swim" = "float", still = false): Promise<void> {
   if (still) await page.emulateMedia({ reducedMotion: "reduce" });
   await page.goto(`./#${view}`);
   await expect(net(page)).toBeVisible();

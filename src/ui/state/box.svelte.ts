@@ -94,7 +94,7 @@ export class BoxState {
     this.put({
       ...this.now,
       things: [...things, ...USUAL.filter((one) => !things.some((other) => other.name === one.name))],
-      drills_mm: [...new Set([...drills, ...USUAL_DRILLS])].sort((a, b) => a - b),
+      drills_mm: [...drills, ...USUAL_DRILLS.filter((one) => !drills.includes(one))].sort((a, b) => a - b),
     });
   }
 

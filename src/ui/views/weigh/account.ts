@@ -16,6 +16,8 @@ export interface Line {
   readonly net: number;
   /** Where the maker may choose: its list in the document, its place there, and where it is now. */
   readonly seat: Seat | null;
+  /** A hook or ring whose mass is a catalogue's, not a scale's. */
+  readonly unweighed: boolean;
 }
 
 export interface Seat {
@@ -43,6 +45,11 @@ function seatOf({ scenario }: Worked, item: Item): Seat | null {
   return where === undefined ? null : { list: item.group, index: item.index, where };
 }
 
+function isUnweighed({ scenario }: Worked, { group, index, part }: Item): boolean {
+  if (group !== "hangers" || (part !== "hook" && part !== "ring")) return false;
+  return scenario.bait.hangers[index]?.[part]?.weighed !== true;
+}
+
 /**
  * The account in the order of making. The blank is whole; wood that a hole, a chamber, a wire or the slot takes
  * away leaves with what it is cut for. The last stage's sums are those of the finished bait.
@@ -56,6 +63,7 @@ export function accountByStage(worked: Worked): readonly StageAccount[] {
     mass: number,
     displaced: number,
     seat: Seat | null,
+    unweighed = false,
   ): Line => ({
     item,
     group,
@@ -63,6 +71,7 @@ export function accountByStage(worked: Worked): readonly StageAccount[] {
     displaced,
     net: density * displaced - mass,
     seat,
+    unweighed,
   });
   const linesOf = (stage: Stage): readonly Line[] => {
     const there = bait.items.filter((item) => stageOf(worked.scenario.bait, item) === stage);
@@ -71,7 +80,16 @@ export function accountByStage(worked: Worked): readonly StageAccount[] {
         return [line("body, uncut", "body", bait.bodyDensity * bait.shape.volume, item.displaced, null)];
       // A void has no weight of its own: only the wood that it takes away.
       if (item.mass === 0 && item.displaced === 0) return [];
-      return [line(item.item, item.group, item.mass, item.displaced, seatOf(worked, item))];
+      return [
+        line(
+          item.item,
+          item.group,
+          item.mass,
+          item.displaced,
+          seatOf(worked, item),
+          isUnweighed(worked, item),
+        ),
+      ];
     });
     const cut = there.reduce((sum, item) => sum + item.removed, 0);
     return cut > 0 ? [...own, line("wood cut away", "body", -bait.bodyDensity * cut, 0, null)] : own;

@@ -1,8 +1,9 @@
-import { adoptPlan } from "../../../document";
+import { adoptPlan, pieceMass } from "../../../document";
 import type { Box, Scenario, Stage } from "../../../document";
+import type { RiseBand, SensitivityRow } from "../../../model/bench";
 import type { Plan, PlanResult } from "../../../model/statics";
 import { ModelClient } from "../../../runner";
-import { faultText } from "../../state";
+import { faultText, Later } from "../../state";
 import type { App } from "../../state";
 import { boxOf } from "../../state/box.svelte";
 import type { BoxState } from "../../state/box.svelte";
@@ -15,6 +16,8 @@ export const JOBS = [
   { key: "weighings", label: "On the scale" },
   { key: "plan", label: "Ballast plan" },
   { key: "box", label: "Own box" },
+  { key: "effects", label: "What changes what" },
+  { key: "bands", label: "How sure" },
 ] as const;
 export type Job = (typeof JOBS)[number]["key"];
 
@@ -193,12 +196,31 @@ export class WeighState {
   readonly scale = new OnScale();
   readonly box: BoxState;
   readonly plan: Planning;
+  readonly effects = new Later<readonly SensitivityRow[]>();
+  readonly riseBand = new Later<RiseBand>();
   readonly app: App;
+  readonly #client = new ModelClient();
 
   constructor(app: App) {
     this.app = app;
     this.box = boxOf(app);
-    this.plan = new Planning(app, this.box, new ModelClient());
+    this.plan = new Planning(app, this.box, this.#client);
+  }
+
+  /** Masses of the hooks in the box, kg. */
+  get hooks(): readonly number[] {
+    return this.box.now.things.flatMap((one) => {
+      const piece = one.kind === "hook" ? pieceMass(one) : null;
+      return piece === null ? [] : [piece.mass];
+    });
+  }
+
+  askEffects(scenario: Scenario, hooks: readonly number[]): void {
+    void this.effects.ask(() => this.#client.effects(scenario, hooks));
+  }
+
+  askRiseBand(scenario: Scenario): void {
+    void this.riseBand.ask(() => this.#client.riseBand(scenario));
   }
 }
 

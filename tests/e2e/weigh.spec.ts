@@ -1,0 +1,180 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Locator, Page } from "@playwright/test";
+import { expect, test } from "./fixture";
+import { expectNet, isPhone, net, netGrams, open, undo } from "./page";
+
+const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+
+/** The jobs of the bench and the heading that each shows. */
+const JOBS = [
+  ["Account", "Account by stage"],
+  ["Under water", "Weigh it under water"],
+  ["On the scale", "On the scale"],
+  ["Ballast plan", "Ballast plan"],
+  ["Own box", "Own box"],
+  ["What changes what", "What changes what"],
+  ["How sure", "How sure"],
+] as const;
+
+/** A touch on a phone, a click on a desk. */
+async function press(page: Page, what: Locator): Promise<void> {
+  if (isPhone(page)) await what.tap();
+  else await what.click();
+}
+
+async function job(page: Page, name: (typeof JOBS)[number][0]): Promise<void> {
+  const jobs = page.getByRole("navigation", { name: "Jobs of the bench" });
+  await press(page, jobs.getByRole("button", { name, exact: true }));
+}
+
+async function enter(page: Page, label: string | RegExp, text: string): Promise<void> {
+  const field = page.getByRole("main").getByRole("textbox", { name: label, exact: true }).first();
+  await field.fill(text);
+  await field.press("Enter");
+}
+
+/** A number of the page's text, with its real minus sign. */
+const numberIn = (text: string): number => {
+  const found = /[-+]?\d+(\.\d+)?/.exec(text.replaceAll("\u2212", "-"));
+  if (found === null) throw new Error(`no number in ‘${text}’`);
+  return Number(found[0]);
+};
+
+test("the account adds up, and says what the other side of the skin would do", async ({ page }) => {
+  await open(page, "weigh", true);
+  const before = await netGrams(page);
+  const rows = page.getByRole("main").getByRole("row");
+  const sums = rows.filter({ has: page.getByRole("rowheader", { name: "so far", exact: true }) });
+  await expect(sums).toHaveCount(7);
+  // Dressed, it is the finished bait.
+  expect(numberIn(await sums.nth(6).getByRole("button").innerText())).toBe(before);
+
+  const seat = page.getByRole("group", { name: "front belly ballast: inside or outside" });
+  const said = numberIn(
+    await seat
+      .locator("xpath=following-sibling::span")
+      .innerText()
+      .then((text) => text.replace(/^\D*would be/, "")),
+  );
+  await press(page, seat.getByRole("button", { name: "outside" }));
+  // Outside it displaces its own volume, 1.67 g of tungsten less what the hole's wood weighed: it must get lighter.
+  expect(said).toBeGreaterThan(0);
+  await expect.poll(async () => Math.abs((await netGrams(page)) - before - said)).toBeLessThan(0.011);
+  await undo(page);
+  await expectNet(page, before);
+});
+
+test("the bench story: target, displacement, blank, plan, weighings", async ({ page }) => {
+  await open(page, "weigh", true);
+  await press(page, page.getByRole("main").getByRole("button", { name: "Set a target" }));
+
+  // Under water: three readings about 7.96 g in tap water of 20 °C (998.207 kg/m³, Tanaka 2001) make 7.974 mL.
+  await job(page, "Under water");
+  for (const text of ["7.95", "7.97", "7.96"]) await enter(page, /^Rise of the scale/, text);
+  const volume = page.getByRole("button", { name: /^Volume:/ });
+  await expect(volume).toContainText("7.974");
+  // Two pins of 1 mm, 20 mm deep, take 2 · π/4 · 1 · 20 = 31.4 mm³ of it.
+  await enter(page, "Pins of the pusher", "2");
+  await expect(volume).toContainText("7.943");
+  await expect(page.getByText("The surface can pull on what passes through it")).toBeVisible();
+  await expect(page.getByText(/Not ticked yet/)).toBeVisible();
+  for (const box of await page.getByRole("main").locator("ol").getByRole("checkbox").all()) {
+    if (!(await box.isChecked())) await box.check();
+  }
+  await page.getByLabel("correct for the air that carries what is on the scale").uncheck();
+  await expect(page.getByText(/Not ticked yet/)).toHaveCount(0);
+  await press(page, page.getByRole("button", { name: "Take it into the account" }));
+
+  // The blank: 3.41 g over 7.943 mL is 0.429 g/mL.
+  await job(page, "On the scale");
+  await enter(page, "Reading", "3.41");
+  await press(page, page.getByRole("button", { name: "Take it into the account" }));
+  await expect(page.getByRole("button", { name: /^Density of the body/ })).toContainText("0.429");
+
+  // The plan, from weights of usual sizes.
+  await job(page, "Own box");
+  await press(page, page.getByRole("button", { name: "Add weights of usual sizes" }));
+  await expect(page.getByText("not weighed").first()).toBeVisible();
+  await job(page, "Ballast plan");
+  await enter(page, "Wall to the skin", "1");
+  await press(
+    page,
+    page.getByRole("group", { name: "Places for weights, at most" }).getByRole("button", { name: "3" }),
+  );
+  await press(page, page.getByRole("button", { name: "Find plans" }));
+  const take = page.getByRole("button", { name: "Take this plan" });
+  await expect(take).toBeVisible();
+  const wanted = numberIn(await page.getByText(/^For .* net after all coats/).innerText());
+  const before = await netGrams(page);
+  await press(page, take);
+  await expect.poll(async () => Math.abs((await netGrams(page)) - wanted)).toBeLessThanOrEqual(0.06);
+  await undo(page);
+  await expectNet(page, before);
+  await press(page, page.getByRole("button", { name: /^Redo/ }));
+  await expect(page.getByText("On target")).toBeVisible();
+
+  // The finished bait on the scale narrows the band, and its remainder is said.
+  await job(page, "On the scale");
+  await press(page, page.getByRole("button", { name: "everything" }));
+  await enter(page, "Reading", "9.30");
+  await press(page, page.getByRole("button", { name: "Take it into the account" }));
+  const readings = page.getByRole("region", { name: "Readings in the document" }).getByRole("listitem");
+  await expect(readings).toHaveCount(3);
+  await expect(readings.nth(2)).toContainText("left over");
+});
+
+test("a reading that is far from the drawing is warned about", async ({ page }) => {
+  await open(page, "weigh", true);
+  await job(page, "Under water");
+  await enter(page, "Rise of the scale", "9.0");
+  await expect(page.getByRole("alert").filter({ hasText: "look for a bubble" })).toBeVisible();
+});
+
+test("the box is weighed many at a time, and is there after a reload", async ({ page }) => {
+  await open(page, "weigh", true);
+  await job(page, "Own box");
+  await press(page, page.getByRole("button", { name: "Add a thing" }));
+  await page.getByRole("textbox", { name: "Name", exact: true }).fill("belly treble");
+  await enter(page, "Together they weigh", "5.2");
+  // Ten together, 5.2 g: 0.52 g each.
+  await press(page, page.getByRole("button", { name: "Put it into the box" }));
+  await expect(page.getByText("0.520\u202fg each")).toBeVisible();
+  await page.reload();
+  await expect(net(page)).toBeVisible();
+  await job(page, "Own box");
+  await expect(page.getByText("0.520\u202fg each")).toBeVisible();
+});
+
+test("what changes what, and how sure, come from the worker", async ({ page }) => {
+  await open(page, "weigh", true);
+  await job(page, "What changes what");
+  // 0.1 g more of a steel hook (7.82 g/mL) in fresh water: −0.1 · (1 − 1/7.82) = −0.087 g.
+  const row = page.getByRole("row").filter({ has: page.getByRole("rowheader", { name: "belly hook" }) });
+  await expect(row.first()).toContainText("0.087");
+  await job(page, "How sure");
+  await expect(page.getByRole("button", { name: /^Band of the rise/ })).toContainText("mm/s");
+  await expect(page.getByText("The net hangs most on")).toBeVisible();
+});
+
+for (const scheme of ["light", "dark"] as const) {
+  test(`axe finds nothing and nothing is too wide: Weigh, ${scheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await open(page, "weigh", true);
+    await press(page, page.getByRole("main").getByRole("button", { name: "Set a target" }));
+    for (const [name, title] of JOBS) {
+      await job(page, name);
+      await expect(page.getByRole("heading", { name: title, level: 2 })).toBeVisible();
+      await page.mouse.move(0, 0);
+      const found = await new AxeBuilder({ page }).withTags(RULES).analyze();
+      expect(
+        found.violations.map(({ id, nodes }) => ({ id, nodes: nodes.map((node) => node.html) })),
+        name,
+      ).toEqual([]);
+      const width = await page.evaluate(() => [
+        document.documentElement.scrollWidth,
+        document.documentElement.clientWidth,
+      ]);
+      expect(width[0], name).toBe(width[1]);
+    }
+  });
+}
