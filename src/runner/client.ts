@@ -1,10 +1,10 @@
 import { proxy, wrap } from "comlink";
 import type { Endpoint, Remote } from "comlink";
 import type { Scenario, Stage } from "../document";
-import type { RiseBand, SensitivityRow, SwapResult } from "../model/bench";
+import type { RiseBand, SensitivityRow } from "../model/bench";
 import type { Band, BandOptions, PlanResult } from "../model/statics";
 import type { Calibration, ReachRow, TerminalRise } from "../model/tow";
-import type { Righting, SwapJob, TubAnswer, TubReading } from "./float";
+import type { Righting, SwapAnswer, SwapJob, TubAnswer, TubReading } from "./float";
 import type { LimitQuery, ReachJob, RunJob, RunSink, Ticket, WorkerApi } from "./protocol";
 import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob } from "./reach-map";
 import type { PlanJob } from "./weigh";
@@ -119,7 +119,7 @@ export class ModelClient {
   }
 
   /** Swaps that bring the bait to a goal in another water. */
-  swaps(job: SwapJob, lane = "swaps"): Promise<SwapResult | null> {
+  swaps(job: SwapJob, lane = "swaps"): Promise<SwapAnswer | null> {
     const ticket = this.take(lane);
     return this.ask(ticket, (api) => api.swaps(ticket, job));
   }

@@ -1,7 +1,7 @@
 import { compile } from "../document";
 import type { Compiled, Scenario, Stage } from "../document";
 import { assemble, MID, withOnly } from "../model/bait";
-import type { Bait } from "../model/bait";
+import type { Bait, BaitSpec } from "../model/bait";
 import { seenAttitude, seenWaterline, swaps, timedTravel, withLeader } from "../model/bench";
 import type { SwapGoal, SwapPart, SwapResult, Timed, Tub } from "../model/bench";
 import type { Surroundings } from "../model/forces";
@@ -115,13 +115,18 @@ export interface SwapJob {
   readonly parts: readonly SwapPart[];
 }
 
+export interface SwapAnswer extends SwapResult {
+  /** The bait that the swaps change, with the leader where one hangs. What a swap leaves alone is the same object. */
+  readonly spec: BaitSpec;
+}
+
 /** Swaps of hooks, rings, clips and strips that bring the bait to a goal in another water. */
-export function swapsFor({ scenario, salinity, temperature, leader, goal, parts }: SwapJob): SwapResult {
+export function swapsFor({ scenario, salinity, temperature, leader, goal, parts }: SwapJob): SwapAnswer {
   const compiled = compile(scenario);
   const around = inWater(compiled.around, salinity, temperature);
-  return swaps(withHanging(compiled, leader), around, goal, parts, {
-    bibFactor: compiled.calibration.bibFactor,
-  });
+  const bait = withHanging(compiled, leader);
+  const { bibFactor } = compiled.calibration;
+  return { ...swaps(bait, around, goal, parts, { bibFactor }), spec: bait.spec };
 }
 
 /** The bait with a leader that hangs at its nose, its body as the bench has found it. */

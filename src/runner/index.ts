@@ -1,5 +1,5 @@
 export { ModelClient } from "./client";
-export type { Righting, SwapJob, TubAnswer, TubReading } from "./float";
+export type { Righting, SwapAnswer, SwapJob, TubAnswer, TubReading } from "./float";
 export { swimSetup, tubSetup } from "./jobs";
 export type { Tub } from "./jobs";
 export { ReachPool } from "./pool";

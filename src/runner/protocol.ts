@@ -1,9 +1,9 @@
 import type { Scenario, Stage } from "../document";
-import type { RiseBand, SensitivityRow, SwapResult } from "../model/bench";
+import type { RiseBand, SensitivityRow } from "../model/bench";
 import type { RecordingChunk, RecordingMeta } from "../model/motion";
 import type { Band, BandOptions, PlanResult } from "../model/statics";
 import type { Calibration, ReachRow, TerminalRise } from "../model/tow";
-import type { Righting, SwapJob, TubAnswer, TubReading } from "./float";
+import type { Righting, SwapAnswer, SwapJob, TubAnswer, TubReading } from "./float";
 import type { Tub } from "./jobs";
 import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob } from "./reach-map";
 import type { ReachVariable } from "./vary";
@@ -65,7 +65,7 @@ export interface WorkerApi {
   calibrate(ticket: Ticket, scenario: Scenario, measured: MeasuredDepth): Promise<Calibration | null>;
   righting(ticket: Ticket, scenario: Scenario, stage: Stage): Promise<Righting | null>;
   tub(ticket: Ticket, scenario: Scenario, reading: TubReading): Promise<TubAnswer | null>;
-  swaps(ticket: Ticket, job: SwapJob): Promise<SwapResult | null>;
+  swaps(ticket: Ticket, job: SwapJob): Promise<SwapAnswer | null>;
   plan(ticket: Ticket, job: PlanJob): Promise<PlanResult | null>;
   /** `hooks`: masses of the hooks in the box, kg. */
   effects(ticket: Ticket, scenario: Scenario, hooks: readonly number[]): Promise<SensitivityRow[] | null>;
