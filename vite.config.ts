@@ -16,11 +16,13 @@ const withoutPolicyInDevelopment: Plugin = {
 
 /**
  * Rooms whose modules do nothing but define, so that what a page or a worker does not use stays out of it: the page
- * needs no physics engine, the worker no schema. The engine's own room is left out: its imports set the engine up.
+ * needs no physics engine, the worker no schema. The engine's own room is left out: its imports set the engine up. Of the
+ * plots only the door: whoever saves a file through it needs no plot (the plots' own modules bring their styles).
  */
 const treeshake = {
   moduleSideEffects: (id: string): boolean =>
-    !/\/src\/(model|document|runner|units)\//.test(id) || /\/motion\/engine\/|\/runner\/worker/.test(id),
+    !/\/src\/((model|document|runner|units)\/|ui\/plots\/index\.ts)/.test(id) ||
+    /\/motion\/engine\/|\/runner\/worker/.test(id),
 };
 
 export default defineConfig({

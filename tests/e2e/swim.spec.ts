@@ -74,6 +74,8 @@ test("a rhythm fills the cast, its numbers are typed, and it is saved with the s
   // 5.2 · 0.14 m = 0.728 m a turn: 100 a minute are 1.2133 m/s.
   await type(cadence, "Handle turns / min", "100");
   await expect(cadence.getByRole("textbox", { name: "Retrieve speed" })).toHaveValue("1.2133");
+  // In a field that is typed in, the key belongs to the field.
+  await move(page, 1).focus();
   const saving = page.waitForEvent("download");
   await page.keyboard.press("Control+s");
   const download = await saving;

@@ -1,4 +1,5 @@
 /** Curves over time, and the plots and recordings as files. */
 export { default as TimePlot } from "./TimePlot.svelte";
-export { download, exportPlotSVG, exportPNG, recordingCSV } from "./export";
+export { exportPlotSVG, exportPNG } from "./export";
+export { download, recordingCSV } from "./files";
 export type { PlotMark, Series } from "./types";

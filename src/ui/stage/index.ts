@@ -7,6 +7,7 @@ export { default as Stage } from "./Stage.svelte";
 export { default as Transport } from "./Transport.svelte";
 export { Player } from "./player.svelte";
 export { sceneOf } from "./scene";
+export { niceStep, ticksBetween } from "./ticks";
 export { RIVAL_DASH } from "./types";
 export type { Posed, Rival, Scene, StageOptions } from "./types";
 

@@ -10,7 +10,7 @@ import {
   valueText,
 } from "../../../src/ui/plots/axes";
 import { decimate, nearestIndex, rangeOf } from "../../../src/ui/plots/decimate";
-import { recordingCSV } from "../../../src/ui/plots/export";
+import { recordingCSV } from "../../../src/ui/plots/files";
 import type { Series } from "../../../src/ui/plots";
 
 const times = (n: number, rate = 60): Float64Array => Float64Array.from({ length: n }, (_, i) => i / rate);
