@@ -130,6 +130,26 @@ test("a reading that is far from the drawing is warned about", async ({ page }) 
   await expect(page.getByRole("alert").filter({ hasText: "look for a bubble" })).toBeVisible();
 });
 
+test("a sinking bait on a thread, and a piece of the wood", async ({ page }) => {
+  await open(page, "weigh", true);
+  await job(page, "Under water");
+  await press(page, page.getByRole("button", { name: "It sinks" }));
+  await press(page, page.getByRole("button", { name: "everything" }));
+  await enter(page, "Weight in air", "9.50");
+  await enter(page, "Weight under water", "0.30");
+  // It loses 9.20 g in tap water of 998.207 kg/m³: 9.2165 mL.
+  await expect(page.getByRole("button", { name: /^Volume:/ })).toContainText("9.217");
+  await press(page, page.getByRole("button", { name: "Take it into the account" }));
+  // In the document's water of 8 °C, 999.85 kg/m³, that volume carries 9.2152 g of the 9.50 g.
+  await expectNet(page, -0.28);
+
+  await press(page, page.getByRole("button", { name: "A piece of the wood" }));
+  await enter(page, "Weight in air", "4.00");
+  await enter(page, "Rise of the scale", "10.00");
+  // 4 g over 10.018 mL.
+  await expect(page.getByText("0.399\u202fg/mL", { exact: true })).toBeVisible();
+});
+
 test("the box is weighed many at a time, and is there after a reload", async ({ page }) => {
   await open(page, "weigh", true);
   await job(page, "Own box");

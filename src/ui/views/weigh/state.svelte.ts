@@ -39,6 +39,8 @@ export class UnderWater {
   air = $state(false);
   /** Items on the scale, by their labels in the account. */
   parts = $state.raw<readonly string[]>(["body"]);
+  /** Items whose place had been cut into the body already (of a piece that is weighed in air too). */
+  cut = $state.raw<readonly string[]>([]);
 
   /** For the next one: same scale, same water, same pusher. */
   clear(): void {
