@@ -1,5 +1,5 @@
 import { expect, test } from "./fixture";
-import { open, recorded } from "./page";
+import { clock, open, recorded } from "./page";
 
 for (const view of ["float", "swim"] as const) {
   test(`every number of the ${view} answers why, and gives the focus back`, async ({ page }) => {
@@ -11,6 +11,12 @@ for (const view of ["float", "swim"] as const) {
       if ((await details.getAttribute("open")) === null) await details.locator("summary").click();
     }
     await page.getByRole("button", { name: "Forces" }).click();
+    if (view === "float") {
+      // At rest it has no moment: let go and stopped, it has one.
+      await page.keyboard.press("u");
+      await expect.poll(() => clock(page)).toBeGreaterThan(0.2);
+      await page.getByRole("button", { name: "Pause", exact: true }).click();
+    }
     const numbers = page.getByTitle(/^Why this (number|force)\?$/);
     const count = await numbers.count();
     expect(count).toBeGreaterThan(18);

@@ -5,6 +5,8 @@ export interface View {
   /** Stands in the address. */
   readonly key: string;
   readonly label: string;
+  /** Keys that the view listens to itself, for the page's list of keys. */
+  readonly keys?: readonly { readonly keys: string; readonly does: string }[];
   /** The large part: drawing, numbers, plots. */
   readonly Main: Component;
   /** The column of inputs. */

@@ -6,6 +6,7 @@ import Side from "./SideLater.svelte";
 export const float: View = {
   key: "float",
   label: "Float",
+  keys: [{ keys: "u", does: "in ‘Float’: push the bait under and let it go" }],
   Main,
   Side,
 };
