@@ -16,18 +16,17 @@ export interface Beat {
 }
 
 /**
- * An estimate of how fast the bait swings from side to side: the rate at which the bib sheds vortices, f = St·U/b, b the
- * bib's extent across the flow in the plane of motion, length·sin α with α = β − θ (docs/model.md §10). The model does not
- * simulate roll and yaw: this is an order of size, ±50 %. Null without a bib or where the bib lies along the flow.
+ * An estimate of how fast the bait swings from side to side: the rate at which the bib sheds eddies to one side and the other,
+ * f = St·U/b, b the bib's width: of the plate seen along the flow, the extent from side to side (docs/model.md §10). The model
+ * does not simulate roll and yaw: this is an order of size, ±50 %. Null without a bib, or where the flow does not meet its
+ * front face (α = β − θ from 0 to 180°).
  *
  * @param speed m/s
  * @param pitch rad, running attitude
  */
 export function beat(bait: Bait, speed: number, pitch: number): Beat | null {
   const { bib } = bait.spec;
-  if (!bib || !(speed > 0)) return null;
-  const width = bib.length * Math.abs(Math.sin(bib.angle - pitch));
-  if (!(width > 1e-6)) return null;
-  const frequency = (STROUHAL * speed) / width;
-  return { frequency, low: frequency * (1 - BEAT_BAND), high: frequency * (1 + BEAT_BAND), width };
+  if (!bib || !(speed > 0) || !(Math.sin(bib.angle - pitch) > 0)) return null;
+  const frequency = (STROUHAL * speed) / bib.width;
+  return { frequency, low: frequency * (1 - BEAT_BAND), high: frequency * (1 + BEAT_BAND), width: bib.width };
 }

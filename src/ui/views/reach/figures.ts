@@ -213,12 +213,12 @@ export function pointFigures(
         title: "Beats a second: an estimate",
         value: `${beat.low.toPrecision(2)} to ${beat.high.toPrecision(2)} in a second`,
         meaning:
-          "How fast a bib of this width across the flow would shed eddies to one side and the other. The swing itself is not simulated: take it as an order of size.",
+          "How fast a bib of this width would shed eddies to one side and the other. The swing itself is not simulated: take it as an order of size.",
         formula: "f = St · U / b,  b = bib length · |sin(β − θ)|",
         inputs: [
           { name: "St", value: "0.15" },
           { name: "U, tow speed", value: units.show(speed, "m/s", 2) },
-          { name: "b, bib across the flow", value: units.show(beat.width * 1e3, "mm", 1) },
+          { name: "b, width of the bib", value: units.show(beat.width * 1e3, "mm", 1) },
           { name: "middle of the band", value: `${beat.frequency.toPrecision(2)} in a second` },
         ],
         source:
