@@ -19,7 +19,9 @@ export interface Rival extends Variant {
  */
 export class Rivals {
   readonly #slots: Readonly<Record<Letter, RunSlot>>;
-  readonly #made = new Map<Letter, { readonly worked: Worked; readonly cadence: Scenario["cadence"] }>();
+  readonly #made: Partial<
+    Record<Letter, { readonly worked: Worked; readonly cadence: Scenario["cadence"] } | undefined>
+  > = {};
   readonly #work: Workspace;
   readonly #compare: Compare;
   readonly #session: Session;
@@ -58,17 +60,17 @@ export class Rivals {
 
   #go(variants: readonly Variant[], cadence: Scenario["cadence"], busy: boolean): void {
     for (const letter of LETTERS)
-      if (this.#made.has(letter) && variants.every((one) => one.letter !== letter)) {
+      if (this.#made[letter] !== undefined && variants.every((one) => one.letter !== letter)) {
         this.#slots[letter].clear();
-        this.#made.delete(letter);
+        this.#made[letter] = undefined;
       }
     for (const { letter, worked } of variants) {
-      const made = this.#made.get(letter);
+      const made = this.#made[letter];
       if (made?.worked === worked && made.cadence === cadence) continue;
       // What runs through an older cadence is of no use any longer.
       if (made !== undefined && this.#slots[letter].busy) this.#slots[letter].clear();
       if (busy) continue;
-      this.#made.set(letter, { worked, cadence });
+      this.#made[letter] = { worked, cadence };
       void this.#slots[letter].record({ kind: "swim", scenario: { ...worked.scenario, cadence } }, worked);
       return;
     }

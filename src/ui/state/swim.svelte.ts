@@ -6,7 +6,6 @@ import { CadenceEditor } from "./cadence-editor.svelte";
 import type { Compare } from "./compare.svelte";
 import { Rivals } from "./rivals.svelte";
 import type { Rival } from "./rivals.svelte";
-import type { RunSlot } from "./runs.svelte";
 import type { Session } from "./session.svelte";
 import type { Workspace } from "./workspace.svelte";
 
@@ -97,6 +96,3 @@ function tell(recording: GrowingRecording, weed: number | null, zone: Zone | nul
   const events = eventsOf(recording, weed);
   return { recording, frames: recording.frames, events, summary: summaryOf(recording, events, zone) };
 }
-
-/** True where a run is still growing or could not be done. */
-export const unfinished = ({ busy, failure }: RunSlot): boolean => busy || failure !== null;

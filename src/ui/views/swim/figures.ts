@@ -22,6 +22,8 @@ export function runFigures(summary: RunSummary | null, zone: Zone | null): reado
   const running = summary?.running ?? null;
   const pause = summary?.pause ?? null;
   const pull = summary?.pull ?? null;
+  const toDepth = summary?.toDepth ?? null;
+  const inside = summary?.zone ?? null;
   const wait = summary === null ? "working …" : "";
   const pauseWords = summary === null ? "working …" : pause === null ? "no pause of half a second" : "";
   const whyPause = (units: Units, title: string, value: string, formula: string) => ({
@@ -61,13 +63,13 @@ export function runFigures(summary: RunSummary | null, zone: Zone | null): reado
     figure({
       key: "toDepth",
       label: "Time to depth",
-      value: summary?.toDepth ?? null,
+      value: toDepth,
       unit: "s",
       digits: 1,
       words: wait,
       why: (units) => ({
         title: "Time to depth",
-        value: summary?.toDepth == null ? "none" : units.show(summary.toDepth, "s", 1),
+        value: toDepth === null ? "none" : units.show(toDepth, "s", 1),
         meaning: `From the splash to the first moment at ${AT_DEPTH * 100} % of the greatest depth of this run.`,
         formula: `first t with depth(t) ≥ ${AT_DEPTH} · greatest depth`,
         inputs:
@@ -161,16 +163,16 @@ export function runFigures(summary: RunSummary | null, zone: Zone | null): reado
           figure({
             key: "zone",
             label: "In the strike zone",
-            value: summary?.zone?.seconds ?? null,
+            value: inside?.seconds ?? null,
             unit: "s",
             digits: 1,
             words:
-              summary?.zone == null || summary.zone.of === 0
+              inside === null || inside.of === 0
                 ? wait
-                : `${((100 * summary.zone.seconds) / summary.zone.of).toFixed(0)} % of the run`,
+                : `${((100 * inside.seconds) / inside.of).toFixed(0)} % of the run`,
             why: (units: Units) => ({
               title: "Time in the strike zone",
-              value: summary?.zone == null ? "being worked out" : units.show(summary.zone.seconds, "s", 1),
+              value: inside === null ? "being worked out" : units.show(inside.seconds, "s", 1),
               meaning: "How long the tie eye is within the depths in which the bait is wanted.",
               formula: "frames with from ≤ depth ≤ to, over frames a second",
               inputs: [
@@ -213,7 +215,7 @@ export function beatBand(
       inputs: [
         { name: "St", value: units.bare(STROUHAL, "", 2) },
         { name: "U, mean speed while it runs", value: units.show(running.speed, "m/s", 2) },
-        { name: "b, bib across the flow", value: units.show(found.width * 1e3, "mm", 1) },
+        { name: "b, width of the bib", value: units.show(found.width * 1e3, "mm", 1) },
         { name: "θ, running attitude", value: units.show(degrees(running.pitch), "°", 1, true) },
         { name: "middle of the band", value: `${units.bare(found.frequency, "", 1)} a second` },
       ],

@@ -1,3 +1,5 @@
+import type { Leg, RodState, Timeline } from "../../../model/motion";
+
 /** A path as SVG draws it, of points at least `least` px apart: what lies nearer cannot be seen. */
 export function trackPath(
   xs: ArrayLike<number>,
@@ -53,4 +55,27 @@ export function axisDepth(
   return Number.isFinite(floor) && floor <= 2.2 * wanted
     ? { depth: floor, floor: true }
     : { depth: wanted, floor: false };
+}
+
+/** Where the rod tip is at a time: s; m along the retrieve and up, as the timeline has it. */
+export interface TipPoint {
+  readonly time: number;
+  readonly x: number;
+  readonly z: number;
+}
+
+/** The rod tip's way through a cadence: ten points of each twitch and lift, one of what keeps it still, and the end. */
+export function tipWay(timeline: Timeline, legs: readonly Leg[]): readonly TipPoint[] {
+  const out: RodState = { x: 0, z: 0, vx: 0, vz: 0, wound: 0, winding: 0, free: false, gone: false };
+  const points: TipPoint[] = [];
+  const put = (time: number): void => {
+    timeline.at(time, out);
+    points.push({ time, x: out.x, z: out.z });
+  };
+  for (const { move, start, end } of legs) {
+    const steps = (move.do === "twitch" || move.do === "lift") && end > start ? 10 : 1;
+    for (let i = 0; i < steps; i++) put(start + ((end - start) * i) / steps);
+  }
+  put(legs.at(-1)?.end ?? 0);
+  return points;
 }
