@@ -214,7 +214,7 @@ export function pointFigures(
         value: `${beat.low.toPrecision(2)} to ${beat.high.toPrecision(2)} in a second`,
         meaning:
           "How fast a bib of this width would shed eddies to one side and the other. The swing itself is not simulated: take it as an order of size.",
-        formula: "f = St · U / b,  b = bib length · |sin(β − θ)|",
+        formula: "f = St · U / b, b the bib's width",
         inputs: [
           { name: "St", value: "0.15" },
           { name: "U, tow speed", value: units.show(speed, "m/s", 2) },
