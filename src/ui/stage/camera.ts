@@ -59,7 +59,8 @@ export function closeScale(scene: Scene, size: Size): number {
   const tall = extent.maxZ - extent.minZ + STEEP * length;
   const fits = (0.9 * (size.height - rulerSizes(size).bottom)) / tall;
   const [least, most] = CLOSE_SHARE.map((share) => (share * size.width) / length) as [number, number];
-  return Math.min(Math.max(least, Math.min(most, fits)), (1.15 * size.height) / length);
+  const whole = (0.9 * (size.height - rulerSizes(size).bottom)) / (scene.whole ?? 0);
+  return Math.min(Math.max(least, Math.min(most, fits)), (1.15 * size.height) / length, whole);
 }
 
 /** Depth of water that the framing of the column shows: the whole where there is a floor, else 2 m or to the bait. */

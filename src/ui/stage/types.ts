@@ -29,6 +29,8 @@ export interface Scene {
   readonly B: Vec;
   /** Box round the level bait with its hooks hanging straight down. */
   readonly extent: Box;
+  /** Height that a close picture has to hold wholly, m: of a bait that stands on end at the surface, say. */
+  readonly whole?: number;
 }
 
 export interface Box {

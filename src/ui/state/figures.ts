@@ -262,6 +262,11 @@ export function floatFigures({ statics }: Worked): readonly Figure[] {
   const trim = degrees(floating.pitch);
   const GM = millimetres(floating.GM);
   const over = floating.GM <= 0;
+  const roll = over
+    ? "lies on its side"
+    : attitudeWords(trim) === "belly up"
+      ? "stays belly up"
+      : "stays upright";
   return [
     {
       key: "trim",
@@ -320,10 +325,10 @@ export function floatFigures({ statics }: Worked): readonly Figure[] {
       unit: "mm",
       digits: 2,
       signed: true,
-      words: over ? "lies on its side" : "stays upright",
+      words: roll,
       why: (units) => ({
         title: "Metacentric height",
-        value: `${units.show(GM, "mm", 2, true)} · ${over ? "lies on its side" : "stays upright"}`,
+        value: `${units.show(GM, "mm", 2, true)} · ${roll}`,
         meaning: "Above zero the floating bait rights itself when it heels; below zero it lies over.",
         formula: "GM = (Z_B − Z_G) + I_T / V",
         inputs: [

@@ -2,6 +2,7 @@ import { add, cos, sin, turn } from "../../../model/base";
 import type { Vec } from "../../../model/base";
 import type { Bait, BallSide } from "../../../model/bait";
 import type { Snapshot } from "../../../model/motion";
+import type { Scene } from "../../stage";
 
 /** A bait that a hand or the water holds still: where its nose tip is, how it is pitched, where its loose balls lie. */
 interface Pose {
@@ -45,4 +46,20 @@ export function noseAfloat(bait: Bait, pitch: number, level: number): Vec {
 export function noseAtDepth(bait: Bait, pitch: number, depth: number): Vec {
   const eye = turn(bait.spec.tie, sin(pitch), cos(pitch));
   return { x: (bait.shape.length / 2) * cos(pitch), z: 0 - depth - eye.z };
+}
+
+/** Highest and lowest that a bait in a pose reaches with its hooks, m; the still surface counts where the bait is near it. */
+export function spanOf(
+  scene: Scene,
+  { nose, pitch, hooks }: Snapshot,
+): { readonly top: number; readonly bottom: number } {
+  const [s, c] = [sin(pitch), cos(pitch)];
+  const heights = scene.outline.map((p) => nose.z + turn(p, s, c).z);
+  const hung = scene.hangers.filter((one) => one.hookLength !== null || one.ringRadius !== null);
+  const low = hooks.map((hook, i) => {
+    const hanger = hung[i];
+    return hook.at.z - (hanger?.hookLength ?? 0) - 2 * (hanger?.ringRadius ?? 0);
+  });
+  const [top, bottom] = [Math.max(...heights), Math.min(...heights, ...low)];
+  return { top: top > -scene.length ? Math.max(top, 0) : top, bottom };
 }
