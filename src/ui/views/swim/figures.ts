@@ -211,7 +211,7 @@ export function beatBand(
       meaning:
         "How often the bait swings from side to side while it runs. The model moves in one plane and does not simulate this: " +
         "it is the rate at which the bib sheds vortices, good for an order of size and for comparing bibs.",
-      formula: `f = St · U / b, b = length · |sin(β − θ)|; ± ${BEAT_BAND * 100} %`,
+      formula: `f = St · U / b, b the bib's width; ± ${BEAT_BAND * 100} %`,
       inputs: [
         { name: "St", value: units.bare(STROUHAL, "", 2) },
         { name: "U, mean speed while it runs", value: units.show(running.speed, "m/s", 2) },
