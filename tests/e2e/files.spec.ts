@@ -121,6 +121,38 @@ test("unsaved work is asked for before another file takes its place, and undo br
   expect(await netGrams(page)).toBe(verdict);
 });
 
+test("a new bait: plain, asked for before it takes the place of unsaved work, and undone", async ({
+  page,
+}) => {
+  await open(page, "float", true);
+  const name = page.getByLabel("Name of this document");
+  const first = await name.inputValue();
+  await fromMenu(page, "New bait", "New bait");
+  await expect(name).toHaveValue("New bait");
+  await expect(page.getByText("changed, not saved")).toHaveCount(0);
+  expect(await netGrams(page)).toBeGreaterThan(3);
+  await undo(page);
+  await expect(name).toHaveValue(first);
+
+  const body = await unfold(page, "Body");
+  await type(body, "Body density", "0.437");
+  const verdict = await netGrams(page);
+  await fromMenu(page, "New bait", "New bait");
+  const dialog = page.getByRole("dialog", { name: /not saved/ });
+  await dialog.getByRole("button", { name: /^Keep/ }).click();
+  expect(await netGrams(page)).toBe(verdict);
+  await fromMenu(page, "New bait", "New bait");
+  await dialog.getByRole("button", { name: "Open without saving" }).click();
+  await expect(name).toHaveValue("New bait");
+  await undo(page);
+  await expectNet(page, verdict);
+
+  await fromMenu(page, "Scenarios", "Scenarios");
+  const chooser = page.getByRole("dialog", { name: "Scenarios" });
+  await expect(chooser.getByRole("button", { name: new RegExp(`^${first}`) })).toBeVisible();
+  await expect(chooser.getByRole("button", { name: /^New bait/ })).toHaveCount(0);
+});
+
 test("a file dropped on the page opens", async ({ page }) => {
   await open(page, "float", true);
   const other = scenarios.find(({ name }) => name.startsWith("ellipsoid"));

@@ -39,6 +39,16 @@ test("the list of keys opens and closes by key", async ({ page }) => {
   await expect(list).toHaveCount(0);
 });
 
+test("a new bait by key, and back", async ({ page }) => {
+  await open(page, "float", true);
+  const name = page.getByLabel("Name of this document");
+  const first = await name.inputValue();
+  await page.keyboard.press("n");
+  await expect(name).toHaveValue("New bait");
+  await page.keyboard.press("Control+z");
+  await expect(name).toHaveValue(first);
+});
+
 test("a field being typed in keeps its keys", async ({ page }) => {
   await open(page, "float", true);
   await recorded(page);

@@ -1,6 +1,7 @@
 import { parseScenario } from "../../document";
 import type { Problem, Scenario } from "../../document";
 import { download } from "../plots";
+import { starter } from "./starter";
 import type { Workspace } from "./workspace.svelte";
 
 /** What stands in the way of opening a file, shown as a dialog. */
@@ -81,15 +82,17 @@ export class Files {
       this.asking = { kind: "problems", file, problems: parsed.problems };
       return;
     }
-    const next: Next = {
+    this.#offer({
       scenario: parsed.scenario,
       notes: parsed.notes,
       saved: options.saved ?? true,
       then: options.then ?? (() => undefined),
-    };
-    this.#work.settle();
-    if (this.#work.changed) this.asking = { kind: "replace", next };
-    else this.#put(next);
+    });
+  }
+
+  /** Starts a plain bait of one's own: asks first where unsaved changes would go. Untouched, it needs no saving. */
+  newBait(): void {
+    this.#offer({ scenario: starter(), notes: [], saved: true, then: () => undefined });
   }
 
   /** The answer to 'replace': go ahead. */
@@ -118,6 +121,12 @@ export class Files {
     this.notice = text;
     clearTimeout(this.#going);
     this.#going = setTimeout(() => (this.notice = null), NOTICE_MS);
+  }
+
+  #offer(next: Next): void {
+    this.#work.settle();
+    if (this.#work.changed) this.asking = { kind: "replace", next };
+    else this.#put(next);
   }
 
   #put({ scenario, notes, saved, then }: Next): void {
