@@ -1,4 +1,5 @@
-import type { BaitSpec, CorrectionSpec, Stuff } from "../model/bait";
+import { assemble, prepareBench, readingHeldUnder, scaleReading } from "../model/bait";
+import type { BaitSpec, CorrectionSpec, Item, Stuff } from "../model/bait";
 import type { Swap } from "../model/bench";
 import type { Plan } from "../model/statics";
 import type { Vec } from "../model/base";
@@ -55,6 +56,46 @@ export function correctionEntry(c: CorrectionSpec, from?: string): Scenario["cor
 }
 
 /**
+ * Readings are facts about what was on the scale then. What has been swapped since is taken off them, as the account had it:
+ * the rest of the reading says the same of the body as before.
+ *
+ * @param gone whether a row of the account is no longer what it was
+ */
+function withoutSwapped(
+  scenario: Scenario,
+  before: BaitSpec,
+  gone: (row: Item) => boolean,
+): Scenario["bench"] {
+  const rows = assemble(before).items.filter((row) => row.group !== "body" && row.group !== "corrections");
+  const prepared = prepareBench(before, rows);
+  return scenario.bench.flatMap((reading, i): Scenario["bench"][number][] => {
+    const read = prepared[i];
+    if (read === undefined) throw new Error(`bench[${i}] is not a reading of the bait that the swap is for`);
+    const there = read.others.flatMap((k) => rows[k] ?? []);
+    const off = there.filter(gone);
+    if (off.length === 0) return [reading];
+    const left = there.filter((row) => !gone(row)).map((row) => row.item);
+    // Of what was on the scale nothing is left on the bait: it says nothing of it any more.
+    if (!read.hasBody && left.length === 0) return [];
+    const air = reading.air === true;
+    const share = off.reduce((sum, { mass, displaced }) => {
+      if (reading.kind === "displacement") return sum + readingHeldUnder(displaced, read.tap, air);
+      return sum + (air ? scaleReading(mass, displaced) : mass);
+    }, 0);
+    const less = (value: number): number => plain(value - g(share));
+    const { repeats_g: repeats } = reading;
+    return [
+      {
+        ...reading,
+        reading_g: less(reading.reading_g),
+        with: [...(read.hasBody ? ["body"] : []), ...left],
+        ...(repeats === undefined ? {} : { repeats_g: repeats.map(less) }),
+      },
+    ];
+  });
+}
+
+/**
  * The scenario with a swap's hooks, rings, clips and strips.
  *
  * @param before the spec that the swap was worked out for: what it had beyond the scenario (a leader that hangs at the nose)
@@ -74,8 +115,13 @@ export function adoptSwap(scenario: Scenario, before: BaitSpec, swap: Swap): Sce
     density_g_ml: plain(p.density / 1e3),
     ...(p.weighed === true ? { weighed: true } : {}),
   });
+  const swapped = ({ group, index, part }: Item): boolean =>
+    group === "hangers" &&
+    (part === "hook" || part === "ring") &&
+    hangers[index]?.[part] !== before.hangers[index]?.[part];
   return {
     ...scenario,
+    bench: withoutSwapped(scenario, before, swapped),
     bait: {
       ...scenario.bait,
       hangers: scenario.bait.hangers.map((h, i) => {

@@ -3,7 +3,11 @@ import { expect } from "./fixture";
 
 /** The words and places by which a person finds their way; tests speak of the page through these. */
 
-export async function open(page: Page, view: "weigh" | "float" | "swim" = "float", still = false): Promise<void> {
+export async function open(
+  page: Page,
+  view: "weigh" | "float" | "swim" = "float",
+  still = false,
+): Promise<void> {
   if (still) await page.emulateMedia({ reducedMotion: "reduce" });
   await page.goto(`./#${view}`);
   await expect(net(page)).toBeVisible();
@@ -76,4 +80,30 @@ export async function clock(page: Page): Promise<number> {
 /** Waits until the whole run has been recorded: then it can be saved as CSV. */
 export async function recorded(page: Page): Promise<void> {
   await expect(page.getByRole("button", { name: "CSV" })).toBeEnabled();
+}
+
+/** A touch on a phone, a click on a desk. */
+export async function press(page: Page, what: Locator): Promise<void> {
+  if (isPhone(page)) await what.tap();
+  else await what.click();
+}
+
+/** Turns to one of the jobs of the bench. */
+export async function job(page: Page, name: string): Promise<void> {
+  const jobs = page.getByRole("navigation", { name: "Jobs of the bench" });
+  await press(page, jobs.getByRole("button", { name, exact: true }));
+}
+
+/** Types into a number field of the main part and takes it. */
+export async function enter(page: Page, label: string | RegExp, text: string): Promise<void> {
+  const field = page.getByRole("main").getByRole("textbox", { name: label, exact: true }).first();
+  await field.fill(text);
+  await field.press("Enter");
+}
+
+/** The first number of the page's text, with its real minus sign. */
+export function numberIn(text: string): number {
+  const found = /[-+]?\d+(\.\d+)?/.exec(text.replaceAll("\u2212", "-"));
+  if (found === null) throw new Error(`no number in ‘${text}’`);
+  return Number(found[0]);
 }

@@ -1,7 +1,6 @@
 import { AxeBuilder } from "@axe-core/playwright";
-import type { Locator, Page } from "@playwright/test";
 import { expect, test } from "./fixture";
-import { expectNet, isPhone, net, netGrams, open, undo } from "./page";
+import { enter, expectNet, job, net, netGrams, numberIn, open, press, undo } from "./page";
 
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
@@ -15,30 +14,6 @@ const JOBS = [
   ["What changes what", "What changes what"],
   ["How sure", "How sure"],
 ] as const;
-
-/** A touch on a phone, a click on a desk. */
-async function press(page: Page, what: Locator): Promise<void> {
-  if (isPhone(page)) await what.tap();
-  else await what.click();
-}
-
-async function job(page: Page, name: (typeof JOBS)[number][0]): Promise<void> {
-  const jobs = page.getByRole("navigation", { name: "Jobs of the bench" });
-  await press(page, jobs.getByRole("button", { name, exact: true }));
-}
-
-async function enter(page: Page, label: string | RegExp, text: string): Promise<void> {
-  const field = page.getByRole("main").getByRole("textbox", { name: label, exact: true }).first();
-  await field.fill(text);
-  await field.press("Enter");
-}
-
-/** A number of the page's text, with its real minus sign. */
-const numberIn = (text: string): number => {
-  const found = /[-+]?\d+(\.\d+)?/.exec(text.replaceAll("\u2212", "-"));
-  if (found === null) throw new Error(`no number in ‘${text}’`);
-  return Number(found[0]);
-};
 
 test("the account adds up, and says what the other side of the skin would do", async ({ page }) => {
   await open(page, "weigh", true);

@@ -27,6 +27,11 @@ const blank = {
   with: ["body"],
   before: ["wires", "bib"],
 };
+const WHOLE = {
+  kind: "weighing",
+  resolution_g: 0.01,
+  with: ["body", "wires", "bib", "hangers", "fittings", "coats"],
+};
 const tin = { name: "tin", density: 7310, kind: "metal", given: false } as const;
 const planOf = (s: Scenario) => {
   const { spec, bait, water } = compile(s);
@@ -127,8 +132,17 @@ describe("corrections, pins and swaps in the document", () => {
     expect((bare.shape.volume - pins.shape.volume) * 1e9).toBeCloseTo(20 * Math.PI, 3);
     expect(pins.bench[0]?.residual).toBeCloseTo(0, 9);
   });
-  it("a swap adopted is the swap worked out", () => {
-    const s = scenario();
+  it.each([
+    ["no reading", []],
+    [
+      "the blank and the finished bait weighed",
+      [blank, { ...WHOLE, reading_g: 6.3, repeats_g: [6.29, 6.31] }],
+    ],
+    ["both in air that carries", [blank, { ...WHOLE, reading_g: 6.3, air: true }]],
+    ["pushed under with its hooks", [{ ...WHOLE, kind: "displacement", reading_g: 9.1, tap_C: 20 }]],
+    ["its hooks alone", [{ ...WHOLE, reading_g: 1.1, with: ["belly hook", "tail hook"] }]],
+  ])("a swap adopted is the swap worked out: %s", (_, bench) => {
+    const s = scenario({ bench });
     const { spec, bait, around } = compile(s);
     const goal = {
       net: netOf(bait, around.density) - 0.3e-3,
