@@ -4,7 +4,7 @@ export { swimSetup, tubSetup } from "./jobs";
 export type { Tub } from "./jobs";
 export { ReachPool } from "./pool";
 export type { LimitQuery, ReachJob, RunJob, RunSink } from "./protocol";
-export { BIB_SPREAD, cellCount, LINE_SPREAD, MUNK_BAND } from "./reach-map";
+export { BIB_SPREAD, LINE_SPREAD, MUNK_BAND } from "./reach-map";
 export type {
   DepthBands,
   DepthEnds,

@@ -23,7 +23,6 @@ export { faultText } from "./fault";
 export { CADENCE } from "./cadence-editor.svelte";
 export { kindLabel, KINDS, lineTurn, moveInputs, RHYTHMS, turnsInput } from "./cadence";
 export { columnInputs, reelInputs, withReel, withWeed, withZone } from "./retrieve";
-export { LETTERS } from "./compare.svelte";
 export type { Letter } from "./compare.svelte";
 export type { Rival } from "./rivals.svelte";
 export type { Panel, Told, Zone } from "./swim.svelte";
