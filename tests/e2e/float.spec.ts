@@ -1,6 +1,6 @@
 import type { Page } from "@playwright/test";
 import { expect, test } from "./fixture";
-import { clock, expectNet, isPhone, netGrams, open, recorded, type, undo, unfold } from "./page";
+import { clock, expectNet, fromMenu, isPhone, netGrams, open, recorded, type, undo, unfold } from "./page";
 
 const picture = (page: Page) => page.getByRole("img", { name: /^Still water/ });
 
@@ -57,6 +57,14 @@ test("dragged down it is in the hand; let go there, it rises from there", async 
   );
   expect(depth).toBeGreaterThan(0.04);
   expect(depth).toBeLessThan(0.2);
+});
+
+test("a bait that would lie over says so, and is not shown as if it stood", async ({ page }) => {
+  await open(page, "float", true);
+  await fromMenu(page, "New bait", "New bait");
+  await expect(picture(page)).toHaveAccessibleName(/held upright: by itself it lies on its side/);
+  await expect(page.getByRole("button", { name: /^GM afloat: −0\.\d\d/ })).toBeVisible();
+  await expect(page.getByText(/^On its side: GM −0\.\d\d/).first()).toBeVisible();
 });
 
 test("righting curves stand under it, and are read by keys", async ({ page }) => {

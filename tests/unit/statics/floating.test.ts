@@ -221,6 +221,37 @@ describe("several stable trims", () => {
 });
 
 describe("upright or on its side", () => {
+  /**
+   * A prism of elliptic section (half-breadth b, half-height c), half of it under: B is 4c/3π below the middle and
+   * I_T/V = (2/3)b³/(πbc/2), so that GM = (4/3π)(b² − c²)/c − z_G. A weight of a quarter of the body puts G at h/5.
+   */
+  it.each([
+    { b: 4, c: 15, h: 5, over: true }, // tall, thin, G high
+    { b: 4, c: 15, h: -10, over: true }, // as thin, G low: still too narrow
+    { b: 10, c: 10, h: 3, over: true }, // round: only G decides
+    { b: 10, c: 10, h: -3, over: false },
+    { b: 12, c: 8, h: 3, over: false }, // broad: steady with G above the water
+  ])("a prism $b mm by $c mm with a weight at $h mm, by closed form", ({ b, c, h, over }) => {
+    const body = 400 * Math.PI * b * c * 1e-6 * 0.1;
+    const prism = make(prismEdges(0.1, b * mm, c * mm, 2), {
+      body: stuff("balsa", 400, "wood"),
+      fittings: [point(body / 4, 50, h)],
+    });
+    const form = ((4 / (3 * Math.PI)) * (b * b - c * c)) / c;
+    const GM = form - h / 5;
+    expect(GM < 0).toBe(over);
+    const held = new Floater(prism, 1000).at(0);
+    // 1e-5 of the length (docs/model.md §2).
+    expect(held?.GM).toBeCloseTo(GM * mm, 6);
+    // Left to itself the prism, alike above and below, floats with G on the lower side, and there lies over or not.
+    const s = staticsOf(prism, 1000);
+    const low = form + Math.abs(h) / 5;
+    expect(Math.cos(s.floating?.pitch ?? NaN)).toBeCloseTo(h > 0 ? -1 : 1, 9);
+    expect(s.upright.GM).toBeCloseTo(low * mm, 6);
+    expect(s.upright.uprightAfloat).toBe(low > 0);
+    expect(s.notes.some((note) => note.includes("lies on its side"))).toBe(low < 0);
+  });
+
   it("a tall thin bait hangs upright under water and still lies over afloat", () => {
     // 8 mm broad, 30 mm tall, floating high: the waterline is too narrow.
     const tall = make(prismEdges(0.1, 0.004, 0.015, 2), {
