@@ -8,7 +8,10 @@ import { run, runCommand } from "./lib/process.mjs";
 import { closingLine, fromPlaywright, fromVitest, none, sum, withExit } from "./lib/tally.mjs";
 
 /** @typedef {import("./lib/tally.mjs").Tally} Tally */
-/** @typedef {{ name: string, what: string, run: () => Promise<Tally> }} Stage */
+/**
+ * @typedef {{ name: string, what: string, run: (hold?: (text: string) => void) => Promise<Tally>, beside?: boolean }} Stage
+ * beside: runs on the second core beside the stages before it; what it prints is held until its turn.
+ */
 
 const reports = mkdtempSync(join(tmpdir(), "trimwright-test-"));
 process.once("exit", () => rmSync(reports, { recursive: true, force: true }));
@@ -62,12 +65,14 @@ async function cases(project) {
 async function browserCases() {
   const { browserTests } = await import("./browser.mjs");
   const report = join(reports, "browser.json");
-  const outcome = await browserTests({ report, minutes });
+  const outcome = await browserTests({ report, minutes: 2 * minutes });
   return withExit(reported(report, fromPlaywright), exitOf(outcome));
 }
 
 const node = (/** @type {string} */ script, /** @type {string[]} */ ...args) =>
   run(process.execPath, [script, ...args], { minutes });
+/** @param {((text: string) => void) | undefined} hold */
+const held = (hold) => ({ minutes, ...(hold ? { hold } : {}) });
 const command = (/** @type {string} */ name, /** @type {string[]} */ ...args) =>
   runCommand(name, args, { minutes });
 
@@ -82,15 +87,6 @@ const stages = [
         check(
           await command("svelte-check", "--fail-on-warnings", "--output", "human", "--threshold", "warning"),
         ),
-      ]),
-  },
-  {
-    name: "lint",
-    what: "lint rules, and one layout for all code",
-    run: async () =>
-      sum([
-        check(await command("eslint", "-c", "tools/eslint.config.mjs", "--max-warnings", "0", ".")),
-        check(await node("tools/format.mjs", "--check")),
       ]),
   },
   {
@@ -120,6 +116,22 @@ const stages = [
   { name: "properties", what: "laws that hold for any bait", run: () => cases("properties") },
   { name: "golden", what: "every scenario and what it expects", run: () => cases("golden") },
   {
+    name: "lint",
+    what: "lint rules, and one layout for all code",
+    beside: true,
+    run: async (hold) =>
+      sum([
+        check(
+          await runCommand(
+            "eslint",
+            ["-c", "tools/eslint.config.mjs", "--max-warnings", "0", "."],
+            held(hold),
+          ),
+        ),
+        check(await run(process.execPath, ["tools/format.mjs", "--check"], held(hold))),
+      ]),
+  },
+  {
     name: "build",
     what: "the page builds, and stays light",
     run: async () => {
@@ -141,21 +153,42 @@ if (unknown.length > 0) {
 
 await ensurePackages();
 
-/** @type {{ stage: Stage, tally: Tally, seconds: number }[]} */
-const results = [];
-for (const stage of stages) {
-  if (asked.length > 0 && !asked.includes(stage.name)) continue;
-  console.log(`\n── ${stage.name}: ${stage.what}`);
+/**
+ * @param {Stage} stage
+ * @param {(text: string) => void} [hold]
+ */
+async function timed(stage, hold) {
   const start = performance.now();
   /** @type {Tally} */
   let tally;
   try {
-    tally = await stage.run();
+    tally = await stage.run(hold);
   } catch (error) {
-    console.error(error instanceof Error ? error.message : error);
+    const why = error instanceof Error ? error.message : String(error);
+    if (hold) hold(`${why}\n`);
+    else console.error(why);
     tally = { ...none(), failed: 1 };
   }
-  results.push({ stage, tally, seconds: (performance.now() - start) / 1000 });
+  return { stage, tally, seconds: (performance.now() - start) / 1000 };
+}
+
+const chosen = stages.filter(({ name }) => asked.length === 0 || asked.includes(name));
+const beside = new Map(
+  chosen
+    .filter((stage) => stage.beside)
+    .map((stage) => {
+      /** @type {string[]} */
+      const said = [];
+      return [stage, { said, outcome: timed(stage, (text) => said.push(text)) }];
+    }),
+);
+/** @type {Awaited<ReturnType<typeof timed>>[]} */
+const results = [];
+for (const stage of chosen) {
+  console.log(`\n── ${stage.name}: ${stage.what}`);
+  const waiting = beside.get(stage);
+  results.push(await (waiting?.outcome ?? timed(stage)));
+  if (waiting) process.stdout.write(waiting.said.join(""));
 }
 
 const total = sum(results.map(({ tally }) => tally));

@@ -24,22 +24,28 @@ export function scriptOf(command, packageName = command) {
  * Run a program in the project's root and wait for it.
  * @param {string} program
  * @param {readonly string[]} args
- * @param {{ env?: Record<string, string>, stdout?: "inherit" | "stderr", shell?: boolean, minutes?: number }} [options]
- *   stdout "stderr": what it prints goes to standard error; minutes: it is ended when it takes longer
+ * @param {{ env?: Record<string, string>, stdout?: "inherit" | "stderr", shell?: boolean, minutes?: number, hold?: (text: string) => void }} [options]
+ *   stdout "stderr": what it prints goes to standard error; minutes: it is ended when it takes longer; hold: hears all that it
+ *   prints, instead of the terminal
  * @returns {Promise<{ code: number, why: string | null }>} exit code, and a sentence where it is not the program's own
  */
 export function run(program, args, options = {}) {
-  const { env = {}, stdout = "inherit", shell = false, minutes } = options;
+  const { env = {}, stdout = "inherit", shell = false, minutes, hold } = options;
   return new Promise((resolve) => {
     // A group of its own where there is a limit in time, so that its children end with it.
     const grouped = minutes !== undefined && process.platform !== "win32";
     const child = spawn(program, args, {
       cwd: root,
       env: { ...process.env, ...env },
-      stdio: [grouped ? "ignore" : "inherit", stdout === "stderr" ? process.stderr : "inherit", "inherit"],
+      stdio: [
+        grouped ? "ignore" : "inherit",
+        hold ? "pipe" : stdout === "stderr" ? process.stderr : "inherit",
+        hold ? "pipe" : "inherit",
+      ],
       shell,
       detached: grouped,
     });
+    if (hold) for (const stream of [child.stdout, child.stderr]) stream?.setEncoding("utf8").on("data", hold);
     const end = () => {
       if (grouped && child.pid !== undefined) process.kill(-child.pid, "SIGKILL");
       else child.kill("SIGKILL");
