@@ -98,6 +98,30 @@ test("the bench story: target, displacement, blank, plan, weighings", async ({ p
   await expect(readings.nth(2)).toContainText("left over");
 });
 
+test("a stage and a weighed hook are set in the account, each undone by itself", async ({ page }) => {
+  await open(page, "weigh", true);
+  const main = page.getByRole("main");
+  await main.getByRole("checkbox", { name: /^change when things come on/ }).check();
+  const weighed = main.getByRole("checkbox", { name: "belly hook: weighed" });
+  await weighed.check();
+  const when = main.getByRole("combobox", { name: "belly hook: comes on when" });
+  await when.selectOption("painted");
+  await expect(when).toHaveValue("painted");
+  await expect(weighed).toBeChecked();
+  await undo(page);
+  await expect(when).toHaveValue("");
+  await expect(weighed).toBeChecked();
+  await undo(page);
+  await expect(weighed).not.toBeChecked();
+  const found = await new AxeBuilder({ page }).withTags(RULES).analyze();
+  expect(found.violations.map(({ id }) => id)).toEqual([]);
+  const [all, seen] = await page.evaluate(() => [
+    document.documentElement.scrollWidth,
+    document.documentElement.clientWidth,
+  ]);
+  expect(all).toBe(seen);
+});
+
 test("a reading that is far from the drawing is warned about", async ({ page }) => {
   await open(page, "weigh", true);
   await job(page, "Under water");

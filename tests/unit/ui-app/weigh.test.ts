@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { compile, parseScenario, readBox } from "../../../src/document";
 import type { BoxThing, Scenario } from "../../../src/document";
 import { staticsOf } from "../../../src/model/statics";
-import { accountByStage, otherwise } from "../../../src/ui/views/weigh/account";
+import { accountByStage, otherwise, withStage, withWeighed } from "../../../src/ui/views/weigh/account";
 import { drawnVolume, tidyMean } from "../../../src/ui/views/weigh/bench";
 import { withoutBallast } from "../../../src/ui/views/weigh/plan";
 import { draftOf, emptyDraft, thingOf } from "../../../src/ui/views/weigh/things";
@@ -54,6 +54,43 @@ describe("the account by stage", () => {
     // Outside it displaces its volume V of water, and the wood of V is back: net changes by V(ρ − ρ_wood).
     const volume = slug.mass / slug.stuff.density;
     expect(other.net).toBeCloseTo(volume * (worked.statics.density - worked.compiled.bait.bodyDensity), 12);
+  });
+});
+
+describe("stages and what was weighed", () => {
+  const lineOf = (scenario: Scenario, item: string) => {
+    const found = accountByStage(workedOf(scenario)).flatMap(({ stage, lines }) =>
+      lines.filter((one) => one.item === item).map((line) => ({ stage, line })),
+    )[0];
+    if (found === undefined) throw new Error(`no ${item} in the account`);
+    return found;
+  };
+
+  it("puts a part at a stage and back at its usual one, and moves nothing else", () => {
+    const { stage, line } = lineOf(suspender, "belly hook");
+    expect(stage).toBe("dressed");
+    if (line.staged === null) throw new Error("A hanger has a stage.");
+    const early = withStage(suspender, line.staged, "closed");
+    expect(lineOf(early, "belly hook").stage).toBe("closed");
+    expect(lineOf(early, "belly ring").stage).toBe("closed");
+    expect(lineOf(early, "tail hook").stage).toBe("dressed");
+    expect(workedOf(early).statics.netBuoyancy).toBe(workedOf(suspender).statics.netBuoyancy);
+    expect(withStage(early, line.staged, null)).toEqual(suspender);
+    const { staged } = lineOf(suspender, "bib").line;
+    if (staged === null) throw new Error("A bib has a stage.");
+    expect(lineOf(withStage(suspender, staged, "painted"), "bib").stage).toBe("painted");
+  });
+
+  it("marks a hook as weighed and unmarks it; the body has neither stage nor mark", () => {
+    const { line } = lineOf(suspender, "tail hook");
+    if (line.scaled === null) throw new Error("A hook can be weighed.");
+    expect(line.unweighed).toBe(true);
+    const done = withWeighed(suspender, line.scaled, true);
+    expect(done.bait.hangers[1]?.hook?.weighed).toBe(true);
+    expect(lineOf(done, "tail hook").line.unweighed).toBe(false);
+    expect(lineOf(done, "tail ring").line.unweighed).toBe(true);
+    expect(withWeighed(done, line.scaled, false)).toEqual(suspender);
+    expect(lineOf(suspender, "body, uncut").line).toMatchObject({ staged: null, scaled: null });
   });
 });
 

@@ -1,9 +1,9 @@
 import { stageOf, STAGES } from "../../../document";
-import type { Stage } from "../../../document";
+import type { Scenario, Stage } from "../../../document";
 import { assemble } from "../../../model/bait";
 import type { Item } from "../../../model/bait";
 import { restTrim } from "../../../model/statics";
-import { faultText } from "../../state";
+import { faultText, withValue } from "../../state";
 import type { Worked } from "../../state";
 
 /** One line of the account at its stage. kg, m³; net above 0 lifts. */
@@ -18,6 +18,23 @@ export interface Line {
   readonly seat: Seat | null;
   /** A hook or ring whose mass is a catalogue's, not a scale's. */
   readonly unweighed: boolean;
+  /** What in the document says when it comes onto the bait; null: nothing does (the body, loose balls). */
+  readonly staged: Staged | null;
+  /** The hook or ring whose mass may have been weighed. */
+  readonly scaled: Scaled | null;
+}
+
+/** A part of the bait that has a stage. Ring and hook of one hanger come on together. */
+export interface Staged {
+  readonly list: "chambers" | "ballast" | "wires" | "bib" | "hangers" | "fittings" | "coats";
+  readonly index: number;
+  /** As the document says; null: the usual one. */
+  readonly own: Stage | null;
+}
+
+export interface Scaled {
+  readonly index: number;
+  readonly part: "hook" | "ring";
 }
 
 export interface Seat {
@@ -45,9 +62,32 @@ function seatOf({ scenario }: Worked, item: Item): Seat | null {
   return where === undefined ? null : { list: item.group, index: item.index, where };
 }
 
-function isUnweighed({ scenario }: Worked, { group, index, part }: Item): boolean {
-  if (group !== "hangers" || (part !== "hook" && part !== "ring")) return false;
-  return scenario.bait.hangers[index]?.[part]?.weighed !== true;
+function stagedOf({ scenario }: Worked, { group, index }: Item): Staged | null {
+  if (group === "body" || group === "corrections" || group === "balls") return null;
+  const one = group === "bib" ? scenario.bait.bib : scenario.bait[group][index];
+  return one === undefined ? null : { list: group, index, own: one.stage ?? null };
+}
+
+function scaledOf({ scenario }: Worked, { group, index, part }: Item): Scaled | null {
+  if (group !== "hangers" || (part !== "hook" && part !== "ring")) return null;
+  return scenario.bait.hangers[index]?.[part] === undefined ? null : { index, part };
+}
+
+/** The document with a part at another stage of making; null: at the usual one. */
+export function withStage(from: Scenario, { list, index }: Staged, stage: Stage | null): Scenario {
+  const one = list === "bib" ? from.bait.bib : from.bait[list][index];
+  if (one === undefined) return from;
+  const { stage: _, ...rest } = one;
+  const path = list === "bib" ? ["bait", list] : ["bait", list, index];
+  return withValue(from, path, stage === null ? rest : { ...rest, stage });
+}
+
+/** The document with a hook's or ring's mass as read off a scale, or as a catalogue has it. */
+export function withWeighed(from: Scenario, { index, part }: Scaled, weighed: boolean): Scenario {
+  const one = from.bait.hangers[index]?.[part];
+  if (one === undefined) return from;
+  const { weighed: _, ...rest } = one;
+  return withValue(from, ["bait", "hangers", index, part], weighed ? { ...rest, weighed } : rest);
 }
 
 /**
@@ -57,42 +97,32 @@ function isUnweighed({ scenario }: Worked, { group, index, part }: Item): boolea
 export function accountByStage(worked: Worked): readonly StageAccount[] {
   const { bait } = worked.compiled;
   const { density } = worked.statics;
-  const line = (
-    item: string,
-    group: Line["group"],
-    mass: number,
-    displaced: number,
-    seat: Seat | null,
-    unweighed = false,
-  ): Line => ({
-    item,
-    group,
-    mass,
-    displaced,
-    net: density * displaced - mass,
-    seat,
-    unweighed,
-  });
+  const line = (item: string, group: Line["group"], mass: number, displaced: number, of?: Item): Line => {
+    const scaled = of === undefined ? null : scaledOf(worked, of);
+    const part = scaled === null ? undefined : worked.scenario.bait.hangers[scaled.index]?.[scaled.part];
+    return {
+      item,
+      group,
+      mass,
+      displaced,
+      net: density * displaced - mass,
+      seat: of === undefined ? null : seatOf(worked, of),
+      unweighed: part !== undefined && part.weighed !== true,
+      staged: of === undefined ? null : stagedOf(worked, of),
+      scaled,
+    };
+  };
   const linesOf = (stage: Stage): readonly Line[] => {
     const there = bait.items.filter((item) => stageOf(worked.scenario.bait, item) === stage);
     const own = there.flatMap((item): Line[] => {
       if (item.group === "body")
-        return [line("body, uncut", "body", bait.bodyDensity * bait.shape.volume, item.displaced, null)];
+        return [line("body, uncut", "body", bait.bodyDensity * bait.shape.volume, item.displaced)];
       // A void has no weight of its own: only the wood that it takes away.
       if (item.mass === 0 && item.displaced === 0) return [];
-      return [
-        line(
-          item.item,
-          item.group,
-          item.mass,
-          item.displaced,
-          seatOf(worked, item),
-          isUnweighed(worked, item),
-        ),
-      ];
+      return [line(item.item, item.group, item.mass, item.displaced, item)];
     });
     const cut = there.reduce((sum, item) => sum + item.removed, 0);
-    return cut > 0 ? [...own, line("wood cut away", "body", -bait.bodyDensity * cut, 0, null)] : own;
+    return cut > 0 ? [...own, line("wood cut away", "body", -bait.bodyDensity * cut, 0)] : own;
   };
   const stages = STAGES.map((stage) => ({ stage, lines: linesOf(stage) }));
   const sum = (lines: readonly Line[], of: (one: Line) => number): number =>
