@@ -49,12 +49,15 @@ test("the whole bench story, by touch: from a new bait to the same bait in the s
   const main = page.getByRole("main");
   const takeIt = main.getByRole("button", { name: "Take it into the account" });
 
-  // A bait of one's own.
+  // A bait of one's own. What was being read of the one before is not of this one.
+  await job(page, "On the scale");
+  await enter(page, "Reading", "1.11");
+  await expect(takeIt).toBeEnabled();
   await fromMenu(page, "New bait", "New bait");
   await expect(page.getByLabel("Name of this document")).toHaveValue("New bait");
 
   // The blank on the scale, before anything is cut into it.
-  await job(page, "On the scale");
+  await expect(takeIt).toBeDisabled();
   await enter(page, "Reading", "3.95");
   await press(page, takeIt);
   await fitsTheScreen(page);

@@ -1,3 +1,4 @@
+import { untrack } from "svelte";
 import { correctionEntry } from "../../../document";
 import type { Scenario } from "../../../document";
 import { notYetAt } from "../../../runner";
@@ -36,10 +37,24 @@ export class ReadingState {
   /** The tub's water where it is not the document's. */
   ownWater = $state.raw<{ readonly temperature: number; readonly salinity: number } | null>(null);
   readonly answer = new Later<TubAnswer>();
+  #lineage: number;
 
   constructor(app: App) {
     this.app = app;
     this.float = floatOf(app);
+    this.#lineage = app.work.lineage;
+  }
+
+  /** A reading half taken belongs to the bait that was in the tub: with another document it begins anew. */
+  #open(lineage: number): void {
+    if (lineage === this.#lineage) return;
+    this.#lineage = lineage;
+    this.direction = null;
+    this.times = [];
+    this.started = null;
+    this.pitch = null;
+    this.marks = null;
+    this.ownWater = null;
   }
 
   readonly water = $derived.by(() => {
@@ -149,6 +164,10 @@ export class ReadingState {
 
   /** Follows the document for the life of the component that calls it. */
   follow(): void {
+    $effect.pre(() => {
+      const { lineage } = this.app.work;
+      untrack(() => this.#open(lineage));
+    });
     $effect(() => {
       const { scenario } = this.app.work.now;
       const { reading } = this;

@@ -123,6 +123,12 @@ export class Planning {
     this.#zone = { ...this.#zone, ...change };
   }
 
+  forget(): void {
+    this.#zone = {};
+    this.answer = null;
+    this.failure = null;
+  }
+
   get #key(): string {
     return JSON.stringify([this.zone, this.places, this.replace]);
   }
@@ -202,11 +208,26 @@ export class WeighState {
   readonly riseBand = new Later<RiseBand>();
   readonly app: App;
   readonly #client = new ModelClient();
+  #lineage: number;
 
   constructor(app: App) {
     this.app = app;
+    this.#lineage = app.work.lineage;
     this.box = boxOf(app);
     this.plan = new Planning(app, this.box, this.#client);
+  }
+
+  /** Readings half taken and a zone belong to the bait that was open: with another document they begin anew. */
+  open(lineage: number): void {
+    if (lineage === this.#lineage) return;
+    this.#lineage = lineage;
+    this.stage = "blank";
+    for (const one of [this.under, this.scale]) {
+      one.clear();
+      one.parts = ["body"];
+      one.cut = [];
+    }
+    this.plan.forget();
   }
 
   /** Masses of the hooks in the box, kg. */
