@@ -9,6 +9,9 @@ export default defineConfig({
   plugins: [svelte()],
   test: {
     environment: "node",
+    // No test leaves anything behind in a module, so files share what is loaded: half the time goes otherwise on loading.
+    isolate: false,
+    maxWorkers: 2,
     projects: [
       { ...common, test: { name: "unit", include: ["tests/unit/**/*.test.ts"], exclude } },
       {

@@ -32,6 +32,8 @@ export default defineConfig({
         "--no-sandbox",
         "--disable-gpu",
         "--disable-quic",
+        // One process for all pages: each finds compiled what the one before it has loaded.
+        "--renderer-process-limit=1",
         "--no-first-run",
         "--disable-background-networking",
         "--disable-component-update",
@@ -40,8 +42,13 @@ export default defineConfig({
       ],
     },
   },
+  // All tests on a desk; on a phone those whose page differs there, or that a finger does another way.
   projects: [
-    { name: "wide", use: { viewport: { width: 1440, height: 900 } } },
-    { name: "phone", use: { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } },
+    { name: "wide", grepInvert: /@phone-only/, use: { viewport: { width: 1440, height: 900 } } },
+    {
+      name: "phone",
+      grep: /@phone/,
+      use: { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true },
+    },
   ],
 });

@@ -16,27 +16,31 @@ test("a gram more inside is a gram less lift, and the word follows", async ({ pa
   expect(after).toBeGreaterThanOrEqual(before - 1.01);
 });
 
-test("typing something impossible says so and leaves the document as it was", async ({ page }) => {
-  await open(page, "float");
-  const before = await net(page).innerText();
-  const body = await unfold(page, "Body");
-  for (const [label, text, said] of [
-    ["Length", "abc", /not a number/],
-    ["Length", "-4", /more than/],
-    ["Length", "99999", /at most/],
-    ["Width", "0.5", /Not taken/],
-    ["Body density", "", /number is needed/],
-  ] as const) {
-    await type(body, label, text);
-    const field = body.getByRole("textbox", { name: label, exact: true });
-    await expect(body.getByRole("alert")).toContainText(said);
-    await expect(field).toHaveAttribute("aria-invalid", "true");
-    expect(await net(page).innerText()).toBe(before);
-    await field.press("Escape");
-    await expect(body.getByRole("alert")).toHaveCount(0);
-  }
-  await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeDisabled();
-});
+test(
+  "typing something impossible says so and leaves the document as it was",
+  { tag: "@phone" },
+  async ({ page }) => {
+    await open(page, "float");
+    const before = await net(page).innerText();
+    const body = await unfold(page, "Body");
+    for (const [label, text, said] of [
+      ["Length", "abc", /not a number/],
+      ["Length", "-4", /more than/],
+      ["Length", "99999", /at most/],
+      ["Width", "0.5", /Not taken/],
+      ["Body density", "", /number is needed/],
+    ] as const) {
+      await type(body, label, text);
+      const field = body.getByRole("textbox", { name: label, exact: true });
+      await expect(body.getByRole("alert")).toContainText(said);
+      await expect(field).toHaveAttribute("aria-invalid", "true");
+      expect(await net(page).innerText()).toBe(before);
+      await field.press("Escape");
+      await expect(body.getByRole("alert")).toHaveCount(0);
+    }
+    await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeDisabled();
+  },
+);
 
 test("undo and redo by button, each edit one step", async ({ page }) => {
   await open(page, "float");
@@ -58,7 +62,6 @@ test("undo and redo by button, each edit one step", async ({ page }) => {
 });
 
 test("a drag of a slider is one step, whatever it passes on the way", async ({ page }) => {
-  test.skip(isPhone(page), "a mouse drags here; fingers drag the same control");
   await open(page, "float");
   const before = await netGrams(page);
   const water = await unfold(page, "Water");
@@ -86,22 +89,26 @@ test("a bib's angle is drawn with its complement", async ({ page }) => {
   await expect(bib.getByText("35.0° from the vertical")).toBeVisible();
 });
 
-test("the unit is the person's: inches and ounces on the screen, the document stays", async ({ page }) => {
-  await open(page, "float");
-  await page.getByRole("button", { name: isPhone(page) ? "Menu" : /^Units/ }).click();
-  await page.getByRole("radio", { name: "oz" }).check();
-  await page.getByRole("radio", { name: "in", exact: true }).check();
-  await page.keyboard.press("Escape");
-  await expect(net(page)).toContainText("oz");
-  const body = await unfold(page, "Body");
-  await type(body, "Length", "4");
-  await expect(body.getByRole("textbox", { name: "Length", exact: true })).toHaveValue(/^4\.0+$/);
-  await page.getByRole("button", { name: isPhone(page) ? "Menu" : /^Units/ }).click();
-  await page.getByRole("radio", { name: "mm" }).check();
-  await page.keyboard.press("Escape");
-  // An inch is 25.4 mm.
-  await expect(body.getByRole("textbox", { name: "Length", exact: true })).toHaveValue("101.6");
-});
+test(
+  "the unit is the person's: inches and ounces on the screen, the document stays",
+  { tag: "@phone" },
+  async ({ page }) => {
+    await open(page, "float");
+    await page.getByRole("button", { name: isPhone(page) ? "Menu" : /^Units/ }).click();
+    await page.getByRole("radio", { name: "oz" }).check();
+    await page.getByRole("radio", { name: "in", exact: true }).check();
+    await page.keyboard.press("Escape");
+    await expect(net(page)).toContainText("oz");
+    const body = await unfold(page, "Body");
+    await type(body, "Length", "4");
+    await expect(body.getByRole("textbox", { name: "Length", exact: true })).toHaveValue(/^4\.0+$/);
+    await page.getByRole("button", { name: isPhone(page) ? "Menu" : /^Units/ }).click();
+    await page.getByRole("radio", { name: "mm" }).check();
+    await page.keyboard.press("Escape");
+    // An inch is 25.4 mm.
+    await expect(body.getByRole("textbox", { name: "Length", exact: true })).toHaveValue("101.6");
+  },
+);
 
 test("a caution stands where its step happens, and stays away once put away", async ({ page }) => {
   await open(page, "float");

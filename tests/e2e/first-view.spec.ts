@@ -1,46 +1,13 @@
 import { gzipSync } from "node:zlib";
 import { expect, test } from "./fixture";
-import { net, recorded } from "./page";
+import { recorded } from "./page";
 
-/** Milliseconds from navigation to a verdict that can be read and fields that can be changed. */
-const USABLE_MS = 2000;
-/** Tries, the best of which counts: other tests and programs share the machine, and can only make it slower. */
-const TRIES = 3;
 /** Bytes of JavaScript, gzipped, that the opening page loads for itself: start, stage and drawing engine. */
 const PAGE_LIMIT = 350_000;
 
-declare global {
-  interface Window {
-    /** Milliseconds since navigation when the verdict and the inputs first stood on the page. */
-    usableAt?: number;
-  }
-}
-
-test("the first view is usable soon", async ({ page }) => {
-  await page.addInitScript(() => {
-    const look = (): void => {
-      const ready =
-        document.querySelector("main button") !== null && document.querySelector("aside input") !== null;
-      // The next frame shows what stands there now.
-      if (ready) requestAnimationFrame(() => (window.usableAt = performance.now()));
-      else requestAnimationFrame(look);
-    };
-    look();
-  });
-  const times: number[] = [];
-  for (let i = 0; i < TRIES; i++) {
-    await page.goto("./");
-    await expect(net(page)).toBeVisible();
-    await page.waitForFunction(() => window.usableAt !== undefined);
-    times.push((await page.evaluate(() => window.usableAt)) ?? Infinity);
-  }
-  test.info().annotations.push({ type: "milliseconds until usable", description: times.join(", ") });
-  expect(Math.min(...times)).toBeLessThan(USABLE_MS);
-});
-
-test("the first view is light", async ({ context, page }) => {
+test("the first view is light", async ({ page }) => {
   const loads: Promise<{ url: string; bytes: number }>[] = [];
-  context.on("response", (response) => {
+  page.on("response", (response) => {
     if (!/javascript/.test(response.headers()["content-type"] ?? "")) return;
     loads.push(
       response.body().then((body) => ({ url: response.url(), bytes: gzipSync(body, { level: 9 }).length })),

@@ -1,11 +1,46 @@
 import { expect, test as plain } from "@playwright/test";
+import type { BrowserContext, CDPSession, ConsoleMessage, Request, WebError } from "@playwright/test";
+
+/** All tests of a worker share a context; through `protocol` what it has stored is cleared. */
+interface Common {
+  readonly context: BrowserContext;
+  readonly protocol: CDPSession;
+}
+
+/**
+ * One browser context and, by the browser's settings, one process for the pages of a worker, kept alive by a page of
+ * its own: what the page loads is compiled once and not for each test. Each test begins with nothing stored and ends
+ * with all its pages closed.
+ */
+const shared = plain.extend<object, { common: Common }>({
+  common: [
+    async ({ browser }, use, { project }) => {
+      const { viewport, locale, timezoneId, baseURL, hasTouch, isMobile } = project.use;
+      const wished = { viewport, locale, timezoneId, baseURL, hasTouch, isMobile };
+      const given = Object.fromEntries(Object.entries(wished).filter(([, value]) => value !== undefined));
+      const context = await browser.newContext(given);
+      const stays = await context.newPage();
+      await stays.goto("./scenario.schema.json");
+      await use({ context, protocol: await context.newCDPSession(stays) });
+      await context.close();
+    },
+    { scope: "worker" },
+  ],
+  context: async ({ common: { context, protocol }, baseURL }, use) => {
+    const { origin } = new URL(baseURL ?? "");
+    await protocol.send("Storage.clearDataForOrigin", { origin, storageTypes: "local_storage,indexeddb" });
+    const [stays] = context.pages();
+    await use(context);
+    for (const page of context.pages()) if (page !== stays) await page.close();
+  },
+});
 
 /**
  * The browser tests' `test`: like Playwright's own, but at its end it fails where the page asked for anything
  * outside its own origin, wrote an error or a warning to the console, or threw an error that nobody caught.
  * A test that provokes such a message on purpose names it with `allow`.
  */
-export const test = plain.extend<{ allow: (message: RegExp) => void }>({
+export const test = shared.extend<{ allow: (message: RegExp) => void }>({
   allow: [
     async ({ context, baseURL }, use) => {
       const allowed: RegExp[] = [
@@ -16,18 +51,27 @@ export const test = plain.extend<{ allow: (message: RegExp) => void }>({
       const strayed: string[] = [];
       const complaints: string[] = [];
 
-      context.on("request", (request) => {
+      const onRequest = (request: Request): void => {
         const url = new URL(request.url());
         const local = url.protocol === "data:" || (url.protocol === "blob:" && url.origin === origin);
         if (!local && url.origin !== origin) strayed.push(request.url());
-      });
-      context.on("console", (message) => {
+      };
+      const onMessage = (message: ConsoleMessage): void => {
         if (message.type() === "error" || message.type() === "warning")
           complaints.push(`console ${message.type()}: ${message.text()}`);
-      });
-      context.on("weberror", (webError) => complaints.push(`uncaught: ${webError.error().message}`));
+      };
+      const onError = (webError: WebError): void => {
+        complaints.push(`uncaught: ${webError.error().message}`);
+      };
+      context.on("request", onRequest);
+      context.on("console", onMessage);
+      context.on("weberror", onError);
 
       await use((message) => allowed.push(message));
+
+      context.off("request", onRequest);
+      context.off("console", onMessage);
+      context.off("weberror", onError);
 
       expect(strayed, "requests that left the page's origin").toEqual([]);
       expect(

@@ -25,39 +25,43 @@ test("lies afloat by statics, goes its way when let go, and lies again", async (
   expect(await clock(page)).toBe(0);
 });
 
-test("dragged down it is in the hand; let go there, it rises from there", async ({ page }) => {
-  await open(page, "float");
-  await recorded(page);
-  const at = await onBait(page);
-  const down = isPhone(page) ? 110 : 300;
-  if (isPhone(page)) {
-    const cdp = await page.context().newCDPSession(page);
-    const touch = (type: string, y: number) =>
-      cdp.send("Input.dispatchTouchEvent", {
-        type: type as "touchStart",
-        touchPoints: type === "touchEnd" ? [] : [{ x: at.x, y }],
-      });
-    await touch("touchStart", at.y);
-    for (let i = 1; i <= 11; i++) await touch("touchMove", at.y + (i * down) / 11);
-    await expect(picture(page)).toHaveAccessibleName(/in the hand, tie eye 0\.\d\d\s?m deep/);
-    expect(await page.evaluate(() => scrollY)).toBe(0);
-    await touch("touchEnd", 0);
-  } else {
-    await page.mouse.move(at.x, at.y);
-    await page.mouse.down();
-    await page.mouse.move(at.x, at.y + down, { steps: 8 });
-    await expect(picture(page)).toHaveAccessibleName(/in the hand, tie eye 0\.\d\d\s?m deep/);
-    await page.mouse.up();
-  }
-  await expect(picture(page)).toHaveAccessibleName(/let go under water/);
-  await expect.poll(() => clock(page)).toBeGreaterThan(0.2);
-  const side = await unfold(page, "Let go");
-  const depth = Number(
-    await side.getByRole("textbox", { name: "Depth of the tie eye", exact: true }).inputValue(),
-  );
-  expect(depth).toBeGreaterThan(0.04);
-  expect(depth).toBeLessThan(0.2);
-});
+test(
+  "dragged down it is in the hand; let go there, it rises from there",
+  { tag: "@phone" },
+  async ({ page }) => {
+    await open(page, "float");
+    await recorded(page);
+    const at = await onBait(page);
+    const down = isPhone(page) ? 110 : 300;
+    if (isPhone(page)) {
+      const cdp = await page.context().newCDPSession(page);
+      const touch = (type: string, y: number) =>
+        cdp.send("Input.dispatchTouchEvent", {
+          type: type as "touchStart",
+          touchPoints: type === "touchEnd" ? [] : [{ x: at.x, y }],
+        });
+      await touch("touchStart", at.y);
+      for (let i = 1; i <= 11; i++) await touch("touchMove", at.y + (i * down) / 11);
+      await expect(picture(page)).toHaveAccessibleName(/in the hand, tie eye 0\.\d\d\s?m deep/);
+      expect(await page.evaluate(() => scrollY)).toBe(0);
+      await touch("touchEnd", 0);
+    } else {
+      await page.mouse.move(at.x, at.y);
+      await page.mouse.down();
+      await page.mouse.move(at.x, at.y + down, { steps: 8 });
+      await expect(picture(page)).toHaveAccessibleName(/in the hand, tie eye 0\.\d\d\s?m deep/);
+      await page.mouse.up();
+    }
+    await expect(picture(page)).toHaveAccessibleName(/let go under water/);
+    await expect.poll(() => clock(page)).toBeGreaterThan(0.2);
+    const side = await unfold(page, "Let go");
+    const depth = Number(
+      await side.getByRole("textbox", { name: "Depth of the tie eye", exact: true }).inputValue(),
+    );
+    expect(depth).toBeGreaterThan(0.04);
+    expect(depth).toBeLessThan(0.2);
+  },
+);
 
 test("a bait that would lie over says so, and is not shown as if it stood", async ({ page }) => {
   await open(page, "float", true);
@@ -107,42 +111,46 @@ test("the season's verdict is a chart with its words, and follows its ends", asy
   ).toBeVisible();
 });
 
-test("timed rises say the net, correct the account visibly, and can be taken back", async ({ page }) => {
-  await open(page, "float", true);
-  const before = await netGrams(page);
-  const tub = await unfold(page, "Tub reading");
-  // The watch itself: it starts and stops by one button.
-  const watch = tub.getByRole("button", { name: "First mark: start" });
-  await watch.click();
-  await page.waitForTimeout(400);
-  await tub.getByRole("button", { name: /Second mark: stop/ }).click();
-  const times = tub.getByRole("list", { name: "Times" });
-  await expect(times.getByRole("listitem")).toHaveCount(1);
-  await tub.getByRole("button", { name: /^Drop/ }).click();
-  for (const seconds of ["6.1", "5.8", "6.0"]) {
-    await tub.getByLabel("or type it, s").fill(seconds);
-    await tub.getByRole("button", { name: "Add", exact: true }).click();
-  }
-  await expect(times.getByRole("listitem")).toHaveCount(3);
-  const correct = tub.getByRole("button", { name: "Correct the account by this" });
-  await expect(correct).toBeEnabled();
-  const said = /[-−+]\d+\.\d+/.exec(await tub.locator("table .why").first().innerText())?.[0] ?? "";
-  const wanted = Number(said.replace("−", "-"));
-  // Twice as fast as reckoned: the bait is lighter than the account has it.
-  expect(wanted).toBeGreaterThan(before);
-  await correct.click();
-  await expectNet(page, wanted);
-  await expect(tub.getByRole("list", { name: "Corrections in the account" })).toContainText("rises 300 mm");
-  await page.getByRole("button", { name: /^Net buoyancy/ }).click();
-  await expect(page.getByRole("dialog").locator("tbody")).toContainText("tub correction");
-  await page.keyboard.press("Escape");
-  await tub.getByRole("button", { name: "Take ‘tub correction’ out" }).click();
-  await expectNet(page, before);
-  await undo(page);
-  await expectNet(page, wanted);
-  await undo(page);
-  await expectNet(page, before);
-});
+test(
+  "timed rises say the net, correct the account visibly, and can be taken back",
+  { tag: "@phone" },
+  async ({ page }) => {
+    await open(page, "float", true);
+    const before = await netGrams(page);
+    const tub = await unfold(page, "Tub reading");
+    // The watch itself: it starts and stops by one button.
+    const watch = tub.getByRole("button", { name: "First mark: start" });
+    await watch.click();
+    await page.waitForTimeout(400);
+    await tub.getByRole("button", { name: /Second mark: stop/ }).click();
+    const times = tub.getByRole("list", { name: "Times" });
+    await expect(times.getByRole("listitem")).toHaveCount(1);
+    await tub.getByRole("button", { name: /^Drop/ }).click();
+    for (const seconds of ["6.1", "5.8", "6.0"]) {
+      await tub.getByLabel("or type it, s").fill(seconds);
+      await tub.getByRole("button", { name: "Add", exact: true }).click();
+    }
+    await expect(times.getByRole("listitem")).toHaveCount(3);
+    const correct = tub.getByRole("button", { name: "Correct the account by this" });
+    await expect(correct).toBeEnabled();
+    const said = /[-−+]\d+\.\d+/.exec(await tub.locator("table .why").first().innerText())?.[0] ?? "";
+    const wanted = Number(said.replace("−", "-"));
+    // Twice as fast as reckoned: the bait is lighter than the account has it.
+    expect(wanted).toBeGreaterThan(before);
+    await correct.click();
+    await expectNet(page, wanted);
+    await expect(tub.getByRole("list", { name: "Corrections in the account" })).toContainText("rises 300 mm");
+    await page.getByRole("button", { name: /^Net buoyancy/ }).click();
+    await expect(page.getByRole("dialog").locator("tbody")).toContainText("tub correction");
+    await page.keyboard.press("Escape");
+    await tub.getByRole("button", { name: "Take ‘tub correction’ out" }).click();
+    await expectNet(page, before);
+    await undo(page);
+    await expectNet(page, wanted);
+    await undo(page);
+    await expectNet(page, before);
+  },
+);
 
 test("an attitude seen, turned on the drawing or by its field, moves G", async ({ page }) => {
   await open(page, "float", true);

@@ -1,7 +1,5 @@
 import { expect, test } from "./fixture";
-import { clock, isPhone, net, netGrams, open, recorded, unfold } from "./page";
-
-test.skip(({ page }) => isPhone(page), "keys are tried on the wide page");
+import { clock, net, netGrams, open, recorded, unfold } from "./page";
 
 test("the run by keys alone", async ({ page }) => {
   await open(page, "swim", true);

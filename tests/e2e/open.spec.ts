@@ -1,7 +1,7 @@
 import { expect, test } from "./fixture";
 import { clock, net, open } from "./page";
 
-test("opens on the demo scenario and runs at once", async ({ page }) => {
+test("opens on the demo scenario and runs at once", { tag: "@phone" }, async ({ page }) => {
   await page.goto("./");
   await expect(net(page)).toBeVisible();
   await expect(page.getByLabel("Name of this document")).not.toHaveValue("");
@@ -12,7 +12,7 @@ test("opens on the demo scenario and runs at once", async ({ page }) => {
   await expect(picture).toHaveAttribute("data-renderer", /webgl|canvas/);
 });
 
-test("both views show a run of their own, and the address follows", async ({ page }) => {
+test("both views show a run of their own, and the address follows", { tag: "@phone" }, async ({ page }) => {
   await open(page, "float");
   await expect(page.getByRole("link", { name: "Float" })).toHaveAttribute("aria-current", "page");
   await page.getByRole("link", { name: "Swim" }).click();

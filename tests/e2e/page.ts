@@ -1,3 +1,4 @@
+import { AxeBuilder } from "@axe-core/playwright";
 import type { Locator, Page } from "@playwright/test";
 import { expect } from "./fixture";
 
@@ -106,4 +107,37 @@ export function numberIn(text: string): number {
   const found = /[-+]?\d+(\.\d+)?/.exec(text.replaceAll("\u2212", "-"));
   if (found === null) throw new Error(`no number in ‘${text}’`);
   return Number(found[0]);
+}
+
+const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+
+/** Axe finds nothing in the page, or in a part of it, as it stands. */
+export async function expectAccessible(page: Page, part?: string): Promise<void> {
+  const axe = new AxeBuilder({ page }).withTags(RULES);
+  expectNothing(await (part === undefined ? axe : axe.include(part)).analyze());
+}
+
+/** The same page on dark paper: only its colours have changed. On a phone they are those of the desk. */
+export async function expectAccessibleInDark(page: Page): Promise<void> {
+  if (isPhone(page)) return;
+  await page.emulateMedia({ colorScheme: "dark" });
+  await expect(page.locator("html")).toHaveAttribute("data-theme", "dark");
+  expectNothing(await new AxeBuilder({ page }).withRules(["color-contrast"]).analyze());
+  await page.emulateMedia({ colorScheme: "light" });
+  await expect(page.locator("html")).toHaveAttribute("data-theme", "light");
+}
+
+type Found = Awaited<ReturnType<AxeBuilder["analyze"]>>;
+
+function expectNothing({ violations }: Found): void {
+  expect(violations.map(({ id, nodes }) => ({ id, nodes: nodes.map(({ html }) => html) }))).toEqual([]);
+}
+
+/** Nothing makes the page wider than its window. */
+export async function expectNoWider(page: Page): Promise<void> {
+  const { scroll, client } = await page.evaluate(() => ({
+    scroll: document.documentElement.scrollWidth,
+    client: document.documentElement.clientWidth,
+  }));
+  expect(scroll).toBeLessThanOrEqual(client);
 }

@@ -2,53 +2,57 @@ import { expect, test } from "./fixture";
 import { clock, open, recorded } from "./page";
 
 for (const view of ["float", "swim"] as const) {
-  test(`every number of the ${view} answers why, and gives the focus back`, async ({ page }) => {
-    await open(page, view, true);
-    await recorded(page);
-    await expect(page.getByRole("button", { name: /^Chance of sinking: \d/ })).toBeVisible();
-    for (const folded of ["More numbers"]) {
-      const details = page.locator("details").filter({ hasText: folded });
-      if ((await details.getAttribute("open")) === null) await details.locator("summary").click();
-    }
-    await page.getByRole("button", { name: "Forces" }).click();
-    if (view === "float") {
-      // At rest it has no moment: let go and stopped, it has one.
-      await page.keyboard.press("u");
-      await expect.poll(() => clock(page)).toBeGreaterThan(0.2);
-      await page.getByRole("button", { name: "Pause", exact: true }).click();
-    }
-    const numbers = page.getByTitle(/^Why this (number|force)\?$/);
-    const count = await numbers.count();
-    expect(count).toBeGreaterThan(18);
-    const panel = page.getByRole("dialog");
-    const titles = new Set<string>();
-    for (let i = 0; i < count; i++) {
-      const number = numbers.nth(i);
-      if (!(await number.isVisible())) continue;
-      await number.focus();
-      await page.keyboard.press("Enter");
-      await expect(panel).toBeVisible();
-      const title = await panel.getByRole("heading", { level: 2 }).innerText();
-      titles.add(title);
-      await expect(panel.getByRole("heading", { name: "Source" })).toBeVisible();
-      const text = await panel.innerText();
-      expect(text, title).not.toMatch(/NaN|undefined|Infinity|\[object/);
-      const [formula, source] = [panel.locator(".formula"), panel.locator(".source")];
-      expect((await formula.innerText()).length, title).toBeGreaterThan(5);
-      expect((await source.innerText()).length, title).toBeGreaterThan(8);
-      await page.keyboard.press("Escape");
-      await expect(panel).toBeHidden();
-      await expect(number).toBeFocused();
-    }
-    for (const title of [
-      "Net buoyancy",
-      "Attitude at rest under water",
-      "Steady rise or sink",
-      "Density of the water",
-    ]) {
-      expect(titles).toContain(title);
-    }
-  });
+  test(
+    `every number of the ${view} answers why, and gives the focus back`,
+    { tag: view === "float" ? "@phone" : [] },
+    async ({ page }) => {
+      await open(page, view, true);
+      await recorded(page);
+      await expect(page.getByRole("button", { name: /^Chance of sinking: \d/ })).toBeVisible();
+      for (const folded of ["More numbers"]) {
+        const details = page.locator("details").filter({ hasText: folded });
+        if ((await details.getAttribute("open")) === null) await details.locator("summary").click();
+      }
+      await page.getByRole("button", { name: "Forces" }).click();
+      if (view === "float") {
+        // At rest it has no moment: let go and stopped, it has one.
+        await page.keyboard.press("u");
+        await expect.poll(() => clock(page)).toBeGreaterThan(0.2);
+        await page.getByRole("button", { name: "Pause", exact: true }).click();
+      }
+      const numbers = page.getByTitle(/^Why this (number|force)\?$/);
+      const count = await numbers.count();
+      expect(count).toBeGreaterThan(18);
+      const panel = page.getByRole("dialog");
+      const titles = new Set<string>();
+      for (let i = 0; i < count; i++) {
+        const number = numbers.nth(i);
+        if (!(await number.isVisible())) continue;
+        await number.focus();
+        await page.keyboard.press("Enter");
+        await expect(panel).toBeVisible();
+        const title = await panel.getByRole("heading", { level: 2 }).innerText();
+        titles.add(title);
+        await expect(panel.getByRole("heading", { name: "Source" })).toBeVisible();
+        const text = await panel.innerText();
+        expect(text, title).not.toMatch(/NaN|undefined|Infinity|\[object/);
+        const [formula, source] = [panel.locator(".formula"), panel.locator(".source")];
+        expect((await formula.innerText()).length, title).toBeGreaterThan(5);
+        expect((await source.innerText()).length, title).toBeGreaterThan(8);
+        await page.keyboard.press("Escape");
+        await expect(panel).toBeHidden();
+        await expect(number).toBeFocused();
+      }
+      for (const title of [
+        "Net buoyancy",
+        "Attitude at rest under water",
+        "Steady rise or sink",
+        "Density of the water",
+      ]) {
+        expect(titles).toContain(title);
+      }
+    },
+  );
 }
 
 test("the account's rows stand behind the net buoyancy", async ({ page }) => {

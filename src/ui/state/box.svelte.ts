@@ -3,8 +3,8 @@ import type { UseStore } from "idb-keyval";
 import { emptyBox, parseBox, readBox, serializeBox } from "../../document";
 import type { Box, BoxThing, Problem } from "../../document";
 import { download } from "../plots";
-import type { App } from "./app.svelte";
 import { faultText } from "./fault";
+import { keptWith } from "./kept.svelte";
 
 const KEY = "box";
 
@@ -145,11 +145,5 @@ const words = (problems: readonly Problem[]): string => {
   return first.message;
 };
 
-const boxes = new WeakMap<App, BoxState>();
-
 /** The one box of this page. */
-export function boxOf(app: App): BoxState {
-  const known = boxes.get(app) ?? new BoxState();
-  boxes.set(app, known);
-  return known;
-}
+export const boxOf = keptWith(() => new BoxState());

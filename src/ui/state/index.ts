@@ -28,6 +28,7 @@ export type { Rival } from "./rivals.svelte";
 export type { Panel, Told, Zone } from "./swim.svelte";
 export type { Draft } from "./drafts";
 export type { ThemeChoice } from "./prefs.svelte";
+export { keptWith } from "./kept.svelte";
 export { Later } from "./runs.svelte";
 export type { Session } from "./session.svelte";
 export type { ShownUnit, UnitChoice, Units } from "./units";

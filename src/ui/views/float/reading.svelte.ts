@@ -4,7 +4,7 @@ import type { Scenario } from "../../../document";
 import { notYetAt } from "../../../runner";
 import type { TubAnswer, TubReading } from "../../../runner";
 import { fromSI } from "../../../units";
-import { degrees, Later } from "../../state";
+import { degrees, keptWith, Later } from "../../state";
 import type { App } from "../../state";
 import { floatOf } from "./state.svelte";
 import type { FloatState } from "./state.svelte";
@@ -227,11 +227,5 @@ export function said(reading: Scenario["tub"][number]): string {
   }
 }
 
-const states = new WeakMap<App, ReadingState>();
-
 /** The reading of this page, kept while the page lives. */
-export function readingOf(app: App): ReadingState {
-  const known = states.get(app) ?? new ReadingState(app);
-  states.set(app, known);
-  return known;
-}
+export const readingOf = keptWith((app) => new ReadingState(app));

@@ -7,7 +7,7 @@ import type { Statics } from "../../../model/statics";
 import type { Snapshot } from "../../../model/motion";
 import { baitAt, ModelClient } from "../../../runner";
 import type { Righting } from "../../../runner";
-import { Later } from "../../state";
+import { keptWith, Later } from "../../state";
 import type { App, Session } from "../../state";
 import { USUAL_SEASON } from "./season";
 import { noseAfloat, noseAtDepth, stillSnapshot } from "./still";
@@ -192,11 +192,5 @@ export class FloatState {
   }
 }
 
-const states = new WeakMap<App, FloatState>();
-
 /** The state of this view, kept while the page lives. */
-export function floatOf(app: App): FloatState {
-  const known = states.get(app) ?? new FloatState(app);
-  states.set(app, known);
-  return known;
-}
+export const floatOf = keptWith((app) => new FloatState(app));

@@ -8,6 +8,7 @@ import { toSI } from "../../../units";
 import { boxOf } from "../../state/box.svelte";
 import type { BoxState } from "../../state/box.svelte";
 import { degrees, Later } from "../../state";
+import { keptWith } from "../../state";
 import type { App } from "../../state";
 
 /** What the maker wants of the bait elsewhere, in units of the form. */
@@ -143,11 +144,5 @@ export class SwapState {
   }
 }
 
-const states = new WeakMap<App, SwapState>();
-
 /** The swaps of this page, kept while the page lives. */
-export function swapsOf(app: App): SwapState {
-  const known = states.get(app) ?? new SwapState(app);
-  states.set(app, known);
-  return known;
-}
+export const swapsOf = keptWith((app) => new SwapState(app));

@@ -4,6 +4,7 @@ import { lineMaterials } from "../../../model/materials";
 import type { Calibration } from "../../../model/tow";
 import { changesBait, ReachPool, variableOf, withVariable } from "../../../runner";
 import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob, ReachVariable } from "../../../runner";
+import { keptWith } from "../../state";
 import type { App } from "../../state";
 import { curveRangeOf, formOf, rangeOf, valuesOf, variablesOf } from "./variables";
 
@@ -476,11 +477,5 @@ export function withLine(scenario: Scenario, material: string): Scenario {
   return { ...scenario, tackle: { ...scenario.tackle, line: { material, diameter_mm } } };
 }
 
-const states = new WeakMap<App, ReachState>();
-
 /** The state of this view, kept while the page lives. */
-export function reachOf(app: App): ReachState {
-  const known = states.get(app) ?? new ReachState(app);
-  states.set(app, known);
-  return known;
-}
+export const reachOf = keptWith((app) => new ReachState(app));

@@ -3,7 +3,7 @@ import type { Box, Scenario, Stage } from "../../../document";
 import type { RiseBand, SensitivityRow } from "../../../model/bench";
 import type { Plan, PlanResult } from "../../../model/statics";
 import { ModelClient } from "../../../runner";
-import { faultText, Later } from "../../state";
+import { faultText, keptWith, Later } from "../../state";
 import type { App } from "../../state";
 import { boxOf } from "../../state/box.svelte";
 import type { BoxState } from "../../state/box.svelte";
@@ -247,11 +247,5 @@ export class WeighState {
   }
 }
 
-const states = new WeakMap<App, WeighState>();
-
 /** The one state of the view in this page. */
-export function weighOf(app: App): WeighState {
-  const known = states.get(app) ?? new WeighState(app);
-  states.set(app, known);
-  return known;
-}
+export const weighOf = keptWith((app) => new WeighState(app));
