@@ -82,12 +82,10 @@ const stages = [
     name: "types",
     what: "TypeScript and Svelte agree with every type",
     run: async () =>
-      sum([
-        check(await runCommand("tsc", ["--noEmit", "-p", "."], { packageName: "typescript", minutes })),
-        check(
-          await command("svelte-check", "--fail-on-warnings", "--output", "human", "--threshold", "warning"),
-        ),
-      ]),
+      // It goes through the plain TypeScript and JavaScript too.
+      check(
+        await command("svelte-check", "--fail-on-warnings", "--output", "human", "--threshold", "warning"),
+      ),
   },
   {
     name: "imports",

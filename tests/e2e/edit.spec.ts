@@ -18,7 +18,7 @@ test("a gram more inside is a gram less lift, and the word follows", async ({ pa
 
 test(
   "typing something impossible says so and leaves the document as it was",
-  { tag: "@phone" },
+  { tag: "@phone-only" },
   async ({ page }) => {
     await open(page, "float");
     const before = await net(page).innerText();
@@ -91,7 +91,7 @@ test("a bib's angle is drawn with its complement", async ({ page }) => {
 
 test(
   "the unit is the person's: inches and ounces on the screen, the document stays",
-  { tag: "@phone" },
+  { tag: "@phone-only" },
   async ({ page }) => {
     await open(page, "float");
     await page.getByRole("button", { name: isPhone(page) ? "Menu" : /^Units/ }).click();

@@ -36,7 +36,7 @@ test("the chooser opens every scenario, and each runs in both views", async ({ p
   }
 });
 
-test("what is saved opens again as the same document", { tag: "@phone" }, async ({ page }) => {
+test("what is saved opens again as the same document", { tag: "@phone-only" }, async ({ page }) => {
   await open(page, "float", true);
   const body = await unfold(page, "Body");
   await type(body, "Body density", "0.437");

@@ -20,7 +20,6 @@ const shared = plain.extend<object, { common: Common }>({
       const given = Object.fromEntries(Object.entries(wished).filter(([, value]) => value !== undefined));
       const context = await browser.newContext(given);
       const stays = await context.newPage();
-      await stays.goto("./scenario.schema.json");
       await use({ context, protocol: await context.newCDPSession(stays) });
       await context.close();
     },

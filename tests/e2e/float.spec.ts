@@ -113,7 +113,7 @@ test("the season's verdict is a chart with its words, and follows its ends", asy
 
 test(
   "timed rises say the net, correct the account visibly, and can be taken back",
-  { tag: "@phone" },
+  { tag: "@phone-only" },
   async ({ page }) => {
     await open(page, "float", true);
     const before = await netGrams(page);

@@ -12,18 +12,22 @@ test("opens on the demo scenario and runs at once", { tag: "@phone" }, async ({ 
   await expect(picture).toHaveAttribute("data-renderer", /webgl|canvas/);
 });
 
-test("both views show a run of their own, and the address follows", { tag: "@phone" }, async ({ page }) => {
-  await open(page, "float");
-  await expect(page.getByRole("link", { name: "Float" })).toHaveAttribute("aria-current", "page");
-  await page.getByRole("link", { name: "Swim" }).click();
-  await expect(page).toHaveURL(/#swim$/);
-  await expect(page.getByRole("tab", { name: "Depth track" })).toBeVisible();
-  await expect(page.getByRole("button", { name: /Push under/ })).toHaveCount(0);
-  await page.goBack();
-  await expect(page).toHaveURL(/#float$/);
-  await expect(page.getByRole("tab", { name: "Depth track" })).toHaveCount(0);
-  await expect(page.getByRole("button", { name: /Push under/ })).toBeVisible();
-});
+test(
+  "both views show a run of their own, and the address follows",
+  { tag: "@phone-only" },
+  async ({ page }) => {
+    await open(page, "float");
+    await expect(page.getByRole("link", { name: "Float" })).toHaveAttribute("aria-current", "page");
+    await page.getByRole("link", { name: "Swim" }).click();
+    await expect(page).toHaveURL(/#swim$/);
+    await expect(page.getByRole("tab", { name: "Depth track" })).toBeVisible();
+    await expect(page.getByRole("button", { name: /Push under/ })).toHaveCount(0);
+    await page.goBack();
+    await expect(page).toHaveURL(/#float$/);
+    await expect(page.getByRole("tab", { name: "Depth track" })).toHaveCount(0);
+    await expect(page.getByRole("button", { name: /Push under/ })).toBeVisible();
+  },
+);
 
 test("nothing moves by itself for those who asked for that", async ({ page }) => {
   await open(page, "float", true);

@@ -60,7 +60,7 @@ test("a design is marked with the keys, looked at, and taken in one step of undo
   await expect(bib.getByRole("textbox", { name: "Bib angle", exact: true })).toHaveValue("24.0");
 });
 
-test("a press on the map sets the mark; Escape takes it away", { tag: "@phone" }, async ({ page }) => {
+test("a press on the map sets the mark; Escape takes it away", { tag: "@phone-only" }, async ({ page }) => {
   await open(page);
   await settled(page);
   await map(page).scrollIntoViewIfNeeded();

@@ -60,7 +60,7 @@ test("a move is dragged longer and to another place, each drag one step of undo"
 
 test(
   "a rhythm fills the cast, its numbers are typed, and it is saved with the scenario",
-  { tag: "@phone" },
+  { tag: "@phone-only" },
   async ({ page }) => {
     await open(page, "swim", true);
     await recorded(page);
