@@ -178,6 +178,6 @@ test("axe finds nothing in curves, comparison and the numbers of a move", async 
     await tab(page, name).click();
     await expect(tab(page, name)).toHaveAttribute("aria-selected", "true");
     await page.waitForTimeout(300);
-    await expectAccessible(page);
+    await expectAccessible(page, "main");
   }
 });

@@ -32,7 +32,7 @@ for (const view of ["float", "swim"] as const) {
         if (!(await number.isVisible())) continue;
         // The button itself: numbers that come late may stand before it in the row.
         const button = await number.elementHandle();
-        await button?.focus();
+        await button.focus();
         await page.keyboard.press("Enter");
         await expect(panel).toBeVisible();
         const title = await panel.getByRole("heading", { level: 2 }).innerText();
@@ -45,7 +45,7 @@ for (const view of ["float", "swim"] as const) {
         expect((await source.innerText()).length, title).toBeGreaterThan(8);
         await page.keyboard.press("Escape");
         await expect(panel).toBeHidden();
-        await expect.poll(() => button?.evaluate((one) => one === document.activeElement)).toBe(true);
+        await expect.poll(() => button.evaluate((one) => one === document.activeElement)).toBe(true);
       }
       for (const title of [
         "Net buoyancy",
