@@ -19,6 +19,26 @@ const sorted = (times: readonly number[]): number[] => [...times].sort((a, b) =>
 const middle = (times: readonly number[]): number => sorted(times)[Math.floor(times.length / 2)] ?? NaN;
 const ms = (time: number): string => `${time.toFixed(0)} ms`;
 
+// Scripts for the page stand as text: what runs this file adds helpers to named functions, which a page does not have.
+
+/** The next frame after the verdict and the inputs stand there shows them. */
+const WATCH_FIRST_VIEW = `(function look() {
+  const ready = document.querySelector("main button") !== null && document.querySelector("aside input") !== null;
+  if (ready) requestAnimationFrame(() => { window.usableAt = performance.now(); });
+  else requestAnimationFrame(look);
+})()`;
+
+/** From the first sight of the map's progress to its end, ms. */
+const WATCH_MAP = `new Promise((resolve) => {
+  let since = 0;
+  (function look() {
+    const running = document.querySelector("progress") !== null;
+    if (running && since === 0) since = performance.now();
+    if (!running && since > 0) resolve(performance.now() - since);
+    else requestAnimationFrame(look);
+  })();
+})`;
+
 async function withPage<T>(browser: Browser, address: string, work: (page: Page) => Promise<T>): Promise<T> {
   const context = await browser.newContext({ viewport: size, baseURL: address, reducedMotion: "reduce" });
   try {
@@ -31,16 +51,7 @@ async function withPage<T>(browser: Browser, address: string, work: (page: Page)
 /** Nothing kept from before: as for somebody who comes for the first time. */
 async function firstView(browser: Browser, address: string): Promise<number> {
   return withPage(browser, address, async (page) => {
-    await page.addInitScript(() => {
-      const look = (): void => {
-        const ready =
-          document.querySelector("main button") !== null && document.querySelector("aside input") !== null;
-        // The next frame shows what stands there now.
-        if (ready) requestAnimationFrame(() => (window.usableAt = performance.now()));
-        else requestAnimationFrame(look);
-      };
-      look();
-    });
+    await page.addInitScript({ content: WATCH_FIRST_VIEW });
     await page.goto("./");
     await page.waitForFunction(() => window.usableAt !== undefined);
     return (await page.evaluate(() => window.usableAt)) ?? NaN;
@@ -73,19 +84,7 @@ async function maps(browser: Browser, address: string): Promise<number[]> {
       .waitFor({ timeout: 60_000 });
     const times: number[] = [];
     for (const angle of [35, 36, 37, 38, 39]) {
-      const took = page.evaluate(
-        () =>
-          new Promise<number>((resolve) => {
-            let since = 0;
-            const look = (): void => {
-              const running = document.querySelector("progress") !== null;
-              if (running && since === 0) since = performance.now();
-              if (!running && since > 0) resolve(performance.now() - since);
-              else requestAnimationFrame(look);
-            };
-            look();
-          }),
-      );
+      const took = page.evaluate<number>(WATCH_MAP);
       await changeAngle(page, angle);
       times.push(await took);
       await page.waitForTimeout(1500);
