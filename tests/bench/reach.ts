@@ -72,4 +72,4 @@ for (const file of readdirSync(folder)
         .join(""),
   );
 }
-console.log(`\nThe page itself is timed in tests/e2e/reach.spec.ts.`);
+console.log(`\nThe page itself is timed in tests/bench/page.ts.`);
