@@ -1,5 +1,5 @@
 import { expect, test } from "./fixture";
-import { clock, net, open } from "./page";
+import { clock, net, open, type, unfold } from "./page";
 
 test("opens on the demo scenario and runs at once", { tag: "@phone" }, async ({ page }) => {
   await page.goto("./");
@@ -28,6 +28,16 @@ test(
     await expect(page.getByRole("button", { name: /Push under/ })).toBeVisible();
   },
 );
+
+test("a view that was left follows the document when it is opened again", async ({ page }) => {
+  await open(page, "float", true);
+  const picture = page.getByRole("img", { name: /^Still water/ });
+  await expect(picture).toHaveAccessibleName(/afloat, at rest/);
+  await page.getByRole("link", { name: "Swim" }).click();
+  await type(await unfold(page, "Body"), "Body density", "0.9");
+  await page.getByRole("link", { name: "Float" }).click();
+  await expect(picture).toHaveAccessibleName(/sinks when let go/);
+});
 
 test("nothing moves by itself for those who asked for that", async ({ page }) => {
   await open(page, "float", true);
