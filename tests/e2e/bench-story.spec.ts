@@ -1,6 +1,18 @@
 import type { Page } from "@playwright/test";
 import { expect, test } from "./fixture";
-import { enter, expectNet, fromMenu, job, netGrams, numberIn, open, press, type, unfold } from "./page";
+import {
+  enter,
+  expectNet,
+  expectNoWider,
+  fromMenu,
+  job,
+  netGrams,
+  numberIn,
+  open,
+  press,
+  type,
+  unfold,
+} from "./page";
 
 /** Densities in kg/m³: tap water of 20 °C after Tanaka 2001; fresh and sea water (35 g/kg) of 15 °C after EOS-80. */
 const TAP_20 = 998.207;
@@ -9,14 +21,6 @@ const SEA_15 = 1025.97;
 const TIN = 7310; // NIST
 /** Digits for toBeCloseTo: within 0.016 g, three numbers rounded to 0.01 g against each other. */
 const ROUNDED = 1.5;
-
-async function fitsTheScreen(page: Page): Promise<void> {
-  const [all, seen] = await page.evaluate(() => [
-    document.documentElement.scrollWidth,
-    document.documentElement.clientWidth,
-  ]);
-  expect(all).toBe(seen);
-}
 
 /** A row of the account: its numbers from left to right. */
 async function row(page: Page, name: string): Promise<readonly number[]> {
@@ -49,7 +53,7 @@ test(
     await expect(takeIt).toBeDisabled();
     await enter(page, "Reading", "3.95");
     await press(page, takeIt);
-    await fitsTheScreen(page);
+    await expectNoWider(page);
 
     // Under water: what it pushes aside.
     await job(page, "Under water");
@@ -60,7 +64,7 @@ test(
     const volume = 9.6 / (TAP_20 / 1e3);
     await expect(page.getByRole("button", { name: /^Volume:/ })).toContainText(volume.toFixed(3));
     await press(page, takeIt);
-    await fitsTheScreen(page);
+    await expectNoWider(page);
 
     // Now the wood is known: what it weighs over what it pushes aside.
     await job(page, "On the scale");
@@ -84,7 +88,7 @@ test(
     await press(page, page.getByRole("button", { name: "Find plans" }));
     const take = page.getByRole("button", { name: "Take this plan" });
     await expect(take).toBeVisible();
-    await fitsTheScreen(page);
+    await expectNoWider(page);
     await press(page, take);
     await expect.poll(async () => Math.abs((await netGrams(page)) - 0.5)).toBeLessThanOrEqual(0.051);
     await expect(page.getByText("On target")).toBeVisible();
@@ -121,7 +125,7 @@ test(
     const said = numberIn(await tub.locator("table .why").first().innerText());
     expect(said / account).toBeGreaterThan(1.44 * 0.85);
     expect(said / account).toBeLessThan(1.44 * 1.15);
-    await fitsTheScreen(page);
+    await expectNoWider(page);
     await press(page, correct);
     await expectNet(page, said);
     // Lighter by what the net is greater.
@@ -144,11 +148,11 @@ test(
     const best = swaps.getByRole("listitem").first();
     const promised = numberIn(await best.locator(".why").innerText());
     expect(Math.abs(promised - said)).toBeLessThanOrEqual(0.03);
-    await fitsTheScreen(page);
+    await expectNoWider(page);
     await press(page, best.getByRole("button", { name: "Fit it" }));
     await expectNet(page, promised);
     const water = await unfold(page, "Water");
     await expect(water.getByRole("textbox", { name: "Salinity", exact: true })).toHaveValue("35.0");
-    await fitsTheScreen(page);
+    await expectNoWider(page);
   },
 );
