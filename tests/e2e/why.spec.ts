@@ -1,5 +1,5 @@
 import { expect, test } from "./fixture";
-import { clock, open, recorded } from "./page";
+import { clock, open, recorded, unfold } from "./page";
 
 for (const view of ["float", "swim"] as const) {
   test(
@@ -58,6 +58,26 @@ for (const view of ["float", "swim"] as const) {
     },
   );
 }
+
+test("a press elsewhere puts the answer away and keeps the focus it went to", async ({ page }) => {
+  await open(page, "float", true);
+  const panel = page.getByRole("dialog");
+  const field = (await unfold(page, "Water")).getByRole("textbox").first();
+  await field.scrollIntoViewIfNeeded();
+  await page.getByRole("button", { name: /^Net buoyancy/ }).click();
+  await expect(panel).toBeVisible();
+  await expect(panel).toBeFocused();
+  await field.click();
+  await expect(panel).toBeHidden();
+  // The panel has heard by now that it was closed.
+  await page.evaluate(() => new Promise((done) => setTimeout(done, 50)));
+  await expect(field).toBeFocused();
+
+  await page.getByRole("button", { name: /^Net buoyancy/ }).click();
+  await panel.getByRole("button", { name: "Close" }).click();
+  await expect(panel).toBeHidden();
+  await expect(page.getByRole("button", { name: /^Net buoyancy/ })).toBeFocused();
+});
 
 test("the account's rows stand behind the net buoyancy", async ({ page }) => {
   await open(page, "float", true);
