@@ -1,11 +1,22 @@
-import { cylinderDrag } from "../forces";
+import { hypot } from "../base";
+import {
+  aim,
+  assemble,
+  Chain,
+  GIVES,
+  goOn,
+  loosen,
+  PULLS,
+  solve,
+  sort,
+  stiffestTurn,
+  tighten,
+} from "./chain";
+import type { Strand } from "./chain";
+import { dragAt, normalDrag } from "./drag-table";
 import type { EyeMotion, MovingLine, RodEnd } from "./moving";
 import { TANGENTIAL_DRAG, type LineWater } from "./steady";
-import { MATERIAL_DAMPING } from "./tether";
 import type { LineSpec } from "./types";
-
-/** Transverse added mass of a cylinder, share of the water it displaces: 1 (Lamb 1932, art. 68; Newman 1977, §4.4). */
-const ADDED_MASS = 1;
 
 /**
  * Air at 15 °C and one atmosphere: density kg/m³, dynamic viscosity Pa·s (International Standard Atmosphere, ISO 2533:1975;
@@ -42,9 +53,6 @@ const GIVES_AT = 1.5;
 /** Passes over directions and over which segments pull. */
 const MOST_PASSES = 8;
 
-/** A pass less where turning a segment further would change its tension by less than this share, or this many N. */
-const ALIKE = { share: 1e-4, newton: 1e-6 };
-
 /** Points given for drawing. */
 const DRAWN = 33;
 
@@ -61,31 +69,6 @@ export interface SegmentOptions {
   readonly substeps?: number;
   /** Places of the nodes at the start, eye to rod tip, spread by length; default a straight line. */
   readonly start?: readonly { readonly x: number; readonly z: number }[];
-}
-
-/**
- * ½ρ d C_n(Re) v per metre and per m/s, as a table over v^¼: the cylinder curve rises as v^¼ from rest, so that in this
- * variable it is smooth, and straight pieces hold it to 1e-5. Above the table the curve itself.
- */
-function normalDragTable(
-  line: LineSpec,
-  fluid: { readonly density: number; readonly viscosity: number },
-): (speed: number) => number {
-  const nu = fluid.viscosity / fluid.density;
-  const direct = (v: number): number =>
-    v < 1e-9 ? 0 : 0.5 * fluid.density * line.diameter * cylinderDrag((v * line.diameter) / nu) * v;
-  const n = 1024;
-  const top = 1.8; // 10.5 m/s
-  const table = new Float64Array(n + 2);
-  for (let i = 0; i <= n + 1; i++) table[i] = direct(((top * i) / n) ** 4);
-  const scale = n / top;
-  return (v) => {
-    const y = Math.sqrt(Math.sqrt(v)) * scale;
-    if (!(y < n)) return direct(v);
-    const i = y | 0;
-    const a = table[i] as number;
-    return a + (y - i) * ((table[i + 1] as number) - a);
-  };
 }
 
 /**
@@ -120,31 +103,22 @@ export function segmentedLine(
   if (!Number.isInteger(first) || first < 4 || first > CAPACITY / 2)
     throw new RangeError(`A line needs 4 to ${CAPACITY / 2} segments, not ${first}.`);
   const substeps = options.substeps ?? 1;
-  const cx = options.current?.x ?? 0;
-  const cz = options.current?.z ?? 0;
   const bottom = -(options.depth ?? Infinity);
-  const { density: rho, gravity: g } = water;
   const section = (Math.PI * spec.diameter ** 2) / 4;
-  const lineMass = spec.density * section;
-  const waterMass = rho * section;
-  const normalDrag = normalDragTable(spec, water);
-  const airDrag = normalDragTable(spec, AIR);
-  const tangential = 0.5 * rho * Math.PI * spec.diameter * TANGENTIAL_DRAG;
-
-  const make = (): Float64Array => new Float64Array(CAPACITY + 1);
-  // Nodes 0 (eye) to n (rod tip)
-  const [x, z, u, w] = [make(), make(), make(), make()];
-  // velocities at the step's end, first without tension; inverse masses with drag
-  const [us, ws, xx, xz, zz] = [make(), make(), make(), make(), make()];
-  const [un, wn] = [make(), make()];
-  // speed along and across the line at the step's start
-  const [slides, crosses] = [make(), make()];
-  // Segments 0 to n − 1: unstretched length, tension, direction, share under water, system
-  const [L, T, ex, ez, wet] = [make(), make(), make(), make(), make()];
-  const [diagonal, beside, right, sweep] = [make(), make(), make(), make()];
-  /** 1: it pulls; 0: it is slack; 2: at the rod tip, with the reel giving line at `gives`. */
-  const pulls = new Uint8Array(CAPACITY + 1);
-  let n = 0;
+  const strand: Strand = {
+    EA: spec.EA,
+    lineMass: spec.density * section,
+    waterMass: water.density * section,
+    gravity: water.gravity,
+    cx: options.current?.x ?? 0,
+    cz: options.current?.z ?? 0,
+    inWater: normalDrag(spec, water),
+    inAir: normalDrag(spec, AIR),
+    tangential: 0.5 * water.density * Math.PI * spec.diameter * TANGENTIAL_DRAG,
+  };
+  const { lineMass } = strand;
+  const chain = new Chain(CAPACITY);
+  const { x, z, u, w, L, T, ex, ez, held } = chain;
   let mean = 0;
   let eyeX = 0;
   let eyeZ = 0;
@@ -169,7 +143,7 @@ export function segmentedLine(
     options.equal ? mean : mean * (1 / 3 + (4 / 3) * Math.min(1, i / (first - 1)));
 
   function start(eye: EyeMotion, rod: RodEnd): void {
-    n = first;
+    chain.n = first;
     const path = options.start ?? (rod.free ? laid(eye, rod) : [eye, rod]);
     const along = [0];
     path.forEach((p, i) => {
@@ -182,7 +156,7 @@ export function segmentedLine(
     mean = length / first;
     let s = 0;
     let j = 1;
-    for (let i = 0; i <= n; i++) {
+    for (let i = 0; i <= first; i++) {
       const at = (s / length) * whole;
       while (j < path.length - 1 && (along[j] as number) < at) j++;
       const a = path[j - 1] as { x: number; z: number };
@@ -195,7 +169,7 @@ export function segmentedLine(
       u[i] = eye.vx + share * (rod.vx - eye.vx);
       w[i] = eye.vz + share * (rod.vz - eye.vz);
       L[i] = planned(i);
-      pulls[i] = 1;
+      held[i] = PULLS;
       s += planned(i);
     }
   }
@@ -221,11 +195,12 @@ export function segmentedLine(
 
   /** Takes the segment at the rod tip to its new length, and joins or splits it. */
   function pay(grown: number): void {
+    let { n } = chain;
     L[n - 1] = (L[n - 1] as number) + grown;
     while (n > 2 && (L[n - 1] as number) < JOIN * planned(n - 1)) {
       // the node that has come to the rod tip is the rod tip
       L[n - 2] = (L[n - 2] as number) + (L[n - 1] as number);
-      pulls[n - 2] = 1;
+      held[n - 2] = PULLS;
       copyNode(n, n - 1);
       n--;
     }
@@ -239,10 +214,11 @@ export function segmentedLine(
       w[n] = (w[n - 1] as number) + f * ((w[n + 1] as number) - (w[n - 1] as number));
       L[n] = length * (1 - f);
       L[n - 1] = length * f;
-      pulls[n] = pulls[n - 1] as number;
-      pulls[n - 1] = 1;
+      held[n] = held[n - 1] as number;
+      held[n - 1] = PULLS;
       n++;
     }
+    chain.n = n;
     if (!((L[n - 1] as number) > 0))
       throw new RangeError(`The line is wound in to its end: ${(L[n - 1] as number).toFixed(3)} m are left.`);
   }
@@ -254,60 +230,11 @@ export function segmentedLine(
     w[to] = w[from] as number;
   }
 
-  /**
-   * Directions from node to node half a step on with the velocities of the start and half with (vx, vz). True where one
-   * turned so far that its tension would feel it.
-   */
-  function aim(h: number, vx: Float64Array, vz: Float64Array, compare: boolean): boolean {
-    let turned = false;
-    const ahead = h / 2;
-    for (let i = 0; i < n; i++) {
-      const j = i + 1;
-      const dx =
-        (x[j] as number) -
-        (x[i] as number) +
-        ahead * ((u[j] as number) - (u[i] as number) + (vx[j] as number) - (vx[i] as number));
-      const dz =
-        (z[j] as number) -
-        (z[i] as number) +
-        ahead * ((w[j] as number) - (w[i] as number) + (vz[j] as number) - (vz[i] as number));
-      const length = Math.sqrt(dx * dx + dz * dz);
-      if (length === 0) continue; // keeps the direction it had
-      const nx = dx / length;
-      const nz = dz / length;
-      if (compare) {
-        const kept = nx * (ex[i] as number) + nz * (ez[i] as number);
-        const off = (spec.EA / (L[i] as number)) * length * (1 - kept);
-        if (off > ALIKE.share * (T[i] as number) + ALIKE.newton) turned = true;
-      }
-      ex[i] = nx;
-      ez[i] = nz;
-    }
-    return turned;
-  }
-
-  /** Speeds of the nodes along and across the line as it lies. */
-  function along(): void {
-    for (let i = 1; i < n; i++) {
-      const tx = (ex[i - 1] as number) + (ex[i] as number);
-      const tz = (ez[i - 1] as number) + (ez[i] as number);
-      const size = Math.sqrt(tx * tx + tz * tz) || 1;
-      slides[i] = ((u[i] as number) * tx + (w[i] as number) * tz) / size;
-      crosses[i] = ((w[i] as number) * tx - (u[i] as number) * tz) / size;
-    }
-  }
-
-  function shareUnder(i: number): number {
-    const a = z[i] as number;
-    const b = z[i + 1] as number;
-    if (a <= 0) return b <= 0 ? 1 : a / (a - b);
-    return b >= 0 ? 0 : b / (b - a);
-  }
-
   /** Drag and weight of the half segment next to the eye, at the eye's velocity. */
   function atEye(vx: number, vz: number): void {
+    const { waterMass, gravity, cx, cz, inWater, tangential } = strand;
     const length = (L[0] as number) / 2;
-    const under = length * (wet[0] as number);
+    const under = length * (chain.wet[0] as number);
     const tx = ex[0] as number;
     const tz = ez[0] as number;
     const rx = vx - cx;
@@ -315,178 +242,28 @@ export function segmentedLine(
     const along = rx * tx + rz * tz;
     const nx = rx - along * tx;
     const nz = rz - along * tz;
-    const drag = normalDrag(Math.sqrt(nx * nx + nz * nz)) * under;
+    const drag = dragAt(inWater, Math.sqrt(nx * nx + nz * nz)) * under;
     const skin = tangential * Math.abs(along) * along * under;
     half.x = -drag * nx - skin * tx;
-    half.z = -drag * nz - skin * tz - g * (lineMass * length - waterMass * under);
-  }
-
-  /** Velocities that the nodes would have at the step's end without tension, and their inverse masses with drag. */
-  function loose(h: number): void {
-    for (let i = 0; i < n; i++) wet[i] = shareUnder(i);
-    for (let i = 1; i < n; i++) {
-      const before = (L[i - 1] as number) / 2;
-      const after = (L[i] as number) / 2;
-      const length = before + after;
-      const under = before * (wet[i - 1] as number) + after * (wet[i] as number);
-      let tx = (ex[i - 1] as number) + (ex[i] as number);
-      let tz = (ez[i - 1] as number) + (ez[i] as number);
-      const size = Math.sqrt(tx * tx + tz * tz);
-      if (size > 1e-6) {
-        tx /= size;
-        tz /= size;
-      } else {
-        tx = ex[i] as number;
-        tz = ez[i] as number;
-      }
-      const ui = u[i] as number;
-      const wi = w[i] as number;
-      const vt = ui * tx + wi * tz;
-      const vn = wi * tx - ui * tz; // along (−tz, tx)
-      const ct = cx * tx + cz * tz;
-      const cn = cz * tx - cx * tz;
-      // The speeds that drag goes with are those against the line as it lay when the node had them: against the line as it
-      // will lie, what slides along a bend would seem to cross it.
-      const dt = h * tangential * Math.abs((slides[i] as number) - ct) * under;
-      let dn = under > 0 ? h * normalDrag(Math.abs((crosses[i] as number) - cn)) * under : 0;
-      if (under < length) dn += h * airDrag(Math.abs(crosses[i] as number)) * (length - under);
-      const mt = lineMass * length;
-      const mn = mt + ADDED_MASS * waterMass * under;
-      const fall = -h * g * (lineMass * length - waterMass * under);
-      const at = 1 / (mt + dt);
-      const an = 1 / (mn + dn);
-      const st = (mt * vt + dt * ct + fall * tz) * at;
-      const sn = (mn * vn + dn * cn + fall * tx) * an;
-      us[i] = st * tx - sn * tz;
-      ws[i] = st * tz + sn * tx;
-      xx[i] = at * tx * tx + an * tz * tz;
-      xz[i] = (at - an) * tx * tz;
-      zz[i] = at * tz * tz + an * tx * tx;
-    }
-  }
-
-  /** The tridiagonal system at the present directions, for all segments as if each pulled. */
-  function assemble(h: number): void {
-    for (let i = 0; i < n; i++) {
-      const ax = ex[i] as number;
-      const az = ez[i] as number;
-      const k = spec.EA / (L[i] as number);
-      const c = k * MATERIAL_DAMPING;
-      const j = i + 1;
-      const rate =
-        ax * ((us[j] as number) - (us[i] as number)) + az * ((ws[j] as number) - (ws[i] as number));
-      const before = ax * ((u[j] as number) - (u[i] as number)) + az * ((w[j] as number) - (w[i] as number));
-      const length =
-        ax * ((x[j] as number) - (x[i] as number)) +
-        az * ((z[j] as number) - (z[i] as number)) +
-        (h / 2) * (before + rate);
-      const paid = i === n - 1 ? winding : 0;
-      const stiff = (k * (h / 2) + c) * h;
-      right[i] = (k * (length - (L[i] as number)) + c * (rate - paid)) / stiff;
-      // W_{i+1} e_i
-      const bx = (xx[i + 1] as number) * ax + (xz[i + 1] as number) * az;
-      const bz = (xz[i + 1] as number) * ax + (zz[i + 1] as number) * az;
-      diagonal[i] =
-        1 / stiff +
-        ax * bx +
-        az * bz +
-        (xx[i] as number) * ax * ax +
-        2 * (xz[i] as number) * ax * az +
-        (zz[i] as number) * az * az;
-      beside[i] = i < n - 1 ? bx * (ex[i + 1] as number) + bz * (ez[i + 1] as number) : 0;
-    }
-  }
-
-  /** Thomas' elimination over the segments that pull; the others have their tension given (0, or what a free reel gives at). */
-  function solve(): void {
-    let before = 0; // coefficient of T_{i+1} in row i − 1, after elimination
-    let known = 0;
-    let given = true; // row i − 1 has its tension given
-    for (let i = 0; i < n; i++) {
-      if (pulls[i] !== 1) {
-        sweep[i] = 0;
-        known = pulls[i] === 2 ? gives : 0;
-        T[i] = known;
-        before = 0;
-        given = true;
-        continue;
-      }
-      const link = i > 0 ? (beside[i - 1] as number) : 0;
-      // row i: −link·T_{i−1} + diagonal·T_i − beside·T_{i+1} = right, with T_{i−1} = known + before·T_i
-      const d = (diagonal[i] as number) - (given ? 0 : link * before);
-      before = (beside[i] as number) / d;
-      known = ((right[i] as number) + link * known) / d;
-      given = false;
-      sweep[i] = before;
-      T[i] = known;
-    }
-    for (let i = n - 2; i >= 0; i--)
-      if (pulls[i] === 1) T[i] = (T[i] as number) + (sweep[i] as number) * (T[i + 1] as number);
-  }
-
-  /** Takes out what would push, puts back what would be stretched. True where something changed. */
-  function sort(): boolean {
-    let changed = false;
-    for (let i = 0; i < n; i++) {
-      const tension = T[i] as number;
-      if (pulls[i] === 1) {
-        if (tension < 0) {
-          pulls[i] = 0;
-          changed = true;
-        } else if (i === n - 1 && tension > gives) {
-          pulls[i] = 2;
-          changed = true;
-        }
-        continue;
-      }
-      const wanted =
-        (right[i] as number) +
-        (i > 0 ? (beside[i - 1] as number) * (T[i - 1] as number) : 0) +
-        (i < n - 1 ? (beside[i] as number) * (T[i + 1] as number) : 0);
-      if (pulls[i] === 2 ? wanted < (diagonal[i] as number) * gives || i !== n - 1 : wanted > 0) {
-        pulls[i] = 1;
-        changed = true;
-      }
-    }
-    if (changed) for (let i = 0; i < n; i++) if (pulls[i] === 0) T[i] = 0;
-    return changed;
-  }
-
-  /** Velocities at the step's end with the tensions. */
-  function tighten(h: number): void {
-    for (let i = 0; i < n; i++) {
-      const below = i > 0 ? (T[i - 1] as number) : 0;
-      const fx = (T[i] as number) * (ex[i] as number) - (i > 0 ? below * (ex[i - 1] as number) : 0);
-      const fz = (T[i] as number) * (ez[i] as number) - (i > 0 ? below * (ez[i - 1] as number) : 0);
-      un[i] = (us[i] as number) + h * ((xx[i] as number) * fx + (xz[i] as number) * fz);
-      wn[i] = (ws[i] as number) + h * ((xz[i] as number) * fx + (zz[i] as number) * fz);
-    }
+    half.z = -drag * nz - skin * tz - gravity * (lineMass * length - waterMass * under);
   }
 
   /** Into how many parts a step must be cut for the tensions that are there. */
   function partsOf(h: number): number {
-    let most = 0;
-    for (let i = 0; i < n; i++) {
-      const length = L[i] as number;
-      const turn = (T[i] as number) / (length * length);
-      if (turn > most) most = turn;
-    }
-    const parts = Math.ceil(h * Math.sqrt(most / (lineMass * TURNS)));
+    const parts = Math.ceil(h * Math.sqrt(stiffestTurn(chain) / (lineMass * TURNS)));
     return parts < 1 ? 1 : parts > MOST_PARTS ? MOST_PARTS : parts;
   }
 
   function substep(h: number, eye: EyeMotion, rodX: number, rodZ: number): void {
     pay(winding * h);
-    us[n] = (rodX - (x[n] as number)) / h;
-    ws[n] = (rodZ - (z[n] as number)) / h;
+    const { n, us, ws, xx, xz, zz, un, wn } = chain;
     xx[n] = 0;
     xz[n] = 0;
     zz[n] = 0;
-    u[n] = un[n] = us[n] as number;
-    w[n] = wn[n] = ws[n] as number;
-    along();
-    aim(h, u, w, false);
-    loose(h);
+    u[n] = us[n] = un[n] = (rodX - (x[n] as number)) / h;
+    w[n] = ws[n] = wn[n] = (rodZ - (z[n] as number)) / h;
+    aim(chain, h);
+    loosen(chain, strand, h);
     // The eye is pulled by the mean of the tensions at the step's start and end.
     atEye((u[0] as number) + gain.x / 2, (w[0] as number) + gain.z / 2);
     half.x += atStart.x / 2;
@@ -497,31 +274,21 @@ export function segmentedLine(
     xz[0] = eye.wxz / 2;
     zz[0] = eye.wzz / 2;
     for (let pass = 0; pass < MOST_PASSES; pass++) {
-      assemble(h);
+      assemble(chain, strand, h, winding);
       for (let inner = 0; inner < MOST_PASSES; inner++) {
-        solve();
-        if (!sort()) break;
+        solve(chain, gives);
+        if (!sort(chain, gives)) break;
       }
-      tighten(h);
-      if (!aim(h, un, wn, true)) break;
+      if (!tighten(chain, strand, h)) break;
     }
-    for (let i = 0; i < n; i++) {
-      x[i] = (x[i] as number) + (h / 2) * ((u[i] as number) + (un[i] as number));
-      z[i] = (z[i] as number) + (h / 2) * ((w[i] as number) + (wn[i] as number));
-      u[i] = un[i] as number;
-      w[i] = wn[i] as number;
-      if (i > 0 && (z[i] as number) < bottom) {
-        z[i] = bottom;
-        if ((w[i] as number) < 0) w[i] = 0;
-      }
-    }
+    goOn(chain, bottom);
     atStart.x = (T[0] as number) * (ex[0] as number);
     atStart.z = (T[0] as number) * (ez[0] as number);
     half.x += atStart.x / 2;
     half.z += atStart.z / 2;
     x[n] = rodX;
     z[n] = rodZ;
-    if (pulls[n - 1] === 2) {
+    if (held[n - 1] === GIVES) {
       // the free reel has given what the step drew off
       const dx = rodX - (x[n - 1] as number);
       const dz = rodZ - (z[n - 1] as number);
@@ -533,14 +300,14 @@ export function segmentedLine(
   return {
     points: DRAWN,
     pull(h, eye, rod, out) {
-      if (n === 0) {
+      if (chain.n === 0) {
         start(eye, rod);
         lastVx = eye.vx;
         lastVz = eye.vz;
       }
       winding = rod.lengthRate;
-      gives = rod.free ? GIVES_AT * lineMass * g * Math.max(0.5, rod.z) : Infinity;
-      if (!rod.free && pulls[n - 1] === 2) pulls[n - 1] = 1;
+      gives = rod.free ? GIVES_AT * lineMass * water.gravity * Math.max(0.5, rod.z) : Infinity;
+      if (!rod.free && held[chain.n - 1] === GIVES) held[chain.n - 1] = PULLS;
       eyeX = eye.x;
       eyeZ = eye.z;
       // from t − h/2 on, with the eye where the bait really has it
@@ -560,7 +327,7 @@ export function segmentedLine(
       out.x = 0;
       out.z = 0;
       let tension = 0;
-      let before = Math.hypot(atStart.x, atStart.z);
+      let before = hypot(atStart.x, atStart.z);
       for (let i = 0; i < parts; i++) {
         const ahead = (i + 1) * part - h / 2;
         substep(part, eye, rod.x + ahead * rod.vx, rod.z + ahead * rod.vz);
@@ -578,6 +345,7 @@ export function segmentedLine(
       out.slack = tension === 0;
     },
     draw(out, offset) {
+      const { n } = chain;
       out[offset] = eyeX;
       out[offset + 1] = eyeZ;
       for (let j = 1; j < DRAWN; j++) {
@@ -588,8 +356,8 @@ export function segmentedLine(
         out[offset + 2 * j + 1] = (z[i] as number) + f * ((z[i + 1] as number) - (z[i] as number));
       }
     },
-    tensions: () => T.slice(0, n),
-    length: () => L.slice(0, n).reduce((sum, l) => sum + l, 0),
-    nodes: () => Array.from({ length: n + 1 }, (_, i) => ({ x: x[i] as number, z: z[i] as number })),
+    tensions: () => T.slice(0, chain.n),
+    length: () => L.slice(0, chain.n).reduce((sum, l) => sum + l, 0),
+    nodes: () => Array.from({ length: chain.n + 1 }, (_, i) => ({ x: x[i] as number, z: z[i] as number })),
   };
 }
