@@ -1,11 +1,11 @@
-import { footOn, gaussLegendre, type SurfacePlane, type Vec } from "../base";
+import { footOn, gaussLegendre, pow, type SurfacePlane, type Vec } from "../base";
 import type { Edges, Immersion } from "./types";
 import { phiOfStation, sectionAt, stationOfPhi } from "./edges";
 import { lineCrossings } from "./grid";
 import { addWhole, type Prefix, type VolumeSum } from "./integrals";
 import { halfBreadthAt, immersedHalves, newHalves, newHalvesImmersion, type Halves } from "./section";
 import { drawNodes, nearCrossing, nodes, type WetRange } from "./nodes";
-import type { Skin, SkinSum, WetSkin } from "./skin";
+import type { Skin, SkinUnder, WetSkin } from "./skin";
 import { POINTS, type SectionTable } from "./table";
 
 /** Gauss points on a piece of a panel that the surface cuts: 5e-9 of the volume, 1e-7 of the waterplane on an ellipsoid. */
@@ -56,6 +56,8 @@ export class Immersed implements Immersion {
   readonly centroid: Vec;
   readonly waterplaneIT: number;
   readonly waterplaneArea: number;
+  readonly waterplaneMoment: number;
+  readonly waterplaneSecond: number;
   private skinUnder: WetSkin | null = null;
 
   constructor(
@@ -85,6 +87,8 @@ export class Immersed implements Immersion {
         ? { x: sum.momentX / sum.volume, z: sum.momentZ / sum.volume }
         : footOn(surface, body.centroid);
     this.waterplaneArea = plane.area;
+    this.waterplaneMoment = plane.moment;
+    this.waterplaneSecond = plane.second;
     this.waterplaneIT = plane.IT;
     if (skin) this.skinUnder = skin.wet(sum.skin, surface);
   }
@@ -97,19 +101,33 @@ export class Immersed implements Immersion {
     return this.wetSkin().centroid;
   }
 
+  get skinCut(): number {
+    return this.wetSkin().cut;
+  }
+
+  get skinCutMoment(): number {
+    return this.wetSkin().cutMoment;
+  }
+
+  get skinCutSecond(): number {
+    return this.wetSkin().cutSecond;
+  }
+
   private wetSkin(): WetSkin {
     return (this.skinUnder ??= new Immersed(this.body, this.surface, true).wetSkin());
   }
 }
 
-/** Waterplane area, m², and its transverse second moment ∫(2/3)y³ dl, m⁴. */
+/** Waterplane area, m², its moments ∫X dA and ∫X² dA, m³ and m⁴, and its transverse second moment ∫(2/3)y³ dl, m⁴. */
 interface Waterplane {
   area: number;
+  moment: number;
+  second: number;
   IT: number;
 }
 
 interface CutSum extends VolumeSum, Waterplane {
-  readonly skin: SkinSum;
+  readonly skin: SkinUnder;
 }
 
 const newSum = (): CutSum => ({
@@ -117,8 +135,10 @@ const newSum = (): CutSum => ({
   momentX: 0,
   momentZ: 0,
   area: 0,
+  moment: 0,
+  second: 0,
   IT: 0,
-  skin: { area: 0, momentX: 0, momentZ: 0 },
+  skin: { area: 0, momentX: 0, momentZ: 0, cut: 0, cutMoment: 0, cutSecond: 0 },
 });
 
 /**
@@ -148,8 +168,12 @@ function addCut(
       if (from === table.ends[p] && to === table.ends[p + 1] && !nearCrossing(range, from, to))
         for (let i = p * POINTS; i < (p + 1) * POINTS; i++) {
           const x = table.x[i] as number;
-          addSlice(table.halves[i] as Halves, x, table.ds[i] as number, surface, sum);
-          skin?.addStation(i, x, table.dPhi[i] as number, part, keelDown, sum.skin);
+          const ds = table.ds[i] as number;
+          const h = table.halves[i] as Halves;
+          addSlice(h, x, ds, surface, sum);
+          if (!skin) continue;
+          skin.addStation(i, x, table.dPhi[i] as number, part, keelDown, sum.skin);
+          addSkinCut(h, x, ds, surface, sum.skin);
         }
       else {
         const count = drawNodes(range, from, to, CUT_POINTS);
@@ -158,8 +182,11 @@ function addCut(
           const dPhi = nodes.weight[i] as number;
           const x = table.xAt(phi);
           table.at(p, phi, here);
-          addSlice(here, x, table.slope(phi) * dPhi, surface, sum);
-          skin?.addBetween(p, phi, x, dPhi, part, keelDown, sum.skin);
+          const ds = table.slope(phi) * dPhi;
+          addSlice(here, x, ds, surface, sum);
+          if (!skin) continue;
+          skin.addBetween(p, phi, x, dPhi, part, keelDown, sum.skin);
+          addSkinCut(here, x, ds, surface, sum.skin);
         }
       }
       from = to;
@@ -177,8 +204,27 @@ function addSlice(h: Halves, x: number, ds: number, surface: SurfacePlane, sum: 
   sum.momentZ += part.momentZ * ds;
   const y = part.waterHalfBreadth;
   const dl = ds / Math.abs(cos); // along the surface
-  sum.area += 2 * y * dl;
+  const X = (x - level * sin) / cos;
+  const dA = 2 * y * dl;
+  sum.area += dA;
+  sum.moment += X * dA;
+  sum.second += X * X * dA;
   sum.IT += (2 / 3) * y * y * y * dl;
+}
+
+/** Adds the skin that goes under of the slice in `part`, with the contour's slope dy/dz = −(hw/h)(u/y)ⁿ⁻¹. */
+function addSkinCut(h: Halves, x: number, ds: number, surface: SurfacePlane, sum: SkinUnder): void {
+  const { u, y, inUpper } = part;
+  if (!(y > 0)) return;
+  const n = inUpper ? h.nUp : h.nDown;
+  const ratio = u / y;
+  const slope = (h.halfBreadth / (inUpper ? h.up : h.down)) * (n === 2 ? ratio : pow(ratio, n - 1));
+  const { sin, cos, level } = surface;
+  const dS = (2 * Math.sqrt(1 + slope * slope) * ds) / Math.abs(cos);
+  const X = (x - level * sin) / cos;
+  sum.cut += dS;
+  sum.cutMoment += X * dS;
+  sum.cutSecond += X * X * dS;
 }
 
 /**
@@ -204,7 +250,7 @@ function steepWaterplane(edges: Edges, surface: SurfacePlane): Waterplane {
     const s = -(level * sin + l * cos);
     return s < 0 || s > L ? 0 : halfBreadthAt(sectionAt(edges, phiOfStation(s, L)), level * cos - l * sin);
   };
-  const plane: Waterplane = { area: 0, IT: 0 };
+  const plane: Waterplane = { area: 0, moment: 0, second: 0, IT: 0 };
   const { n, x, w } = gaussLegendre(16);
   for (let k = 0; k + 1 < ends.length; k++) {
     const a = ends[k] as number;
@@ -212,8 +258,11 @@ function steepWaterplane(edges: Edges, surface: SurfacePlane): Waterplane {
     for (let i = 0; i < n; i++) {
       const t = (1 + (x[i] as number)) / 2;
       const dl = width * 6 * t * (1 - t) * ((w[i] as number) / 2);
-      const y = breadth(a + width * t * t * (3 - 2 * t));
+      const X = a + width * t * t * (3 - 2 * t);
+      const y = breadth(X);
       plane.area += 2 * y * dl;
+      plane.moment += 2 * y * X * dl;
+      plane.second += 2 * y * X * X * dl;
       plane.IT += (2 / 3) * y * y * y * dl;
     }
   }

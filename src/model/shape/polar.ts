@@ -69,16 +69,23 @@ const newPolar = (): Polar => ({
   zByN: column(),
 });
 
-// The last two tables asked for: most bodies have one exponent above and one below. The older one's room is used again.
-let recent = newPolar();
-let before = newPolar();
+/**
+ * The tables of the last exponents asked for: a body whose exponent changes along its length asks for one at every station,
+ * and for the same ones again when its breadth or height is changed.
+ */
+const KEPT = 256;
+const kept = [new Map<number, Polar>(), new Map<number, Polar>()] as const;
 
-/** The table for an exponent; it holds until the next but one call. */
+/** The table for an exponent. */
 export function polar(n: number, graded: boolean): Readonly<Polar> {
-  if (recent.n === n && recent.graded === graded) return recent;
-  [recent, before] = [before, recent];
-  if (recent.n !== n || recent.graded !== graded) fill(recent, n, graded);
-  return recent;
+  const tables = kept[graded ? 1 : 0];
+  const found = tables.get(n);
+  if (found) return found;
+  if (tables.size >= KEPT) tables.clear();
+  const made = newPolar();
+  fill(made, n, graded);
+  tables.set(n, made);
+  return made;
 }
 
 function fill(table: Polar, n: number, graded: boolean): void {

@@ -139,11 +139,22 @@ class Broadened implements Shape {
       centroid: drawn.centroid,
       waterplaneIT: k * k * k * drawn.waterplaneIT,
       waterplaneArea: k * drawn.waterplaneArea,
+      waterplaneMoment: k * drawn.waterplaneMoment,
+      waterplaneSecond: k * drawn.waterplaneSecond,
       get skinFraction() {
         return drawn.skinFraction;
       },
       get skinCentroid() {
         return drawn.skinCentroid;
+      },
+      get skinCut() {
+        return drawn.skinCut;
+      },
+      get skinCutMoment() {
+        return drawn.skinCutMoment;
+      },
+      get skinCutSecond() {
+        return drawn.skinCutSecond;
       },
     };
   }

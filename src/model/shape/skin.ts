@@ -18,10 +18,20 @@ const HALF = (STEPS + 1) * KEPT;
 /** Offset of the last grid line: the whole half. */
 const END = STEPS * KEPT;
 
-/** What lies under a surface: its share of the bare skin, and its centroid. */
+/** Skin under water, and what of it goes under as the surface rises: dS/dl (m) and its moments by X (m², m³). */
+export interface SkinUnder extends SkinSum {
+  cut: number;
+  cutMoment: number;
+  cutSecond: number;
+}
+
+/** What lies under a surface: its share of the bare skin, its centroid, and what is cut. */
 export interface WetSkin {
   readonly fraction: number;
   readonly centroid: Vec;
+  readonly cut: number;
+  readonly cutMoment: number;
+  readonly cutSecond: number;
 }
 
 // Scratch of one call: area and moment per radian of φ, and the stations' shares in a line between them.
@@ -193,7 +203,7 @@ export class Skin {
   }
 
   /** Closes a sum with what is wet of the blunt faces. */
-  wet(sum: SkinSum, surface: SurfacePlane): WetSkin {
+  wet(sum: SkinUnder, surface: SurfacePlane): WetSkin {
     const { cos, level } = surface;
     let { area, momentX, momentZ } = sum;
     for (const face of this.faces) {
@@ -213,6 +223,9 @@ export class Skin {
         area > 0
           ? { x: momentX / area, z: momentZ / area }
           : footOn(surface, { x: this.momentX / this.area, z: this.momentZ / this.area }),
+      cut: sum.cut,
+      cutMoment: sum.cutMoment,
+      cutSecond: sum.cutSecond,
     };
   }
 }

@@ -41,8 +41,9 @@ export interface Balance {
 }
 
 /**
- * Polishes a trim and level until force and moment balance: Newton's method in two unknowns, its Jacobian by differences and
- * then kept up by Broyden's rule. Null where that does not settle, or settles on a trim that is not stable.
+ * Polishes a trim and level until force and moment balance: Newton's method in two unknowns. What the surface cuts
+ * gives their slopes; what is missing in them (a little of the coats) is kept up by Broyden's rule. Null where that does not
+ * settle, or settles on a trim that is not stable.
  *
  * @param mostTurn greatest turn in one step, rad
  */
@@ -55,31 +56,38 @@ export function balance(
 ): Balance | null {
   const { G } = wet.rigid;
   const height = wet.shape.maxHeight;
-  const length = wet.shape.length;
   const root = Math.sqrt(load.needed);
-  /** Force (in the form of `Load.excess`, without unit) and moment over weight × length. */
-  const residual = (p: number, l: number): [number, number, Under] => {
+  const whole = load.needed * wet.shape.length;
+  /** Force (in the form of `Load.excess`, without unit) and moment over weight × length, with their slopes. */
+  const look = (p: number, l: number): Look => {
     const sin = Math.sin(p);
     const cos = Math.cos(p);
-    const u = wet.under({ sin, cos, level: l });
-    const moment = u.x * cos - u.z * sin - u.volume * (G.x * cos - G.z * sin);
-    return [load.excess(u.volume) / root, moment / (load.needed * length), u];
+    const under = wet.under({ sin, cos, level: l });
+    const { volume, x, z, cut: A, cutMoment: S, cutSecond: I } = under;
+    const Gx = G.x * cos - G.z * sin;
+    const Gz = G.x * sin + G.z * cos;
+    // Higher by dl, A·dl more is under. Turned by dp, what is at X rises by X·dp: S·dp less is under.
+    return {
+      under,
+      f: load.excess(volume) / root,
+      m: (x * cos - z * sin - volume * Gx) / whole,
+      fl: load.slope(volume, A) / root,
+      fp: -load.slope(volume, S) / root,
+      ml: (S - A * Gx) / whole,
+      mp: (volume * Gz - (x * sin + z * cos) - I + S * Gx) / whole,
+    };
   };
-  let [f, m, under] = residual(pitch, level);
-  // Steps for the slopes: small against the height that is still above (or under) the water.
-  const slope = load.slope(under.volume, under.waterplaneArea) / root;
-  if (!(slope > 0)) return null;
-  const dl = -1e-3 * Math.min(height / 10, 1 / slope);
-  const dp = 1e-4;
-  const [fl, ml] = residual(pitch, level + dl);
-  const [fp, mp] = residual(pitch + dp, level);
-  let Jfl = (fl - f) / dl;
-  let Jfp = (fp - f) / dp;
-  let Jml = (ml - m) / dl;
-  let Jmp = (mp - m) / dp;
-  for (let k = 0; k < 16; k++) {
-    const force = under.volume / load.needed - 1;
-    if (Math.abs(force) <= FOUND && Math.abs(m) <= FOUND) {
+  let here = look(pitch, level);
+  if (!(here.fl > 0)) return null;
+  // what is missing in the slopes
+  let [efl, efp, eml, emp] = [0, 0, 0, 0];
+  for (let k = 0; k < 20; k++) {
+    const { f, m, under } = here;
+    const Jfl = here.fl + efl;
+    const Jfp = here.fp + efp;
+    const Jml = here.ml + eml;
+    const Jmp = here.mp + emp;
+    if (Math.abs(under.volume / load.needed - 1) <= FOUND && Math.abs(m) <= FOUND) {
       // Stable: at balanced force the moment falls as the nose rises.
       return Jmp - (Jml * Jfp) / Jfl < 0 ? { pitch, level, under } : null;
     }
@@ -92,29 +100,38 @@ export function balance(
       stepL /= most;
       stepP /= most;
     }
-    let next = residual(pitch + stepP, level + stepL);
+    let next = look(pitch + stepP, level + stepL);
     // Not so far that all or nothing is under: there is no slope to come back by.
-    for (let half = 0; half < 6 && !(load.slope(next[2].volume, next[2].waterplaneArea) > 0); half++) {
+    for (let half = 0; half < 6 && !(next.fl > 0); half++) {
       stepL /= 2;
       stepP /= 2;
-      next = residual(pitch + stepP, level + stepL);
+      next = look(pitch + stepP, level + stepL);
     }
     level += stepL;
     pitch += stepP;
-    const [f1, m1, u1] = next;
-    // Broyden 1965, Math. Comp. 19:577–593, with unknowns scaled by height and 1 rad.
-    const rf = f1 - f - Jfl * stepL - Jfp * stepP;
-    const rm = m1 - m - Jml * stepL - Jmp * stepP;
+    // Broyden 1965, Math. Comp. 19:577–593, with unknowns scaled by height and 1 rad, for the part that is not known; the
+    // known part by the mean of its slopes at both ends.
+    const rf = next.f - f - ((here.fl + next.fl) / 2 + efl) * stepL - ((here.fp + next.fp) / 2 + efp) * stepP;
+    const rm = next.m - m - ((here.ml + next.ml) / 2 + eml) * stepL - ((here.mp + next.mp) / 2 + emp) * stepP;
     const norm = (stepL / height) ** 2 + stepP ** 2;
     const sl = stepL / (height * height) / norm;
     const sp = stepP / norm;
-    Jfl += rf * sl;
-    Jfp += rf * sp;
-    Jml += rm * sl;
-    Jmp += rm * sp;
-    f = f1;
-    m = m1;
-    under = u1;
+    efl += rf * sl;
+    efp += rf * sp;
+    eml += rm * sl;
+    emp += rm * sp;
+    here = next;
   }
   return null;
+}
+
+/** Force and moment at a trim and level, and their slopes by the level (l) and the trim (p). */
+interface Look {
+  readonly under: Under;
+  readonly f: number;
+  readonly m: number;
+  readonly fl: number;
+  readonly fp: number;
+  readonly ml: number;
+  readonly mp: number;
 }

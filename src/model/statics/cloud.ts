@@ -16,12 +16,18 @@ const POINTS = 160;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 /** Every how many of them the skin has points, at its top, bottom and sides. */
 const SKIN_EVERY = 10;
-const BINS = 64;
+const BINS = 96;
 
 /** Points of the body and its skin, made once per shape. */
 interface Cells {
   readonly body: Float64Array; // x, z, share of the volume
   readonly skin: Float64Array; // x, z, share of the skin
+}
+
+/** The middle of a range and half its width, m. */
+interface Extent {
+  readonly middle: number;
+  readonly half: number;
 }
 
 const known = new WeakMap<Shape, Cells>();
@@ -90,29 +96,34 @@ export function cloudOf(wet: Wettable): Cloud {
       points.push(p.a.x + t * (p.b.x - p.a.x), p.a.z + t * (p.b.z - p.a.z), p.volume / 2);
   for (const s of wet.spheres) points.push(s.at.x, s.at.z, s.volume);
   const n = points.length / 3;
-  const xs = Float64Array.from({ length: n }, (_, i) => points[3 * i] ?? 0);
-  const zs = Float64Array.from({ length: n }, (_, i) => points[3 * i + 1] ?? 0);
-  const vs = Float64Array.from({ length: n }, (_, i) => points[3 * i + 2] ?? 0);
-  const heights = new Float64Array(n);
+  const [xs, zs, vs] = [0, 1, 2].map((k) => Float64Array.from({ length: n }, (_, i) => points[3 * i + k] ?? 0)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  // the box round all points
+  const box = [xs, zs].map((values) => {
+    let [least, most] = [Infinity, -Infinity];
+    for (const v of values) [least, most] = [Math.min(least, v), Math.max(most, v)];
+    return { middle: (least + most) / 2, half: (most - least) / 2 };
+  }) as [Extent, Extent];
   const { always } = wet;
   return {
     at(sin, cos, volume, Gx, Gz) {
-      let low = Infinity;
-      let high = -Infinity;
-      for (let i = 0; i < n; i++) {
-        const h = (xs[i] as number) * sin + (zs[i] as number) * cos;
-        heights[i] = h;
-        if (h < low) low = h;
-        if (h > high) high = h;
-      }
+      const [along, up] = box;
+      const reach = Math.abs(sin) * along.half + Math.abs(cos) * up.half;
+      const low = along.middle * sin + up.middle * cos - reach;
+      const high = low + 2 * reach;
       binVolume.fill(0);
       binX.fill(0);
-      const scale = (BINS - 1e-9) / (high - low);
+      const scale = (BINS - 1e-9) / (2 * reach);
       for (let i = 0; i < n; i++) {
-        const b = Math.trunc(((heights[i] as number) - low) * scale);
+        const x = xs[i] as number;
+        const z = zs[i] as number;
         const v = vs[i] as number;
+        const b = Math.min(Math.max((x * sin + z * cos - low) * scale, 0), BINS - 1) | 0;
         binVolume[b] = (binVolume[b] as number) + v;
-        binX[b] = (binX[b] as number) + v * ((xs[i] as number) * cos - (zs[i] as number) * sin);
+        binX[b] = (binX[b] as number) + v * (x * cos - z * sin);
       }
       let V = always.volume;
       let X = always.x * cos - always.z * sin;

@@ -24,10 +24,22 @@ const STEP = (2 * Math.PI) / SCAN;
  */
 const CLOUD_DOUBT = { fixed: 2e-3, emergent: 0.02 };
 const CLOUD_DOUBT_AT_END = { fixed: 1.5e-2, emergent: 0.15 };
+/** Where a level is looked for next when all or nothing is under: so far in, as a share of the way to the other end. */
+const NEAR_END = 0.04;
+/** Share of the smaller volume, under or above, that may be missing for what is under to be put right to first order. */
+const NEARLY = 0.1;
+/** Share of the length above which a rough lever's sign is trusted. */
+const ROUGH = 1e-3;
 /** One side of the balls, ready to float. */
 interface Side {
   readonly wet: Wettable;
   readonly cloud: Cloud;
+}
+
+/** What is under, nearly; `shift`: how much of the lever was put right to first order, m. */
+interface Rough {
+  readonly under: Under;
+  readonly shift: number;
 }
 
 /** An equilibrium, and the side on which its balls lie. */
@@ -41,7 +53,7 @@ export class Floater {
   readonly #balls: boolean;
   #points: Cloud | null = null;
   /** What is under at trims of the scan, by the pitch as a share of a turn × 1e10. */
-  readonly #rough = new Map<number, Under>();
+  readonly #rough = new Map<number, Rough>();
   readonly #load: Load;
   /** kg, above 0 floats. */
   readonly netBuoyancy: number;
@@ -103,7 +115,8 @@ export class Floater {
     const cos = Math.cos(pitch);
     let { low, high } = wet.reach(sin, cos);
     let level = guess ?? this.#cloud(side, pitch).level;
-    if (!(level > low && level < high)) level = (low + high) / 2;
+    if (level >= high) level = high - NEAR_END * (high - low);
+    else if (!(level > low)) level = low + NEAR_END * (high - low);
     const close = within * Math.min(this.#load.needed, this.#load.emergent) + 2e-15 * this.#load.total;
     let lastLevel = NaN;
     let lastExcess = NaN;
@@ -114,14 +127,17 @@ export class Floater {
       const excess = load.excess(under.volume);
       if (excess < 0) low = level;
       else high = level;
+      // Newton's step, then the secant's: what is missing in the slope of the coats' part does not slow that.
       const slope =
-        k === 0
-          ? load.slope(under.volume, under.waterplaneArea)
-          : (excess - lastExcess) / (level - lastLevel);
+        k < 2 ? load.slope(under.volume, under.cut) : (excess - lastExcess) / (level - lastLevel);
       lastLevel = level;
       lastExcess = excess;
       level -= excess / slope;
-      if (k > 20 || !(level > low && level < high)) level = (low + high) / 2;
+      // With all or nothing under there is no slope: in from the end of the bracket, whose excess is small.
+      if (!(level > low && level < high)) {
+        const end = excess > 0 ? high : low;
+        level = k < 3 ? end + NEAR_END * (low + high - 2 * end) : (low + high) / 2;
+      } else if (k > 20) level = (low + high) / 2;
       if (level === lastLevel) return { level, under };
     }
     throw new Error(
@@ -157,12 +173,36 @@ export class Floater {
   #roughLever(side: Side, pitch: number, guess: number): number {
     const turns = pitch / (2 * Math.PI);
     const key = Math.round((turns - Math.floor(turns)) * 1e10) % 1e10;
-    let under = this.#rough.get(key);
-    if (!under) {
-      under = this.#level(side, pitch, guess, 1e-4).under;
-      this.#rough.set(key, under);
-    }
-    return this.#leverOf(side, pitch, under);
+    let found = this.#rough.get(key) ?? this.#nearly(side, pitch, guess);
+    // What was put right must not decide the sign.
+    if (!(found && Math.abs(this.#leverOf(side, pitch, found.under)) > found.shift))
+      found = { under: this.#level(side, pitch, guess, 1e-4).under, shift: 0 };
+    this.#rough.set(key, found);
+    return this.#leverOf(side, pitch, found.under);
+  }
+
+  /**
+   * What is under at a level that is nearly right, put right to first order: the water that is missing stands at the middle of
+   * what the surface cuts. `shift`: how far that moves the lever, m. Null where much is missing.
+   */
+  #nearly(side: Side, pitch: number, level: number): Rough | null {
+    const sin = Math.sin(pitch);
+    const cos = Math.cos(pitch);
+    const under = side.wet.under({ sin, cos, level });
+    const { needed, emergent } = this.#load;
+    const missing = needed - under.volume;
+    if (!(Math.abs(missing) < NEARLY * Math.min(needed, emergent) && under.cut > 0)) return null;
+    const X = under.cutMoment / under.cut;
+    const x = under.x + missing * (X * cos + level * sin);
+    const z = under.z + missing * (level * cos - X * sin);
+    const lever = (under.x * cos - under.z * sin) / under.volume;
+    return { under: { ...under, volume: needed, x, z }, shift: Math.abs((x * cos - z * sin) / needed - lever) };
+  }
+
+  /** Righting lever on the true geometry: rough where that leaves no doubt of its sign, else exact. */
+  #signedLever(side: Side, pitch: number): number {
+    const rough = this.#roughLever(side, pitch, this.#cloud(side, pitch).level);
+    return Math.abs(rough) > ROUGH * this.bait.shape.length ? rough : this.#lever(side, pitch);
   }
 
   /**
@@ -318,7 +358,7 @@ export class Floater {
     const side = this.#balls && this.rest.pitch !== null ? this.#side(this.rest.side) : this.#sideAt(start);
     // By the cloud where it leaves no doubt; of one trim alone the way to it does not matter.
     const quick = roots.length > 1 ? this.#cloud(side, start).lever : Infinity;
-    const lever = this.#doubtful(quick, CLOUD_DOUBT_AT_END) ? this.#lever(side, start) : quick;
+    const lever = this.#doubtful(quick, CLOUD_DOUBT_AT_END) ? this.#signedLever(side, start) : quick;
     const turn = (pitch: number): number => {
       // How far the moment has to turn the bait from its rest trim to a trim, rad; the near way where it rests already.
       const up = wrap(pitch - start);
