@@ -6,7 +6,7 @@ import { addWhole, type Prefix, type VolumeSum } from "./integrals";
 import { halfBreadthAt, immersedHalves, newHalves, newHalvesImmersion, type Halves } from "./section";
 import { drawNodes, nearCrossing, nodes, type WetRange } from "./nodes";
 import type { Skin, SkinUnder, WetSkin } from "./skin";
-import { POINTS, type SectionTable } from "./table";
+import type { SectionTable } from "./table";
 
 /** Gauss points on a piece of a panel that the surface cuts: 5e-9 of the volume, 1e-7 of the waterplane on an ellipsoid. */
 const CUT_POINTS = 6;
@@ -155,6 +155,7 @@ function addCut(
 ): void {
   const { sin, cos, level } = surface;
   const keelDown = cos > 0;
+  const { points } = table.rule;
   const n = lineCrossings(table.edges, "widest", sin, cos, level, dead(table.length), found, 0);
   found.length = n;
   found.sort((p, q) => p - q);
@@ -166,7 +167,7 @@ function addCut(
       while (next < n && (found[next] as number) <= from) next++;
       const to = next < n && (found[next] as number) < end ? (found[next] as number) : end;
       if (from === table.ends[p] && to === table.ends[p + 1] && !nearCrossing(range, from, to))
-        for (let i = p * POINTS; i < (p + 1) * POINTS; i++) {
+        for (let i = p * points; i < (p + 1) * points; i++) {
           const x = table.x[i] as number;
           const ds = table.ds[i] as number;
           const h = table.halves[i] as Halves;

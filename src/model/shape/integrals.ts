@@ -1,6 +1,5 @@
-import { gaussLegendre } from "../base";
 import { newHalves, type Halves } from "./section";
-import { POINTS, type SectionTable } from "./table";
+import type { SectionTable } from "./table";
 
 /** Volume (m³) and its first moments ∫x dV, ∫z dV (m⁴). */
 export interface VolumeSum {
@@ -23,8 +22,9 @@ export function makePrefix(table: SectionTable): Prefix {
     momentZ: new Float64Array(table.panels + 1),
   };
   const sum: VolumeSum = { volume: 0, momentX: 0, momentZ: 0 };
+  const { points } = table.rule;
   for (let p = 0; p < table.panels; p++) {
-    for (let i = p * POINTS; i < (p + 1) * POINTS; i++)
+    for (let i = p * points; i < (p + 1) * points; i++)
       addSlice(table.halves[i] as Halves, table.x[i] as number, table.ds[i] as number, sum);
     prefix.volume[p + 1] = sum.volume;
     prefix.momentX[p + 1] = sum.momentX;
@@ -54,10 +54,10 @@ export function addWhole(table: SectionTable, prefix: Prefix, a: number, b: numb
 const here = newHalves();
 
 function addPiece(table: SectionTable, panel: number, a: number, b: number, sum: VolumeSum): void {
-  const { x, w } = gaussLegendre(POINTS);
+  const { points, x, w } = table.rule;
   const mid = (a + b) / 2;
   const half = (b - a) / 2;
-  for (let i = 0; i < POINTS; i++) {
+  for (let i = 0; i < points; i++) {
     const phi = mid + half * (x[i] as number);
     table.at(panel, phi, here);
     addSlice(here, table.xAt(phi), table.slope(phi) * half * (w[i] as number), sum);

@@ -1,9 +1,10 @@
-import { atan2, footOn, gaussLegendre, heightAbove, sin, type SurfacePlane, type Vec } from "../base";
+import { atan2, footOn, heightAbove, sin, type SurfacePlane, type Vec } from "../base";
 import type { Edges, Section, SectionImmersion } from "./types";
 import { sectionAt } from "./edges";
 import { polar, STEPS, tauOf } from "./polar";
 import { immersedSection, newHalvesImmersion, sectionIntegrals, type HalvesImmersion } from "./section";
-import { POINTS, type SectionTable } from "./table";
+import { MOST_POINTS, type PanelRule } from "./panel-rule";
+import type { SectionTable } from "./table";
 
 /** Area (m²) and first moments ∫x dA, ∫z dA (m³). */
 export interface SkinSum {
@@ -36,7 +37,7 @@ export interface WetSkin {
 
 // Scratch of one call: area and moment per radian of φ, and the stations' shares in a line between them.
 const line = new Float64Array(2); // cleared by `addLine`
-const weights = new Float64Array(POINTS);
+const weights = new Float64Array(MOST_POINTS);
 const spot = { at: 0, end: 0.5, startSlope: 0.5, endSlope: 0.5 };
 /** A line that is wholly under. */
 const wholly: Readonly<HalvesImmersion> = newHalvesImmersion();
@@ -64,24 +65,25 @@ export class Skin {
 
   constructor(readonly table: SectionTable) {
     const { edges, panels, phi, halves } = table;
-    this.sums = new Float64Array(panels * POINTS * 2 * HALF);
+    const { points } = table.rule;
+    this.sums = new Float64Array(panels * points * 2 * HALF);
     const graded: boolean[] = [];
     this.graded = graded;
     const sum: SkinSum = { area: 0, momentX: 0, momentZ: 0 };
     const prefix: SkinSum[] = [{ ...sum }];
     for (let p = 0; p < panels; p++) {
-      const lines = halves.slice(p * POINTS, (p + 1) * POINTS);
+      const lines = halves.slice(p * points, (p + 1) * points);
       graded.push(
         lines.some((h) => h.nUp < 2),
         lines.some((h) => h.nDown < 2),
       );
-      for (let i = p * POINTS; i < (p + 1) * POINTS; i++) {
+      for (let i = p * points; i < (p + 1) * points; i++) {
         const slopes = slopesAt(edges, phi[i] as number);
         const section = table.sections[i] as Section;
         fillHalf(section, slopes, true, graded[2 * p] === true, this.sums, 2 * i * HALF);
         fillHalf(section, slopes, false, graded[2 * p + 1] === true, this.sums, (2 * i + 1) * HALF);
       }
-      for (let i = p * POINTS; i < (p + 1) * POINTS; i++)
+      for (let i = p * points; i < (p + 1) * points; i++)
         this.addStation(i, table.x[i] as number, table.dPhi[i] as number, wholly, true, sum);
       prefix.push({ ...sum });
     }
@@ -102,8 +104,8 @@ export class Skin {
 
   /** Adds the whole skin (without faces) between φ = a and φ = b. */
   addWhole(a: number, b: number, sum: SkinSum): void {
-    const { ends, panels } = this.table;
-    const { x, w } = gaussLegendre(POINTS);
+    const { ends, panels, rule } = this.table;
+    const { points, x, w } = rule;
     let from = a;
     for (let p = this.table.panelOf(a); p < panels && from < b; p++) {
       const to = Math.min(ends[p + 1] as number, b);
@@ -114,7 +116,7 @@ export class Skin {
         sum.momentX += after.momentX - before.momentX;
         sum.momentZ += after.momentZ - before.momentZ;
       } else
-        for (let i = 0; i < POINTS; i++) {
+        for (let i = 0; i < points; i++) {
           const half = (to - from) / 2;
           const phi = from + half * (1 + (x[i] as number));
           this.addBetween(p, phi, this.table.xAt(phi), half * (w[i] as number), wholly, true, sum);
@@ -132,7 +134,7 @@ export class Skin {
     keelDown: boolean,
     sum: SkinSum,
   ): void {
-    this.locate(Math.floor(station / POINTS), cut);
+    this.locate(Math.floor(station / this.table.rule.points), cut);
     this.addWet(station, 1, cut, keelDown);
     addLine(sum, x, dPhi);
   }
@@ -149,9 +151,11 @@ export class Skin {
   ): void {
     const a = this.table.ends[panel] as number;
     const b = this.table.ends[panel + 1] as number;
-    carry((2 * phi - a - b) / (b - a));
+    const { rule } = this.table;
+    const { points } = rule;
+    carry(rule, (2 * phi - a - b) / (b - a));
     this.locate(panel, cut);
-    for (let i = 0; i < POINTS; i++) this.addWet(panel * POINTS + i, weights[i] as number, cut, keelDown);
+    for (let i = 0; i < points; i++) this.addWet(panel * points + i, weights[i] as number, cut, keelDown);
     addLine(sum, x, dPhi);
   }
 
@@ -241,17 +245,10 @@ function addLine(sum: SkinSum, x: number, dPhi: number): void {
   line.fill(0);
 }
 
-/** Barycentric weights of the stations of a panel (Berrut & Trefethen 2004, SIAM Rev. 46:501–517, eq. 3.2). */
-const barycentric = ((): Float64Array => {
-  const { x } = gaussLegendre(POINTS);
-  return x.map((xi, i) => x.reduce((product, xj, j) => (i === j ? product : product / (xi - xj)), 1));
-})();
-
 /** Lagrange's weights that carry values at a panel's stations to its place t in [−1, 1], into `weights`. */
-function carry(t: number): void {
-  const { x } = gaussLegendre(POINTS);
+function carry({ points, x, barycentric }: PanelRule, t: number): void {
   let sum = 0;
-  for (let i = 0; i < POINTS; i++) {
+  for (let i = 0; i < points; i++) {
     const d = t - (x[i] as number);
     if (d === 0) {
       weights.fill(0);
@@ -262,7 +259,7 @@ function carry(t: number): void {
     weights[i] = w;
     sum += w;
   }
-  for (let i = 0; i < POINTS; i++) weights[i] = (weights[i] as number) / sum;
+  for (let i = 0; i < points; i++) weights[i] = (weights[i] as number) / sum;
 }
 
 /** Derivatives of a section by φ; s is ds/dφ. */

@@ -1,12 +1,12 @@
-import { gaussLegendre, sin } from "../base";
+import { sin } from "../base";
 import type { Edges, Section } from "./types";
 import { sectionAt, stationOfPhi } from "./edges";
+import { MOST_POINTS, ruleFor, type PanelRule } from "./panel-rule";
 import { sectionIntegrals, type Halves, type SectionIntegrals } from "./section";
 import { quarter } from "./superellipse";
 
-/** Widest panel of the integrals along the body, rad, and Gauss points on each. */
+/** Widest panel of the integrals along the body, rad. */
 const PANEL = 0.45;
-export const POINTS = 6;
 
 /** The curves kept for every panel. */
 const CURVES: readonly ((h: Halves) => number)[] = [
@@ -22,28 +22,9 @@ const CURVES: readonly ((h: Halves) => number)[] = [
   (h) => h.mDown,
 ];
 
-/** The inverse of the Vandermonde matrix of the Gauss nodes: values at the nodes → coefficients of t⁰ … t⁵. */
-const toCoefficients = ((): Float64Array => {
-  const { x } = gaussLegendre(POINTS);
-  const rows = new Float64Array(POINTS * POINTS);
-  for (let i = 0; i < POINTS; i++) {
-    // Lagrange's basis polynomial of node i, multiplied out
-    let poly = [1];
-    let scale = 1;
-    for (let j = 0; j < POINTS; j++) {
-      if (j === i) continue;
-      const xj = x[j] as number;
-      scale *= (x[i] as number) - xj;
-      poly = [...poly, 0].map((_, k) => (poly[k - 1] ?? 0) - xj * (poly[k] ?? 0));
-    }
-    poly.forEach((c, k) => (rows[k * POINTS + i] = c / scale));
-  }
-  return rows;
-})();
-
 /**
  * A body's sections, tabulated once: at Gauss stations of panels that end at the breaks and are at most 0.45 rad wide, and
- * between them as polynomials of degree 5 in φ through the six stations of a panel. The cubics of drawn edges are
+ * between them as polynomials in φ through the stations of a panel. The cubics of drawn edges are
  * reproduced to round-off, smooth exact edges to about 1e-8. Full integrals of the quarters are tabulated with them.
  */
 export class SectionTable {
@@ -51,6 +32,8 @@ export class SectionTable {
   /** Panel ends, from 0 to π. */
   readonly ends: Float64Array;
   readonly panels: number;
+  /** Stations of each panel. */
+  readonly rule: PanelRule;
   /** Sections at the stations, panel by panel. */
   readonly sections: readonly Section[];
   readonly halves: readonly Halves[];
@@ -66,23 +49,25 @@ export class SectionTable {
     this.length = edges.length;
     this.ends = panelEnds(edges.breaks);
     this.panels = this.ends.length - 1;
-    const n = this.panels * POINTS;
+    const widest = this.ends.reduce((most, end, p) => Math.max(most, end - (this.ends[p - 1] ?? 0)), 0);
+    this.rule = ruleFor(widest);
+    const { points, x, w } = this.rule;
+    const n = this.panels * points;
     this.phi = new Float64Array(n);
     this.x = new Float64Array(n);
     this.dPhi = new Float64Array(n);
     this.ds = new Float64Array(n);
-    this.fits = new Float64Array(this.panels * CURVES.length * POINTS);
-    const { x, w } = gaussLegendre(POINTS);
+    this.fits = new Float64Array(this.panels * CURVES.length * MOST_POINTS);
     const sections: Section[] = [];
     const halves: Halves[] = [];
     const integrals: SectionIntegrals[] = [];
     for (let p = 0; p < this.panels; p++) {
       const a = this.ends[p] as number;
       const half = ((this.ends[p + 1] as number) - a) / 2;
-      for (let i = 0; i < POINTS; i++) {
+      for (let i = 0; i < points; i++) {
         const phi = a + half * (1 + (x[i] as number));
         const section = sectionAt(edges, phi);
-        const at = p * POINTS + i;
+        const at = p * points + i;
         this.phi[at] = phi;
         this.x[at] = -section.s;
         this.dPhi[at] = half * (w[i] as number);
@@ -91,7 +76,7 @@ export class SectionTable {
         halves.push(halvesOf(section));
         integrals.push(sectionIntegrals(section));
       }
-      this.fit(p, halves.slice(-POINTS));
+      this.fit(p, halves.slice(-points));
     }
     this.sections = sections;
     this.halves = halves;
@@ -99,19 +84,20 @@ export class SectionTable {
   }
 
   private fit(panel: number, lines: readonly Halves[]): void {
+    const { points, toCoefficients } = this.rule;
     CURVES.forEach((curve, c) => {
-      const at = (panel * CURVES.length + c) * POINTS;
+      const at = (panel * CURVES.length + c) * MOST_POINTS;
       let constant = true;
       const first = curve(lines[0] as Halves);
-      for (let i = 0; i < POINTS; i++) {
+      for (let i = 0; i < points; i++) {
         const value = curve(lines[i] as Halves);
         constant &&= value === first;
-        for (let k = 0; k < POINTS; k++)
+        for (let k = 0; k < points; k++)
           this.fits[at + k] =
-            (this.fits[at + k] as number) + (toCoefficients[k * POINTS + i] as number) * value;
+            (this.fits[at + k] as number) + (toCoefficients[k * points + i] as number) * value;
       }
       // constant exactly: exponents 1 and 2 keep their closed forms
-      if (constant) this.fits.fill(0, at, at + POINTS).fill(first, at, at + 1);
+      if (constant) this.fits.fill(0, at, at + MOST_POINTS).fill(first, at, at + 1);
     });
   }
 
@@ -120,7 +106,7 @@ export class SectionTable {
     const a = this.ends[panel] as number;
     const b = this.ends[panel + 1] as number;
     const t = (2 * phi - a - b) / (b - a);
-    const k = panel * CURVES.length * POINTS;
+    const k = panel * CURVES.length * MOST_POINTS;
     out.halfBreadth = Math.max(this.poly(k, t), 0);
     out.widest = this.poly(k + 6, t);
     out.up = Math.max(this.poly(k + 12, t), 0);

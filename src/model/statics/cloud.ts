@@ -96,11 +96,9 @@ export function cloudOf(wet: Wettable): Cloud {
       points.push(p.a.x + t * (p.b.x - p.a.x), p.a.z + t * (p.b.z - p.a.z), p.volume / 2);
   for (const s of wet.spheres) points.push(s.at.x, s.at.z, s.volume);
   const n = points.length / 3;
-  const [xs, zs, vs] = [0, 1, 2].map((k) => Float64Array.from({ length: n }, (_, i) => points[3 * i + k] ?? 0)) as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
+  const [xs, zs, vs] = [0, 1, 2].map((k) =>
+    Float64Array.from({ length: n }, (_, i) => points[3 * i + k] ?? 0),
+  ) as [Float64Array, Float64Array, Float64Array];
   // the box round all points
   const box = [xs, zs].map((values) => {
     let [least, most] = [Infinity, -Infinity];

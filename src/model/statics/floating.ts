@@ -128,8 +128,7 @@ export class Floater {
       if (excess < 0) low = level;
       else high = level;
       // Newton's step, then the secant's: what is missing in the slope of the coats' part does not slow that.
-      const slope =
-        k < 2 ? load.slope(under.volume, under.cut) : (excess - lastExcess) / (level - lastLevel);
+      const slope = k < 2 ? load.slope(under.volume, under.cut) : (excess - lastExcess) / (level - lastLevel);
       lastLevel = level;
       lastExcess = excess;
       level -= excess / slope;
@@ -196,7 +195,10 @@ export class Floater {
     const x = under.x + missing * (X * cos + level * sin);
     const z = under.z + missing * (level * cos - X * sin);
     const lever = (under.x * cos - under.z * sin) / under.volume;
-    return { under: { ...under, volume: needed, x, z }, shift: Math.abs((x * cos - z * sin) / needed - lever) };
+    return {
+      under: { ...under, volume: needed, x, z },
+      shift: Math.abs((x * cos - z * sin) / needed - lever),
+    };
   }
 
   /** Righting lever on the true geometry: rough where that leaves no doubt of its sign, else exact. */
