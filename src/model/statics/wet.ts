@@ -74,10 +74,9 @@ export class Wettable {
   /** What lies under a surface. */
   under(surface: SurfacePlane): Under {
     const body = this.shape.immersion(surface, { skin: this.coats > 0 });
-    const coat = this.coats * body.skinFraction;
-    let volume = body.volume + coat + this.always.volume;
-    let x = body.volume * body.centroid.x + coat * body.skinCentroid.x + this.always.x;
-    let z = body.volume * body.centroid.z + coat * body.skinCentroid.z + this.always.z;
+    let volume = body.volume + this.always.volume;
+    let x = body.volume * body.centroid.x + this.always.x;
+    let z = body.volume * body.centroid.z + this.always.z;
     const { sin, cos } = surface;
     let cut = body.waterplaneArea;
     let cutMoment = body.waterplaneMoment;
@@ -110,6 +109,10 @@ export class Wettable {
       if (share > 0 && share < 1) addCut(Math.PI * (radius * radius - h * h), at.x * cos - at.z * sin);
     }
     if (this.coats > 0) {
+      const coat = this.coats * body.skinFraction;
+      volume += coat;
+      x += coat * body.skinCentroid.x;
+      z += coat * body.skinCentroid.z;
       const thickness = this.coats / this.shape.skinArea;
       cut += thickness * body.skinCut;
       cutMoment += thickness * body.skinCutMoment;
