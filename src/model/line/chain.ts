@@ -112,7 +112,10 @@ export function aim(chain: Chain, h: number): void {
       ez[i] = dz * inverse;
     }
     wet[i] = az <= 0 ? (bz <= 0 ? 1 : az / (az - bz)) : bz >= 0 ? 0 : bz / (bz - az);
-    [ax, az, au, aw] = [bx, bz, bu, bw];
+    ax = bx;
+    az = bz;
+    au = bu;
+    aw = bw;
   }
 }
 
@@ -150,8 +153,11 @@ export function loosen(chain: Chain, strand: Strand, h: number): void {
     const mt = lineMass * length;
     const mn = mt + ADDED_MASS * waterMass * under;
     const fall = -h * gravity * (mt - waterMass * under);
-    const at = 1 / (mt + dt);
-    const an = 1 / (mn + dn);
+    const along = mt + dt;
+    const across = mn + dn;
+    const both = 1 / (along * across);
+    const at = across * both;
+    const an = along * both;
     const st = (mt * vt + dt * ct + fall * tz) * at;
     const sn = (mn * vn + dn * cn + fall * tx) * an;
     us[i] = st * tx - sn * tz;

@@ -20,7 +20,7 @@ export const HULL_CORNERS = 12;
 Object.assign(planck.Settings, {
   linearSlop: 2e-5,
   velocityThreshold: 0.02,
-  aabbExtension: 0.02,
+  aabbExtension: 0.05,
   maxLinearCorrection: 0.002,
   linearSleepTolerance: 1e-5,
 });
