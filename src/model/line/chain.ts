@@ -30,53 +30,41 @@ export const PULLS = 1;
 export const GIVES = 2;
 
 /**
- * A line as nodes 0 (eye) to n (rod tip) and segments 0 to n − 1 between them. Functions that run over it take what they
- * need out of it before their loop: that makes them twice as fast.
+ * A line as nodes 0 (eye) to n (rod tip) and segments 0 to n − 1 between them. What belongs together lies together in one
+ * array, and functions that run over it take the arrays out before their loop: both make a step several times as fast.
  */
 export class Chain {
   n = 0;
-  /** Places and velocities. */
-  readonly x: Float64Array;
-  readonly z: Float64Array;
-  readonly u: Float64Array;
-  readonly w: Float64Array;
-  /** Those at the step's end. */
-  readonly xn: Float64Array;
-  readonly zn: Float64Array;
-  readonly un: Float64Array;
-  readonly wn: Float64Array;
-  /** Velocities at the step's end without tension, and inverse masses with drag. */
-  readonly us: Float64Array;
-  readonly ws: Float64Array;
-  readonly xx: Float64Array;
-  readonly xz: Float64Array;
-  readonly zz: Float64Array;
-  /** Speed along and across the line as it lay at the step's start. */
-  readonly slides: Float64Array;
-  readonly crosses: Float64Array;
-  /** Segments' unstretched length, tension, direction, share under water. */
+  /** Four numbers a node: place x, z and velocity u, w; and those at the step's end. */
+  now: Float64Array;
+  next: Float64Array;
+  /** Five numbers a node: velocity u, w at the step's end without tension; inverse mass xx, xz, zz with drag. */
+  readonly loose: Float64Array;
+  /** Two numbers a node: speed along and across the line as it lay at the step's start. */
+  readonly speeds: Float64Array;
+  /** Three numbers a segment: direction x, z; share under water. */
+  readonly lies: Float64Array;
+  /** Segments' unstretched length and tension. */
   readonly L: Float64Array;
   readonly T: Float64Array;
-  readonly ex: Float64Array;
-  readonly ez: Float64Array;
-  readonly wet: Float64Array;
   /** SLACK, PULLS or GIVES. */
   readonly held: Uint8Array;
-  /** The tridiagonal system for the tensions. */
-  readonly diagonal: Float64Array;
-  readonly beside: Float64Array;
-  readonly right: Float64Array;
+  /** The tridiagonal system for the tensions, three numbers a segment: diagonal, beside it (with a minus), right-hand side. */
+  readonly rows: Float64Array;
   readonly sweep: Float64Array;
 
   constructor(capacity: number) {
-    const make = (): Float64Array => new Float64Array(capacity + 1);
-    [this.x, this.z, this.u, this.w] = [make(), make(), make(), make()];
-    [this.xn, this.zn, this.un, this.wn] = [make(), make(), make(), make()];
-    [this.us, this.ws, this.xx, this.xz, this.zz] = [make(), make(), make(), make(), make()];
-    [this.slides, this.crosses] = [make(), make()];
-    [this.L, this.T, this.ex, this.ez, this.wet] = [make(), make(), make(), make(), make()];
+    const make = (each: number): Float64Array => new Float64Array(each * (capacity + 1));
+    this.now = make(4);
+    this.next = make(4);
+    this.loose = make(5);
+    this.speeds = make(2);
+    this.lies = make(3);
+    this.L = make(1);
+    this.T = make(1);
     this.held = new Uint8Array(capacity + 1);
-    [this.diagonal, this.beside, this.right, this.sweep] = [make(), make(), make(), make()];
+    this.rows = make(3);
+    this.sweep = make(1);
   }
 }
 
@@ -85,33 +73,39 @@ export class Chain {
  * of the start, and their shares under water.
  */
 export function aim(chain: Chain, h: number): void {
-  const { n, x, z, u, w, ex, ez, wet, slides, crosses } = chain;
-  let [beforeX, beforeZ] = [0, 0];
-  let [ax, az, au, aw] = [x[0] as number, z[0] as number, u[0] as number, w[0] as number];
+  const { n, now, speeds, lies } = chain;
+  let beforeX = 0;
+  let beforeZ = 0;
+  let ax = now[0] as number;
+  let az = now[1] as number;
+  let au = now[2] as number;
+  let aw = now[3] as number;
   for (let i = 0; i < n; i++) {
-    const hereX = ex[i] as number;
-    const hereZ = ez[i] as number;
+    const s = 3 * i;
+    const hereX = lies[s] as number;
+    const hereZ = lies[s + 1] as number;
     const tx = beforeX + hereX;
     const tz = beforeZ + hereZ;
     const lay = 1 / (Math.sqrt(tx * tx + tz * tz) || 1);
-    slides[i] = (au * tx + aw * tz) * lay;
-    crosses[i] = (aw * tx - au * tz) * lay;
+    speeds[2 * i] = (au * tx + aw * tz) * lay;
+    speeds[2 * i + 1] = (aw * tx - au * tz) * lay;
     beforeX = hereX;
     beforeZ = hereZ;
-    const bx = x[i + 1] as number;
-    const bz = z[i + 1] as number;
-    const bu = u[i + 1] as number;
-    const bw = w[i + 1] as number;
+    const b = 4 * i + 4;
+    const bx = now[b] as number;
+    const bz = now[b + 1] as number;
+    const bu = now[b + 2] as number;
+    const bw = now[b + 3] as number;
     const dx = bx - ax + h * (bu - au);
     const dz = bz - az + h * (bw - aw);
     const length = Math.sqrt(dx * dx + dz * dz);
     if (length > 0) {
       // else it keeps the direction it had
       const inverse = 1 / length;
-      ex[i] = dx * inverse;
-      ez[i] = dz * inverse;
+      lies[s] = dx * inverse;
+      lies[s + 1] = dz * inverse;
     }
-    wet[i] = az <= 0 ? (bz <= 0 ? 1 : az / (az - bz)) : bz >= 0 ? 0 : bz / (bz - az);
+    lies[s + 2] = az <= 0 ? (bz <= 0 ? 1 : az / (az - bz)) : bz >= 0 ? 0 : bz / (bz - az);
     ax = bx;
     az = bz;
     au = bu;
@@ -121,35 +115,48 @@ export function aim(chain: Chain, h: number): void {
 
 /** Velocities that the inner nodes would have at the step's end without tension, and their inverse masses with drag. */
 export function loosen(chain: Chain, strand: Strand, h: number): void {
-  const { n, u, w, us, ws, xx, xz, zz, L, ex, ez, wet, slides, crosses } = chain;
+  const { n, now, loose, speeds, lies, L } = chain;
   const { lineMass, waterMass, gravity, cx, cz, inWater, inAir, tangential } = strand;
+  let belowX = lies[0] as number;
+  let belowZ = lies[1] as number;
+  let before = (L[0] as number) / 2;
+  let beforeUnder = before * (lies[2] as number);
   for (let i = 1; i < n; i++) {
-    const before = (L[i - 1] as number) / 2;
+    const s = 3 * i;
+    const aboveX = lies[s] as number;
+    const aboveZ = lies[s + 1] as number;
     const after = (L[i] as number) / 2;
+    const afterUnder = after * (lies[s + 2] as number);
     const length = before + after;
-    const under = before * (wet[i - 1] as number) + after * (wet[i] as number);
-    let tx = (ex[i - 1] as number) + (ex[i] as number);
-    let tz = (ez[i - 1] as number) + (ez[i] as number);
+    const under = beforeUnder + afterUnder;
+    before = after;
+    beforeUnder = afterUnder;
+    let tx = belowX + aboveX;
+    let tz = belowZ + aboveZ;
+    belowX = aboveX;
+    belowZ = aboveZ;
     const size = Math.sqrt(tx * tx + tz * tz);
     if (size > 1e-6) {
       const inverse = 1 / size;
       tx *= inverse;
       tz *= inverse;
     } else {
-      tx = ex[i] as number;
-      tz = ez[i] as number;
+      tx = aboveX;
+      tz = aboveZ;
     }
-    const ui = u[i] as number;
-    const wi = w[i] as number;
-    const vt = ui * tx + wi * tz;
-    const vn = wi * tx - ui * tz; // along (−tz, tx)
+    const u = now[4 * i + 2] as number;
+    const w = now[4 * i + 3] as number;
+    const vt = u * tx + w * tz;
+    const vn = w * tx - u * tz; // along (−tz, tx)
     const ct = cx * tx + cz * tz;
     const cn = cz * tx - cx * tz;
     // The speeds that drag goes with are those against the line as it lay when the node had them: against the line as it
     // will lie, what slides along a bend would seem to cross it.
-    const dt = h * tangential * Math.abs((slides[i] as number) - ct) * under;
-    let dn = under > 0 ? h * dragAt(inWater, Math.abs((crosses[i] as number) - cn)) * under : 0;
-    if (under < length) dn += h * dragAt(inAir, Math.abs(crosses[i] as number)) * (length - under);
+    const slide = speeds[2 * i] as number;
+    const crossing = speeds[2 * i + 1] as number;
+    const dt = h * tangential * Math.abs(slide - ct) * under;
+    let dn = under > 0 ? h * dragAt(inWater, Math.abs(crossing - cn)) * under : 0;
+    if (under < length) dn += h * dragAt(inAir, Math.abs(crossing)) * (length - under);
     const mt = lineMass * length;
     const mn = mt + ADDED_MASS * waterMass * under;
     const fall = -h * gravity * (mt - waterMass * under);
@@ -160,11 +167,12 @@ export function loosen(chain: Chain, strand: Strand, h: number): void {
     const an = along * both;
     const st = (mt * vt + dt * ct + fall * tz) * at;
     const sn = (mn * vn + dn * cn + fall * tx) * an;
-    us[i] = st * tx - sn * tz;
-    ws[i] = st * tz + sn * tx;
-    xx[i] = at * tx * tx + an * tz * tz;
-    xz[i] = (at - an) * tx * tz;
-    zz[i] = at * tz * tz + an * tx * tx;
+    const f = 5 * i;
+    loose[f] = st * tx - sn * tz;
+    loose[f + 1] = st * tz + sn * tx;
+    loose[f + 2] = at * tx * tx + an * tz * tz;
+    loose[f + 3] = (at - an) * tx * tz;
+    loose[f + 4] = at * tz * tz + an * tx * tx;
   }
 }
 
@@ -175,65 +183,76 @@ export function loosen(chain: Chain, strand: Strand, h: number): void {
  * @param winding rate of the unstretched length at the rod tip, m/s
  */
 export function assemble(chain: Chain, { EA }: Strand, h: number, winding: number): void {
-  const { n, x, z, u, w, us, ws, xx, xz, zz, L, ex, ez, diagonal, beside, right } = chain;
+  const { n, now, loose, lies, L, rows } = chain;
   const soft = 1 / ((h / 2 + MATERIAL_DAMPING) * h);
   const give = soft / EA;
   const half = h / 2;
   for (let i = 0; i < n; i++) {
-    const j = i + 1;
-    const ax = ex[i] as number;
-    const az = ez[i] as number;
-    const du = (u[j] as number) - (u[i] as number);
-    const dw = (w[j] as number) - (w[i] as number);
-    const dus = (us[j] as number) - (us[i] as number);
-    const dws = (ws[j] as number) - (ws[i] as number);
-    const dx = (x[j] as number) - (x[i] as number) + half * (du + dus);
-    const dz = (z[j] as number) - (z[i] as number) + half * (dw + dws);
-    const rate = ax * dus + az * dws - (j === n ? winding : 0);
+    const a = 4 * i;
+    const f = 5 * i;
+    const s = 3 * i;
+    const ex = lies[s] as number;
+    const ez = lies[s + 1] as number;
+    const du = (now[a + 6] as number) - (now[a + 2] as number);
+    const dw = (now[a + 7] as number) - (now[a + 3] as number);
+    const dus = (loose[f + 5] as number) - (loose[f] as number);
+    const dws = (loose[f + 6] as number) - (loose[f + 1] as number);
+    const dx = (now[a + 4] as number) - (now[a] as number) + half * (du + dus);
+    const dz = (now[a + 5] as number) - (now[a + 1] as number) + half * (dw + dws);
+    const last = i === n - 1;
+    const rate = ex * dus + ez * dws - (last ? winding : 0);
     const unstretched = L[i] as number;
-    right[i] = (ax * dx + az * dz - unstretched + MATERIAL_DAMPING * rate) * soft;
-    // W_{i+1} e_i
-    const bx = (xx[j] as number) * ax + (xz[j] as number) * az;
-    const bz = (xz[j] as number) * ax + (zz[j] as number) * az;
-    diagonal[i] =
-      give * unstretched +
-      ax * (bx + (xx[i] as number) * ax + (xz[i] as number) * az) +
-      az * (bz + (xz[i] as number) * ax + (zz[i] as number) * az);
-    beside[i] = j < n ? bx * (ex[j] as number) + bz * (ez[j] as number) : 0;
+    // inverse masses of the nodes below and above, times the direction
+    const belowX = (loose[f + 2] as number) * ex + (loose[f + 3] as number) * ez;
+    const belowZ = (loose[f + 3] as number) * ex + (loose[f + 4] as number) * ez;
+    const aboveX = (loose[f + 7] as number) * ex + (loose[f + 8] as number) * ez;
+    const aboveZ = (loose[f + 8] as number) * ex + (loose[f + 9] as number) * ez;
+    rows[s] = give * unstretched + ex * (aboveX + belowX) + ez * (aboveZ + belowZ);
+    rows[s + 1] = last ? 0 : aboveX * (lies[s + 3] as number) + aboveZ * (lies[s + 4] as number);
+    rows[s + 2] = (ex * dx + ez * dz - unstretched + MATERIAL_DAMPING * rate) * soft;
   }
 }
 
 /**
  * Thomas' elimination over the segments that pull; the others have their tension given: 0, or the pull at which a free reel
- * gives line, N.
+ * gives line, N. True where that is the answer: all pull, none pushes, and the reel holds.
  */
-export function solve(chain: Chain, gives: number): void {
-  const { n, T, held, diagonal, beside, right, sweep } = chain;
+export function solve(chain: Chain, gives: number): boolean {
+  const { n, T, held, rows, sweep } = chain;
   let before = 0; // coefficient of T_{i+1} in row i − 1, after elimination; 0 where that row has its tension given
   let known = 0;
   let link = 0;
+  let settled = true;
   for (let i = 0; i < n; i++) {
-    const next = beside[i] as number;
+    const s = 3 * i;
+    const next = rows[s + 1] as number;
     if (held[i] !== PULLS) {
       before = 0;
       known = held[i] === GIVES ? gives : 0;
+      settled = false;
     } else {
       // row i: −link·T_{i−1} + diagonal·T_i − beside·T_{i+1} = right, with T_{i−1} = known + before·T_i
-      const inverse = 1 / ((diagonal[i] as number) - link * before);
+      const inverse = 1 / ((rows[s] as number) - link * before);
       before = next * inverse;
-      known = ((right[i] as number) + link * known) * inverse;
+      known = ((rows[s + 2] as number) + link * known) * inverse;
     }
     sweep[i] = before;
     T[i] = known;
     link = next;
   }
+  if ((T[n - 1] as number) > gives) settled = false;
   let above = 0;
-  for (let i = n - 1; i >= 0; i--) T[i] = above = (T[i] as number) + (sweep[i] as number) * above;
+  for (let i = n - 1; i >= 0; i--) {
+    above = (T[i] as number) + (sweep[i] as number) * above;
+    T[i] = above;
+    if (above < 0) settled = false;
+  }
+  return settled;
 }
 
 /** Takes out what would push, puts back what would be stretched. True where something changed. */
 export function sort(chain: Chain, gives: number): boolean {
-  const { n, T, held, diagonal, beside, right } = chain;
+  const { n, T, held, rows } = chain;
   let changed = false;
   for (let i = 0; i < n; i++) {
     const tension = T[i] as number;
@@ -247,11 +266,12 @@ export function sort(chain: Chain, gives: number): boolean {
       }
       continue;
     }
+    const s = 3 * i;
     const wanted =
-      (right[i] as number) +
-      (i > 0 ? (beside[i - 1] as number) * (T[i - 1] as number) : 0) +
-      (i < n - 1 ? (beside[i] as number) * (T[i + 1] as number) : 0);
-    if (held[i] === GIVES ? wanted < (diagonal[i] as number) * gives || i !== n - 1 : wanted > 0) {
+      (rows[s + 2] as number) +
+      (i > 0 ? (rows[s - 2] as number) * (T[i - 1] as number) : 0) +
+      (i < n - 1 ? (rows[s + 1] as number) * (T[i + 1] as number) : 0);
+    if (held[i] === GIVES ? wanted < (rows[s] as number) * gives || i !== n - 1 : wanted > 0) {
       held[i] = PULLS;
       changed = true;
     }
@@ -265,32 +285,41 @@ export function sort(chain: Chain, gives: number): boolean {
  * turned so far that its tension would feel it.
  */
 export function tighten(chain: Chain, { EA }: Strand, h: number): boolean {
-  const { n, x, z, u, w, xn, zn, un, wn, us, ws, xx, xz, zz, L, T, ex, ez } = chain;
+  const { n, now, next, loose, lies, L, T } = chain;
   const half = h / 2;
-  let turned = false;
-  let [belowX, belowZ] = [0, 0];
+  let belowX = 0;
+  let belowZ = 0;
   for (let i = 0; i < n; i++) {
+    const a = 4 * i;
+    const f = 5 * i;
+    const s = 3 * i;
     const tension = T[i] as number;
-    const pullX = tension * (ex[i] as number);
-    const pullZ = tension * (ez[i] as number);
+    const pullX = tension * (lies[s] as number);
+    const pullZ = tension * (lies[s + 1] as number);
     const fx = h * (pullX - belowX);
     const fz = h * (pullZ - belowZ);
     belowX = pullX;
     belowZ = pullZ;
-    const ui = (us[i] as number) + (xx[i] as number) * fx + (xz[i] as number) * fz;
-    const wi = (ws[i] as number) + (xz[i] as number) * fx + (zz[i] as number) * fz;
-    un[i] = ui;
-    wn[i] = wi;
-    xn[i] = (x[i] as number) + half * ((u[i] as number) + ui);
-    zn[i] = (z[i] as number) + half * ((w[i] as number) + wi);
+    const xz = loose[f + 3] as number;
+    const u = (loose[f] as number) + (loose[f + 2] as number) * fx + xz * fz;
+    const w = (loose[f + 1] as number) + xz * fx + (loose[f + 4] as number) * fz;
+    next[a] = (now[a] as number) + half * ((now[a + 2] as number) + u);
+    next[a + 1] = (now[a + 1] as number) + half * ((now[a + 3] as number) + w);
+    next[a + 2] = u;
+    next[a + 3] = w;
   }
   // the rod tip goes its own way
-  xn[n] = (x[n] as number) + h * (u[n] as number);
-  zn[n] = (z[n] as number) + h * (w[n] as number);
-  let [ax, az] = [xn[0] as number, zn[0] as number];
+  const tip = 4 * n;
+  next[tip] = (now[tip] as number) + h * (now[tip + 2] as number);
+  next[tip + 1] = (now[tip + 1] as number) + h * (now[tip + 3] as number);
+  next[tip + 2] = now[tip + 2] as number;
+  next[tip + 3] = now[tip + 3] as number;
+  let turned = false;
+  let ax = next[0] as number;
+  let az = next[1] as number;
   for (let i = 0; i < n; i++) {
-    const bx = xn[i + 1] as number;
-    const bz = zn[i + 1] as number;
+    const bx = next[4 * i + 4] as number;
+    const bz = next[4 * i + 5] as number;
     const dx = bx - ax;
     const dz = bz - az;
     ax = bx;
@@ -300,26 +329,26 @@ export function tighten(chain: Chain, { EA }: Strand, h: number): boolean {
     const inverse = 1 / length;
     const nx = dx * inverse;
     const nz = dz * inverse;
-    const off = EA * length * (1 - (nx * (ex[i] as number) + nz * (ez[i] as number)));
+    const s = 3 * i;
+    const off = EA * length * (1 - (nx * (lies[s] as number) + nz * (lies[s + 1] as number)));
     if (off > (ALIKE.share * (T[i] as number) + ALIKE.newton) * (L[i] as number)) turned = true;
-    ex[i] = nx;
-    ez[i] = nz;
+    lies[s] = nx;
+    lies[s + 1] = nz;
   }
   return turned;
 }
 
 /** Goes on to the step's end. What would be below the bottom (m) lies on it; the eye is where the bait has it. */
 export function goOn(chain: Chain, bottom: number): void {
-  const { n, x, z, u, w, xn, zn, un, wn } = chain;
-  for (let i = 0; i < n; i++) {
-    x[i] = xn[i] as number;
-    z[i] = zn[i] as number;
-    u[i] = un[i] as number;
-    w[i] = wn[i] as number;
-    if (i > 0 && (z[i] as number) < bottom) {
-      z[i] = bottom;
-      if ((w[i] as number) < 0) w[i] = 0;
-    }
+  const { n, now, next } = chain;
+  chain.now = next;
+  chain.next = now;
+  if (bottom === -Infinity) return;
+  for (let i = 1; i < n; i++) {
+    const a = 4 * i;
+    if (!((next[a + 1] as number) < bottom)) continue;
+    next[a + 1] = bottom;
+    if ((next[a + 3] as number) < 0) next[a + 3] = 0;
   }
 }
 

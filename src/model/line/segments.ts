@@ -118,7 +118,7 @@ export function segmentedLine(
   };
   const { lineMass } = strand;
   const chain = new Chain(CAPACITY);
-  const { x, z, u, w, L, T, ex, ez, held } = chain;
+  const { L, T, lies, held } = chain;
   let mean = 0;
   let eyeX = 0;
   let eyeZ = 0;
@@ -163,11 +163,16 @@ export function segmentedLine(
       const b = path[j] as { x: number; z: number };
       const piece = (along[j] as number) - (along[j - 1] as number);
       const f = piece > 0 ? (at - (along[j - 1] as number)) / piece : 0;
-      x[i] = a.x + f * (b.x - a.x);
-      z[i] = a.z + f * (b.z - a.z);
       const share = s / length;
-      u[i] = eye.vx + share * (rod.vx - eye.vx);
-      w[i] = eye.vz + share * (rod.vz - eye.vz);
+      chain.now.set(
+        [
+          a.x + f * (b.x - a.x),
+          a.z + f * (b.z - a.z),
+          eye.vx + share * (rod.vx - eye.vx),
+          eye.vz + share * (rod.vz - eye.vz),
+        ],
+        4 * i,
+      );
       L[i] = planned(i);
       held[i] = PULLS;
       s += planned(i);
@@ -196,6 +201,7 @@ export function segmentedLine(
   /** Takes the segment at the rod tip to its new length, and joins or splits it. */
   function pay(grown: number): void {
     let { n } = chain;
+    const { now } = chain;
     L[n - 1] = (L[n - 1] as number) + grown;
     while (n > 2 && (L[n - 1] as number) < JOIN * planned(n - 1)) {
       // the node that has come to the rod tip is the rod tip
@@ -208,10 +214,8 @@ export function segmentedLine(
       const length = L[n - 1] as number;
       const f = planned(n - 1) / length;
       copyNode(n, n + 1);
-      x[n] = (x[n - 1] as number) + f * ((x[n + 1] as number) - (x[n - 1] as number));
-      z[n] = (z[n - 1] as number) + f * ((z[n + 1] as number) - (z[n - 1] as number));
-      u[n] = (u[n - 1] as number) + f * ((u[n + 1] as number) - (u[n - 1] as number));
-      w[n] = (w[n - 1] as number) + f * ((w[n + 1] as number) - (w[n - 1] as number));
+      for (let k = 4 * n; k < 4 * n + 4; k++)
+        now[k] = (now[k - 4] as number) + f * ((now[k + 4] as number) - (now[k - 4] as number));
       L[n] = length * (1 - f);
       L[n - 1] = length * f;
       held[n] = held[n - 1] as number;
@@ -224,19 +228,16 @@ export function segmentedLine(
   }
 
   function copyNode(from: number, to: number): void {
-    x[to] = x[from] as number;
-    z[to] = z[from] as number;
-    u[to] = u[from] as number;
-    w[to] = w[from] as number;
+    chain.now.copyWithin(4 * to, 4 * from, 4 * from + 4);
   }
 
   /** Drag and weight of the half segment next to the eye, at the eye's velocity. */
   function atEye(vx: number, vz: number): void {
     const { waterMass, gravity, cx, cz, inWater, tangential } = strand;
     const length = (L[0] as number) / 2;
-    const under = length * (chain.wet[0] as number);
-    const tx = ex[0] as number;
-    const tz = ez[0] as number;
+    const under = length * (lies[2] as number);
+    const tx = lies[0] as number;
+    const tz = lies[1] as number;
     const rx = vx - cx;
     const rz = vz - cz;
     const along = rx * tx + rz * tz;
@@ -256,42 +257,47 @@ export function segmentedLine(
 
   function substep(h: number, eye: EyeMotion, rodX: number, rodZ: number): void {
     pay(winding * h);
-    const { n, us, ws, xx, xz, zz, un, wn } = chain;
-    xx[n] = 0;
-    xz[n] = 0;
-    zz[n] = 0;
-    u[n] = us[n] = un[n] = (rodX - (x[n] as number)) / h;
-    w[n] = ws[n] = wn[n] = (rodZ - (z[n] as number)) / h;
+    const { n, now, loose } = chain;
+    const tip = 4 * n;
+    const tipX = (rodX - (now[tip] as number)) / h;
+    const tipZ = (rodZ - (now[tip + 1] as number)) / h;
+    now[tip + 2] = tipX;
+    now[tip + 3] = tipZ;
+    loose[5 * n] = tipX;
+    loose[5 * n + 1] = tipZ;
+    loose.fill(0, 5 * n + 2, 5 * n + 5);
     aim(chain, h);
     loosen(chain, strand, h);
     // The eye is pulled by the mean of the tensions at the step's start and end.
-    atEye((u[0] as number) + gain.x / 2, (w[0] as number) + gain.z / 2);
+    const u = now[2] as number;
+    const w = now[3] as number;
+    atEye(u + gain.x / 2, w + gain.z / 2);
     half.x += atStart.x / 2;
     half.z += atStart.z / 2;
-    us[0] = (u[0] as number) + h * (eye.ax + eye.wxx * half.x + eye.wxz * half.z);
-    ws[0] = (w[0] as number) + h * (eye.az + eye.wxz * half.x + eye.wzz * half.z);
-    xx[0] = eye.wxx / 2;
-    xz[0] = eye.wxz / 2;
-    zz[0] = eye.wzz / 2;
+    loose[0] = u + h * (eye.ax + eye.wxx * half.x + eye.wxz * half.z);
+    loose[1] = w + h * (eye.az + eye.wxz * half.x + eye.wzz * half.z);
+    loose[2] = eye.wxx / 2;
+    loose[3] = eye.wxz / 2;
+    loose[4] = eye.wzz / 2;
     for (let pass = 0; pass < MOST_PASSES; pass++) {
       assemble(chain, strand, h, winding);
       for (let inner = 0; inner < MOST_PASSES; inner++) {
-        solve(chain, gives);
-        if (!sort(chain, gives)) break;
+        if (solve(chain, gives) || !sort(chain, gives)) break;
       }
       if (!tighten(chain, strand, h)) break;
     }
     goOn(chain, bottom);
-    atStart.x = (T[0] as number) * (ex[0] as number);
-    atStart.z = (T[0] as number) * (ez[0] as number);
+    atStart.x = (T[0] as number) * (lies[0] as number);
+    atStart.z = (T[0] as number) * (lies[1] as number);
     half.x += atStart.x / 2;
     half.z += atStart.z / 2;
-    x[n] = rodX;
-    z[n] = rodZ;
+    const after = chain.now;
+    after[tip] = rodX;
+    after[tip + 1] = rodZ;
     if (held[n - 1] === GIVES) {
       // the free reel has given what the step drew off
-      const dx = rodX - (x[n - 1] as number);
-      const dz = rodZ - (z[n - 1] as number);
+      const dx = rodX - (after[tip - 4] as number);
+      const dz = rodZ - (after[tip - 3] as number);
       const drawn = (Math.sqrt(dx * dx + dz * dz) * spec.EA) / (spec.EA + gives);
       if (drawn > (L[n - 1] as number)) pay(drawn - (L[n - 1] as number));
     }
@@ -314,12 +320,13 @@ export function segmentedLine(
       // x(t − h/2) = x − h/2·v − h²/8·a, with the acceleration that it had
       gain.x = eye.vx - lastVx;
       gain.z = eye.vz - lastVz;
-      x[0] = eye.x - (h / 2) * eye.vx - (h / 8) * gain.x;
-      z[0] = eye.z - (h / 2) * eye.vz - (h / 8) * gain.z;
+      const { now } = chain;
+      now[0] = eye.x - (h / 2) * eye.vx - (h / 8) * gain.x;
+      now[1] = eye.z - (h / 2) * eye.vz - (h / 8) * gain.z;
+      now[2] = eye.vx;
+      now[3] = eye.vz;
       lastVx = eye.vx;
       lastVz = eye.vz;
-      u[0] = eye.vx;
-      w[0] = eye.vz;
       lively = rod.vx !== 0 || rod.vz !== 0 ? LIVELY.for : lively - h;
       const least = lively > 0 ? Math.max(substeps, LIVELY.parts) : substeps;
       const parts = least * partsOf(h / least);
@@ -345,19 +352,25 @@ export function segmentedLine(
       out.slack = tension === 0;
     },
     draw(out, offset) {
-      const { n } = chain;
+      const { n, now } = chain;
       out[offset] = eyeX;
       out[offset + 1] = eyeZ;
       for (let j = 1; j < DRAWN; j++) {
         const at = (j * n) / (DRAWN - 1);
         const i = Math.min(n - 1, at | 0);
         const f = at - i;
-        out[offset + 2 * j] = (x[i] as number) + f * ((x[i + 1] as number) - (x[i] as number));
-        out[offset + 2 * j + 1] = (z[i] as number) + f * ((z[i + 1] as number) - (z[i] as number));
+        for (let k = 0; k < 2; k++) {
+          const a = now[4 * i + k] as number;
+          out[offset + 2 * j + k] = a + f * ((now[4 * i + 4 + k] as number) - a);
+        }
       }
     },
     tensions: () => T.slice(0, chain.n),
     length: () => L.slice(0, chain.n).reduce((sum, l) => sum + l, 0),
-    nodes: () => Array.from({ length: chain.n + 1 }, (_, i) => ({ x: x[i] as number, z: z[i] as number })),
+    nodes: () =>
+      Array.from({ length: chain.n + 1 }, (_, i) => ({
+        x: chain.now[4 * i] as number,
+        z: chain.now[4 * i + 1] as number,
+      })),
   };
 }
