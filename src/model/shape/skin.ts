@@ -208,18 +208,23 @@ export class Skin {
 
   /** Closes a sum with what is wet of the blunt faces. */
   wet(sum: SkinUnder, surface: SurfacePlane): WetSkin {
-    const { cos, level } = surface;
-    let { area, momentX, momentZ } = sum;
+    const { sin, cos, level } = surface;
+    let { area, momentX, momentZ, cut, cutMoment, cutSecond } = sum;
     for (const face of this.faces) {
       if (cos === 0) {
         // the surface is parallel to the face: all of it or nothing
         if (heightAbove(surface, { x: -face.s, z: 0 }) >= 0) continue;
         immersedSection(face, Infinity, "below", facePart);
-      } else
-        immersedSection(face, (level + face.s * surface.sin) / cos, cos > 0 ? "below" : "above", facePart);
+      } else immersedSection(face, (level + face.s * sin) / cos, cos > 0 ? "below" : "above", facePart);
       area += facePart.area;
       momentX -= facePart.area * face.s;
       momentZ += facePart.momentZ;
+      if (cos === 0) continue;
+      const breadth = (2 * facePart.waterHalfBreadth) / Math.abs(cos);
+      const X = (-face.s - level * sin) / cos;
+      cut += breadth;
+      cutMoment += X * breadth;
+      cutSecond += X * X * breadth;
     }
     return {
       fraction: area / this.area,
@@ -227,9 +232,9 @@ export class Skin {
         area > 0
           ? { x: momentX / area, z: momentZ / area }
           : footOn(surface, { x: this.momentX / this.area, z: this.momentZ / this.area }),
-      cut: sum.cut,
-      cutMoment: sum.cutMoment,
-      cutSecond: sum.cutSecond,
+      cut,
+      cutMoment,
+      cutSecond,
     };
   }
 }

@@ -76,15 +76,16 @@ export interface Immersion {
   readonly waterplaneIT: number;
   /** Area of the waterplane, m². */
   readonly waterplaneArea: number;
-  /** ∫X dA (m³) and ∫X² dA (m⁴) over the waterplane, X forward along the surface from below (or above) the nose tip's origin. */
+  /** ∫X dA (m³) and ∫X² dA (m⁴) over the waterplane, X forward along the surface from the nose tip's vertical. */
   readonly waterplaneMoment: number;
   readonly waterplaneSecond: number;
   /** Share of the bare skin under water (0–1) and that part's centroid in the body frame. */
   readonly skinFraction: number;
   readonly skinCentroid: Vec;
   /**
-   * How fast skin goes under as the surface rises, dS/dl (m), and ∫X dS/dl, ∫X² dS/dl (m², m³): a few per cent right, since
-   * the skin's slope along the body is left out. For steps towards a balance, not for results.
+   * How fast skin goes under as the surface rises, dS/dl (m), and ∫X dS/dl, ∫X² dS/dl (m², m³). The skin's slope along the
+   * body is left out: up to a tenth too small on a rounded body, a quarter on a blunt one. For steps towards a balance, not
+   * for results.
    */
   readonly skinCut: number;
   readonly skinCutMoment: number;

@@ -353,6 +353,8 @@ describe("a broader copy", () => {
     expect(p.volume / q.volume).toBeCloseTo(1, 12);
     expect(p.waterplaneIT / q.waterplaneIT).toBeCloseTo(1, 12);
     expect(p.waterplaneArea / q.waterplaneArea).toBeCloseTo(1, 12);
+    expect(p.waterplaneMoment / q.waterplaneMoment).toBeCloseTo(1, 12);
+    expect(p.waterplaneSecond / q.waterplaneSecond).toBeCloseTo(1, 12);
     expect(p.centroid.x).toBeCloseTo(q.centroid.x, 14);
     expect(p.skinFraction).toBe(drawn.immersion(s).skinFraction);
     expect(broad.stations.reduce((v, t) => v + t.area * t.ds, 0)).toBeCloseTo(broad.volume, 15);
@@ -376,5 +378,65 @@ describe("sections and stations", () => {
     expect(shape.section(0.08 + 1e-14).s).toBeCloseTo(0.08, 12);
     expect(() => shape.section(0.081)).toThrow(/between 0 and 0.08 m/);
     expect(() => shape.section(-0.001)).toThrow(RangeError);
+  });
+});
+
+describe("what the surface cuts", () => {
+  const bodies = [
+    ["minnow", shapeOf(minnow)],
+    ["block", shapeOf(block)],
+  ] as const;
+  const trims = [0, 0.15, -0.4, 1.1, Math.PI - 0.2, -2.5];
+  /** Volume, its moment ∫X dV, the bare skin and its ∫X dS under a surface; X forward along it. */
+  const under = (body: Shape, pitch: number, level: number) => {
+    const got = body.immersion(surface(pitch, level), { skin: true });
+    const along = (p: { x: number; z: number }): number => p.x * Math.cos(pitch) - p.z * Math.sin(pitch);
+    const S = got.skinFraction * body.skinArea;
+    return {
+      got,
+      V: got.volume,
+      M: got.volume * along(got.centroid),
+      H: got.volume * (got.centroid.x * Math.sin(pitch) + got.centroid.z * Math.cos(pitch)),
+      S,
+      MS: S * along(got.skinCentroid),
+    };
+  };
+  /** Levels through the body: shares of the way from its lowest point to its highest. */
+  const levels = (body: Shape, pitch: number): number[] => {
+    const heights = body.stations.flatMap(({ s, top, bottom }) =>
+      [top, bottom].map((z) => -s * Math.sin(pitch) + z * Math.cos(pitch)),
+    );
+    const [low, high] = [Math.min(...heights), Math.max(...heights)];
+    return [0.2, 0.45, 0.7, 0.93].map((share) => low + share * (high - low));
+  };
+
+  it.each(bodies)("%s: area and moments are the slopes of volume and moment", (_, body) => {
+    const d = 1e-6;
+    for (const pitch of trims)
+      for (const level of levels(body, pitch)) {
+        const { got, H } = under(body, pitch, level);
+        const [above, below] = [under(body, pitch, level + d), under(body, pitch, level - d)];
+        const [up, down] = [under(body, pitch + d, level), under(body, pitch - d, level)];
+        const A = got.waterplaneArea;
+        const L = body.length;
+        expect(Math.abs((above.V - below.V) / (2 * d) - A)).toBeLessThan(2e-4 * A);
+        expect(Math.abs((above.M - below.M) / (2 * d) - got.waterplaneMoment)).toBeLessThan(2e-4 * A * L);
+        expect(Math.abs((up.V - down.V) / (2 * d) + got.waterplaneMoment)).toBeLessThan(2e-4 * A * L);
+        expect(Math.abs((up.M - down.M) / (2 * d) + H + got.waterplaneSecond)).toBeLessThan(2e-4 * A * L * L);
+      }
+  });
+
+  it.each(bodies)("%s: so are, roughly, those of the skin", (_, body) => {
+    const d = 1e-5;
+    for (const pitch of trims)
+      for (const level of levels(body, pitch)) {
+        const { got } = under(body, pitch, level);
+        const [above, below] = [under(body, pitch, level + d), under(body, pitch, level - d)];
+        const dS = (above.S - below.S) / (2 * d);
+        expect(got.skinCut / dS).toBeGreaterThan(0.7);
+        expect(got.skinCut / dS).toBeLessThan(1.02);
+        const middle = (above.MS - below.MS) / (2 * d) / dS;
+        expect(Math.abs(got.skinCutMoment / got.skinCut - middle)).toBeLessThan(0.05 * body.length);
+      }
   });
 });

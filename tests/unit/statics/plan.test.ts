@@ -196,22 +196,23 @@ describe("order and room", () => {
 });
 
 describe("thirty kinds", () => {
-  it("answers in well under a second", () => {
+  it("answers with five plans, each on target (its speed is in tests/bench/plan.ts)", () => {
     const metals = [TIN, LEAD, STEEL, stuff("bismuth", 9747), stuff("brass", 8490), stuff("tungsten", 17000)];
     const kinds = Array.from({ length: 30 }, (_, i) => sphere(2 + 0.1 * i, metals[i % 6] ?? TIN, 8));
     const drills = [2, 2.5, 3, 3.5, 4, 4.5, 5].map((d) => d * mm);
-    const began = performance.now();
+    const trim = restTrim(plain).pitch ?? NaN;
     const { plans } = plan(
       kinds,
-      { net: LIFT - 2 * g, netTolerance: 0.02 * g, trim: restTrim(plain).pitch, trimTolerance: 3 * deg },
+      { net: LIFT - 2 * g, netTolerance: 0.02 * g, trim, trimTolerance: 3 * deg },
       {},
       BODY,
       { drills },
     );
-    const took = performance.now() - began;
     expect(plans.length).toBe(5);
-    // 1 s is the promise; the machine of a test run may be busy with others.
-    expect(took).toBeLessThan(2000);
+    for (const one of plans) {
+      expect(Math.abs(one.net - (LIFT - 2 * g))).toBeLessThanOrEqual(0.02 * g);
+      expect(Math.abs((one.trim ?? NaN) - trim)).toBeLessThanOrEqual(3 * deg);
+    }
   });
 });
 
