@@ -16,8 +16,9 @@ export default defineConfig({
   forbidOnly: true,
   retries: 0,
   workers: 2,
-  timeout: 60_000,
-  expect: { timeout: 15_000 },
+  // Only what hangs is stopped.
+  timeout: 120_000,
+  expect: { timeout: 20_000 },
   reporter: [["list"], ...(report === undefined ? [] : [["json", { outputFile: report }] as const])],
   use: {
     baseURL,

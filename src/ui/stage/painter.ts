@@ -1,4 +1,6 @@
 import "pixi.js/unsafe-eval"; // shaders set up without eval: the page's content security policy forbids it
+import "pixi.js/graphics"; // what the stage draws with: see `skipExtensionImports`
+import "pixi.js/text";
 import {
   autoDetectRenderer,
   Container,
@@ -103,6 +105,8 @@ export class Painter {
     // A strict preference each: left to itself the library would try WebGPU next, whose canvas stays blank here.
     const renderer = await autoDetectRenderer({
       preference: [kind],
+      // Not its pointer handling, accessibility layer and filters: the stage has its own, and needs none.
+      skipExtensionImports: true,
       canvas,
       width: size.width,
       height: size.height,
@@ -110,10 +114,6 @@ export class Painter {
       autoDensity: true,
       antialias: true,
       backgroundColor: numberOf(palette.waterDeep),
-      // The stage has its own label and its own pointer handling.
-      eventMode: "none",
-      eventFeatures: { move: false, globalMove: false, click: false, wheel: false },
-      accessibilityOptions: { enabledByDefault: false, activateOnTab: false },
     });
     return new Painter(kind, canvas, renderer, size, ratio, palette);
   }
