@@ -301,7 +301,17 @@ function fillHalf(
   const h = up ? section.top - section.widest : section.widest - section.bottom;
   const dh = up ? d.top - d.widest : d.widest - d.bottom;
   const dn = up ? d.exponentAbove : d.exponentBelow;
-  const p = polar(up ? section.exponentAbove : section.exponentBelow, graded);
+  const { widest } = section;
+  const { halfBreadth: dBreadth, widest: dWidest, s: ds } = d;
+  // taken out before the loop, which is the better for it
+  const {
+    y: ys,
+    z: zs,
+    yByTau,
+    zByTau,
+    yByN,
+    zByN,
+  } = polar(up ? section.exponentAbove : section.exponentBelow, graded);
   let sumArea = 0;
   let sumMoment = 0;
   let startArea = 0; // densities at the start and middle of the step
@@ -309,16 +319,16 @@ function fillHalf(
   let midArea = 0;
   let midMoment = 0;
   for (let j = 0; j <= 2 * STEPS; j++) {
-    const y = p.y[j] as number;
-    const z = p.z[j] as number;
-    const yTau = hw * (p.yByTau[j] as number);
-    const zTau = sign * h * (p.zByTau[j] as number);
-    const yPhi = d.halfBreadth * y + hw * dn * (p.yByN[j] as number);
-    const zPhi = d.widest + sign * (dh * z + h * dn * (p.zByN[j] as number));
+    const y = ys[j] as number;
+    const z = zs[j] as number;
+    const yTau = hw * (yByTau[j] as number);
+    const zTau = sign * h * (zByTau[j] as number);
+    const yPhi = dBreadth * y + hw * dn * (yByN[j] as number);
+    const zPhi = dWidest + sign * (dh * z + h * dn * (zByN[j] as number));
     // |r_φ × r_τ| with r_φ = (−s′, y_φ, z_φ), r_τ = (0, y_τ, z_τ); twice for the two sides
     const cross = yPhi * zTau - zPhi * yTau;
-    const density = 2 * Math.sqrt(cross * cross + d.s * d.s * (yTau * yTau + zTau * zTau));
-    const momentDensity = density * (section.widest + sign * h * z);
+    const density = 2 * Math.sqrt(cross * cross + ds * ds * (yTau * yTau + zTau * zTau));
+    const momentDensity = density * (widest + sign * h * z);
     if (j % 2 === 1) {
       midArea = density;
       midMoment = momentDensity;

@@ -95,37 +95,21 @@ export function cloudOf(wet: Wettable): Cloud {
     for (const t of [0.25, 0.75])
       points.push(p.a.x + t * (p.b.x - p.a.x), p.a.z + t * (p.b.z - p.a.z), p.volume / 2);
   for (const s of wet.spheres) points.push(s.at.x, s.at.z, s.volume);
-  const n = points.length / 3;
-  const [xs, zs, vs] = [0, 1, 2].map((k) =>
-    Float64Array.from({ length: n }, (_, i) => points[3 * i + k] ?? 0),
-  ) as [Float64Array, Float64Array, Float64Array];
-  // the box round all points
-  const box = [xs, zs].map((values) => {
-    let [least, most] = [Infinity, -Infinity];
-    for (const v of values) [least, most] = [Math.min(least, v), Math.max(most, v)];
-    return { middle: (least + most) / 2, half: (most - least) / 2 };
-  }) as [Extent, Extent];
+  const packed = Float64Array.from(points);
+  const along = extent(packed, 0);
+  const up = extent(packed, 1);
   const { always } = wet;
   return {
     at(sin, cos, volume, Gx, Gz) {
-      const [along, up] = box;
       const reach = Math.abs(sin) * along.half + Math.abs(cos) * up.half;
       const low = along.middle * sin + up.middle * cos - reach;
-      const high = low + 2 * reach;
+      const scale = (BINS - 1e-9) / (2 * reach);
       binVolume.fill(0);
       binX.fill(0);
-      const scale = (BINS - 1e-9) / (2 * reach);
-      for (let i = 0; i < n; i++) {
-        const x = xs[i] as number;
-        const z = zs[i] as number;
-        const v = vs[i] as number;
-        const b = Math.min(Math.max((x * sin + z * cos - low) * scale, 0), BINS - 1) | 0;
-        binVolume[b] = (binVolume[b] as number) + v;
-        binX[b] = (binX[b] as number) + v * (x * cos - z * sin);
-      }
+      fillBins(packed, sin, cos, low, scale, binVolume, binX);
       let V = always.volume;
       let X = always.x * cos - always.z * sin;
-      let level = high;
+      let level = low + 2 * reach;
       for (let b = 0; b < BINS; b++) {
         const v = binVolume[b] as number;
         if (V + v >= volume && v > 0) {
@@ -140,4 +124,34 @@ export function cloudOf(wet: Wettable): Cloud {
       return { lever: X / volume - (Gx * cos - Gz * sin), level };
     },
   };
+}
+
+/** From the least to the greatest of the points' x (0) or z (1). */
+function extent(points: Float64Array, which: 0 | 1): Extent {
+  let [least, most] = [Infinity, -Infinity];
+  for (let i = which; i < points.length; i += 3) {
+    least = Math.min(least, points[i] as number);
+    most = Math.max(most, points[i] as number);
+  }
+  return { middle: (least + most) / 2, half: (most - least) / 2 };
+}
+
+/** Sorts the points (x, z, volume) into bins by height: their volumes, and those times the distance forward. */
+function fillBins(
+  points: Float64Array,
+  sin: number,
+  cos: number,
+  low: number,
+  scale: number,
+  volumes: Float64Array,
+  moments: Float64Array,
+): void {
+  for (let i = 0; i < points.length; i += 3) {
+    const x = points[i] as number;
+    const z = points[i + 1] as number;
+    const v = points[i + 2] as number;
+    const b = Math.min(Math.max((x * sin + z * cos - low) * scale, 0), BINS - 1) | 0;
+    volumes[b] = (volumes[b] as number) + v;
+    moments[b] = (moments[b] as number) + v * (x * cos - z * sin);
+  }
 }
