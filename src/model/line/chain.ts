@@ -31,7 +31,7 @@ export const GIVES = 2;
 
 /**
  * A line as nodes 0 (eye) to n (rod tip) and segments 0 to n − 1 between them. What belongs together lies together in one
- * array, and functions that run over it take the arrays out before their loop: both make a step several times as fast.
+ * array, and functions that run over it take the arrays out before their loop: with both a step takes three fifths of the time.
  */
 export class Chain {
   n = 0;
