@@ -130,7 +130,7 @@ function bare({ bait }: Scene): number {
       walls: [-50, 75],
     });
     const carried = [...hooks, ...balls].reduce((sum, part) => sum + part.mass, 0) * 9.80665;
-    const passes = balls.length > 0 ? ([6, 2] as const) : ([4, 2] as const);
+    const passes = balls.length > 0 ? ([6, 1] as const) : ([4, 1] as const);
     return {
       steps: 6 * RATE,
       parts: 60,

@@ -87,9 +87,9 @@ describe("energy in still water, without line", () => {
 
   it.each([
     ["hooks", minnow(3e-3, { bib: null }), 1e-7],
-    // The engine parts balls that overlap by its slop, 0.02 mm × 10 mN = 2e-7 J each time, of some mJ that are lost.
-    ["balls", rattler(3e-3, 4, { hangers: [], bib: null }), 3e-4],
-    ["hooks and balls", rattler(3e-3, 4, { bib: null }), 3e-4],
+    // The engine parts balls that overlap by its slop, 0.02 mm; at most 0.02 mm × 10 mN = 2e-7 J, of some mJ that are lost.
+    ["balls", rattler(3e-3, 4, { hangers: [], bib: null }), 2e-5],
+    ["hooks and balls", rattler(3e-3, 4, { bib: null }), 2e-5],
   ] as const)("nor with %s of its own", (_, bait, tolerance) => {
     const around = water(Infinity, false);
     fc.assert(
@@ -97,7 +97,7 @@ describe("energy in still water, without line", () => {
         const made = free(bait, around, start);
         expect(greatestRise(made, 2, () => wholeEnergy(made, around))).toBeLessThan(tolerance);
       }),
-      seeded(10),
+      seeded(20),
     );
   });
 

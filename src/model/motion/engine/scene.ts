@@ -2,30 +2,25 @@ import type { Vec } from "../../base";
 import { turn } from "../../base";
 import type { ChamberSpec } from "../../bait";
 import type { LooseBall } from "../chamber";
-import { MotionError } from "../error";
 import type { HangingHook } from "../types";
+import { lookNowAndThen } from "./boxes";
+import { addLooseBalls, ballsApart } from "./loose";
 import { type Body, Circle, Edge, Polygon, RevoluteJoint, SKIN, World } from "./planck";
 
-/** Friction and restitution of each pair of materials in contact. Common practice, no source. */
+/** Friction and restitution where something meets the floor or a wall. Common practice, no source. */
 const GROUND_CONTACT = { friction: 0.4, restitution: 0.1 };
-const BALL_CONTACT = { friction: 0.2, restitution: 0.4 };
 
 /** Radius of a hook's lower end where it lies on the floor, as a share of its length. Common practice, no source. */
 const BEND = 0.08;
-
-/** Thickness of a chamber's walls in balls: thin walls would let a ball through that is squeezed past its middle. */
-const WALL_THICKNESS = 3;
 
 /** How high the walls stand above the surface, and how deep they reach where there is no floor, m. */
 const WALL_ABOVE = 20;
 const WALL_BELOW = 1000;
 
-/** Bits of the collision filter. Chambers and the lanes of their balls take the bits from `FIRST_LANE` on. */
+/** Bits of the collision filter. What chambers and balls meet is told one by one (loose.ts). */
 const GROUND = 1;
 const HULL = 2;
 const HOOK = 4;
-const FIRST_LANE = 8;
-const BITS = 31;
 
 /** What the engine is to carry. Places relative to the rigid body's G (body frame) unless said otherwise; m, kg. */
 export interface ScenePlan {
@@ -73,8 +68,6 @@ export function buildScene(plan: ScenePlan): Scene {
     filterCategoryBits: HULL,
     filterMaskBits: GROUND,
   });
-  const lanes = addChambers(bait, plan);
-  bait.setMassData({ mass: plan.mass, center: { x: 0, y: 0 }, I: plan.inertia });
 
   const sin = bait.getTransform().q.s;
   const cos = bait.getTransform().q.c;
@@ -89,7 +82,9 @@ export function buildScene(plan: ScenePlan): Scene {
     hooks.push(body);
     joints.push(joint);
   }
-  const balls = plan.balls.map((ball) => addBall(world, ball, toWorld(ball.start), lanes));
+  const balls = addLooseBalls(world, bait, plan, toWorld);
+  bait.setMassData({ mass: plan.mass, center: { x: 0, y: 0 }, I: plan.inertia });
+  lookNowAndThen([bait, ...hooks, ...balls], ballsApart(plan));
   return { world, bait, hooks, joints, balls };
 }
 
@@ -109,61 +104,6 @@ function addGround(world: World, { floor, walls }: ScenePlan): void {
   if (floor !== -Infinity) add(left, bottom - 2 * SKIN, right, bottom - 2 * SKIN);
   add(left - 2 * SKIN, bottom, left - 2 * SKIN, WALL_ABOVE);
   add(right + 2 * SKIN, bottom, right + 2 * SKIN, WALL_ABOVE);
-}
-
-/** Filter bits by "chamber/lane"; the chamber's own walls are at "chamber". */
-type Lanes = ReadonlyMap<string, number>;
-
-function addChambers(bait: Body, { chambers, balls, G }: ScenePlan): Lanes {
-  const bits = new Map<string, number>();
-  let next = FIRST_LANE;
-  const bit = (key: string): number => {
-    const known = bits.get(key);
-    if (known !== undefined) return known;
-    if (bits.size >= BITS - 3)
-      throw new MotionError(
-        "chambers",
-        key,
-        null,
-        `more than ${BITS - 3} lanes of loose balls`,
-        "Use fewer or larger balls",
-      );
-    const made = next;
-    next *= 2;
-    bits.set(key, made);
-    return made;
-  };
-  chambers.forEach((chamber, index) => {
-    const own = balls.filter((ball) => ball.chamber === index);
-    if (own.length === 0) return;
-    const walls = bit(String(index));
-    const mask = own.reduce((sum, ball) => sum | bit(`${index}/${ball.lane}`), 0);
-    // A ball meets the wall at the engine's skin: the box is made larger by it, so that it meets the drawn face.
-    const left = -chamber.to - SKIN - G.x;
-    const right = -chamber.from + SKIN - G.x;
-    const low = chamber.height - chamber.tall / 2 - SKIN - G.z;
-    const high = chamber.height + chamber.tall / 2 + SKIN - G.z;
-    const thick = WALL_THICKNESS * Math.max(...own.map((ball) => ball.diameter));
-    const box = (x1: number, z1: number, x2: number, z2: number): void => {
-      bait.createFixture({
-        shape: new Polygon([
-          { x: x1, y: z1 },
-          { x: x2, y: z1 },
-          { x: x2, y: z2 },
-          { x: x1, y: z2 },
-        ]),
-        density: 0,
-        ...BALL_CONTACT,
-        filterCategoryBits: walls,
-        filterMaskBits: mask,
-      });
-    };
-    box(left - thick, low - thick, left, high + thick);
-    box(right, low - thick, right + thick, high + thick);
-    box(left, low - thick, right, low);
-    box(left, high, right, high + thick);
-  });
-  return bits;
 }
 
 function addHook(
@@ -192,21 +132,4 @@ function addHook(
   });
   world.createJoint(joint);
   return { body, joint };
-}
-
-function addBall(world: World, ball: LooseBall, place: { x: number; y: number }, lanes: Lanes): Body {
-  const body = world.createBody({ type: "dynamic", position: place });
-  const radius = ball.diameter / 2;
-  const walls = lanes.get(String(ball.chamber)) ?? 0;
-  const lane = lanes.get(`${ball.chamber}/${ball.lane}`) ?? 0;
-  body.createFixture({
-    shape: new Circle(radius),
-    density: 0,
-    ...BALL_CONTACT,
-    filterCategoryBits: lane,
-    filterMaskBits: walls | lane,
-  });
-  // A solid sphere, 2/5 m r².
-  body.setMassData({ mass: ball.mass, center: { x: 0, y: 0 }, I: 0.4 * ball.mass * radius * radius });
-  return body;
 }
