@@ -3,6 +3,12 @@ import type { Under, Wettable } from "./wet";
 /** Relative size of force and moment at which an equilibrium counts as found. */
 const FOUND = 1e-11;
 
+/**
+ * A step from residuals below this needs no look at its end: each step leaves some thousandth of them, by what the slopes miss
+ * of the coats.
+ */
+const LAST_STEP = 1e-8;
+
 /** What has to be under water to carry a bait, m³. */
 export class Load {
   /** What then stays above the water, m³; below 0 for a sinker. */
@@ -87,13 +93,18 @@ export function balance(
     const Jfp = here.fp + efp;
     const Jml = here.ml + eml;
     const Jmp = here.mp + emp;
-    if (Math.abs(under.volume / load.needed - 1) <= FOUND && Math.abs(m) <= FOUND) {
-      // Stable: at balanced force the moment falls as the nose rises.
-      return Jmp - (Jml * Jfp) / Jfl < 0 ? { pitch, level, under } : null;
-    }
+    // Stable: at balanced force the moment falls as the nose rises.
+    const stable = Jmp - (Jml * Jfp) / Jfl < 0;
+    const off = Math.max(Math.abs(under.volume / load.needed - 1), Math.abs(m));
+    if (off <= FOUND) return stable ? { pitch, level, under } : null;
     const det = Jfl * Jmp - Jfp * Jml;
     let stepL = (-f * Jmp + m * Jfp) / det;
     let stepP = (-m * Jfl + f * Jml) / det;
+    if (off <= LAST_STEP) {
+      if (!stable) return null;
+      const last = { pitch: pitch + stepP, level: level + stepL };
+      return { ...last, under: stepped(under, pitch, level, stepP, stepL) };
+    }
     const most = Math.max(Math.abs(stepP) / mostTurn, Math.abs(stepL) / (height / 2));
     if (!Number.isFinite(most)) return null;
     if (most > 1) {
@@ -123,6 +134,21 @@ export function balance(
     here = next;
   }
   return null;
+}
+
+/** What is under after a small step in trim and level, to first order: a wedge dl − X·dp thick on what the surface cuts. */
+function stepped(under: Under, pitch: number, level: number, dp: number, dl: number): Under {
+  const sin = Math.sin(pitch);
+  const cos = Math.cos(pitch);
+  const { cut, cutMoment, cutSecond } = under;
+  const dV = cut * dl - cutMoment * dp;
+  const dX = cutMoment * dl - cutSecond * dp;
+  return {
+    ...under,
+    volume: under.volume + dV,
+    x: under.x + dX * cos + dV * level * sin,
+    z: under.z + dV * level * cos - dX * sin,
+  };
 }
 
 /** Force and moment at a trim and level, and their slopes by the level (l) and the trim (p). */
