@@ -37,7 +37,9 @@ export function addLooseBalls(
 ): Body[] {
   const bodies = balls.map((ball) => addBall(world, ball, toWorld(ball.start)));
   chambers.forEach((chamber, index) => {
-    const own = balls.flatMap((ball, i) => (ball.chamber === index ? [{ ball, fixture: onlyFixture(bodies[i]) }] : []));
+    const own = balls.flatMap((ball, i) =>
+      ball.chamber === index ? [{ ball, fixture: onlyFixture(bodies[i]) }] : [],
+    );
     if (own.length === 0) return;
     const diameter = Math.max(...own.map(({ ball }) => ball.diameter));
     const walls = addWalls(bait, chamber, G, WALL_THICKNESS * diameter);
