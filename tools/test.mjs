@@ -16,6 +16,9 @@ import { closingLine, fromPlaywright, fromVitest, none, sum, withExit } from "./
 const reports = mkdtempSync(join(tmpdir(), "trimwright-test-"));
 process.once("exit", () => rmSync(reports, { recursive: true, force: true }));
 
+/** For what makes a great many short-lived objects, as compilers do: with room for them a tenth of the time is saved. */
+const roomy = { NODE_OPTIONS: `${process.env["NODE_OPTIONS"] ?? ""} --max-semi-space-size=128`.trim() };
+
 /** A stage that hangs is ended after this time, in minutes. */
 const minutes = 10;
 
@@ -72,9 +75,9 @@ async function browserCases() {
 const node = (/** @type {string} */ script, /** @type {string[]} */ ...args) =>
   run(process.execPath, [script, ...args], { minutes });
 /** @param {((text: string) => void) | undefined} hold */
-const held = (hold) => ({ minutes, ...(hold ? { hold } : {}) });
+const held = (hold) => ({ minutes, env: roomy, ...(hold ? { hold } : {}) });
 const command = (/** @type {string} */ name, /** @type {string[]} */ ...args) =>
-  runCommand(name, args, { minutes });
+  runCommand(name, args, { minutes, env: roomy });
 
 /** @type {readonly Stage[]} */
 const stages = [
