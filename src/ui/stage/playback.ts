@@ -12,7 +12,8 @@ export interface Playback {
   readonly available: number;
 }
 
-export const RATES = [0.1, 0.25, 0.5, 1] as const;
+/** Slow motion for a twitch, as it goes, and fast for a long rise or a whole cast. */
+export const RATES = [0.1, 0.25, 0.5, 1, 4] as const;
 
 /** A hidden tab or a busy moment counts as no more than this, s: the picture resumes, it does not leap. */
 export const LONGEST_LAG = 0.1;
@@ -91,5 +92,5 @@ export function timeText(time: number): string {
 
 /** 0.25 → "¼×". */
 export function rateText(rate: number): string {
-  return ({ 1: "1×", 0.5: "½×", 0.25: "¼×", 0.1: "⅒×" } as Record<number, string>)[rate] ?? `${rate}×`;
+  return ({ 0.5: "½×", 0.25: "¼×", 0.1: "⅒×" } as Record<number, string>)[rate] ?? `${rate}×`;
 }

@@ -98,8 +98,10 @@ describe("the recording's clock", () => {
     expect(rateBeside(1, -1)).toBe(0.5);
     expect(rateBeside(0.1, -1)).toBe(0.1);
     expect(rateBeside(0.25, 1)).toBe(0.5);
-    expect(rateBeside(1, 1)).toBe(1);
+    expect(rateBeside(1, 1)).toBe(4);
+    expect(rateBeside(4, 1)).toBe(4);
     expect(rateText(0.25)).toBe("¼×");
+    expect(rateText(4)).toBe("4×");
     expect(timeText(5.256)).toBe("5.25");
     expect(timeText(65.25)).toBe("1:05.25");
     expect(timeText(0.29)).toBe("0.29");
