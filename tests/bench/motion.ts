@@ -3,13 +3,16 @@
 import type { Bait } from "../../src/model/bait";
 import { createEvaluator, prepareCraft } from "../../src/model/forces";
 import { startRun, type Move, type RunSetup } from "../../src/model/motion";
+import { PASSES } from "../../src/model/motion/ball-watch";
 import { looseBalls } from "../../src/model/motion/chamber";
-import { type Body, HULL_CORNERS } from "../../src/model/motion/engine/planck";
+import { HULL_CORNERS } from "../../src/model/motion/engine/planck";
 import { buildScene } from "../../src/model/motion/engine/scene";
 import { hangingHooks } from "../../src/model/motion/hooks";
 import { contactHull } from "../../src/model/motion/hull";
 import { random } from "../../src/model/base";
 import { minnow, rattler, setup, TACKLE, water } from "../unit/motion/baits";
+import { lookAlways } from "../unit/motion/free";
+import { Clock, inTurn } from "./lib/clock";
 
 const RATE = 960;
 const ROUNDS = 20;
@@ -63,39 +66,6 @@ const scenes: Scene[] = [
   { name: "two hooks, afloat at rest", bait: minnow(4e-3), run: { start: "afloat" }, wanted: null },
 ];
 
-/** Work in equal parts that are done one after the other. */
-interface Work {
-  readonly steps: number;
-  readonly parts: number;
-  readonly part: (k: number) => void;
-}
-
-/**
- * Times work in rounds that all do the same. Of each part the least time over the rounds counts: a round takes seconds, and
- * something else always disturbs it; a part takes milliseconds.
- */
-class Clock {
-  readonly #least: number[] = [];
-  #steps = 0;
-
-  constructor(readonly make: () => Work) {}
-
-  round(): void {
-    const work = this.make();
-    this.#steps = work.steps;
-    for (let k = 0; k < work.parts; k++) {
-      const start = performance.now();
-      work.part(k);
-      this.#least[k] = Math.min(this.#least[k] ?? Infinity, performance.now() - start);
-    }
-  }
-
-  /** Microseconds a step. */
-  get time(): number {
-    return (1000 * this.#least.reduce((sum, one) => sum + one, 0)) / this.#steps;
-  }
-}
-
 function whole({ bait, run }: Scene): Clock {
   const full = setup(bait, {
     around: water(8),
@@ -139,9 +109,8 @@ function bare({ bait }: Scene): Clock {
       floor: -8,
       walls: [-50, 75],
     });
-    for (const body of [scene.bait, ...scene.hooks, ...scene.balls]) asItComes(body);
+    lookAlways(scene);
     const carried = [...hooks, ...balls].reduce((sum, part) => sum + part.mass, 0) * 9.80665;
-    const passes = balls.length > 0 ? ([6, 1] as const) : ([4, 1] as const);
     return {
       steps: 6 * RATE,
       parts: 60,
@@ -150,17 +119,11 @@ function bare({ bait }: Scene): Clock {
           const t = step / RATE;
           scene.bait.applyForceToCenter({ x: 0.1 * Math.sin(7 * t), y: carried }, false);
           scene.bait.applyTorque(2e-5 * Math.sin(9 * t), false);
-          scene.world.step(1 / RATE, passes[0], passes[1]);
+          scene.world.step(1 / RATE, PASSES.calm, PASSES.places);
         }
       },
     };
   });
-}
-
-/** Takes back what `lookNowAndThen` has done. */
-function asItComes(body: Body): void {
-  const prototype = Object.getPrototypeOf(body) as Body;
-  body.synchronizeFixtures = prototype.synchronizeFixtures;
 }
 
 /** One evaluation of all forces under water. */
@@ -185,20 +148,20 @@ console.log(
   `| scene (${RATE} steps/s) | µs a step | engine | forces | simulated s per s | wanted | our part / engine |`,
 );
 console.log("|---|---:|---:|---:|---:|---:|---:|");
-// Scene after scene in every round, so that what disturbs the machine for a while disturbs no scene alone.
 const clocks = scenes.map((scene) => ({
   scene,
   all: whole(scene),
   engine: bare(scene),
-  forces: forces(scene),
+  evaluation: forces(scene),
 }));
-for (let round = 0; round < ROUNDS; round++)
-  for (const { all, engine, forces: evaluated } of clocks)
-    for (const clock of [all, engine, evaluated]) clock.round();
-for (const { scene, all, engine, forces: evaluated } of clocks) {
+inTurn(
+  clocks.flatMap(({ all, engine, evaluation }) => [all, engine, evaluation]),
+  ROUNDS,
+);
+for (const { scene, all, engine, evaluation } of clocks) {
   const ours = (all.time - engine.time) / engine.time;
   console.log(
-    `| ${scene.name} | ${f(all.time, 2)} | ${f(engine.time, 2)} | ${f(evaluated.time, 2)} | ` +
+    `| ${scene.name} | ${f(all.time, 2)} | ${f(engine.time, 2)} | ${f(evaluation.time, 2)} | ` +
       `${f(1e6 / RATE / all.time, 0)} | ${scene.wanted ?? "–"} | ${f(ours, 2)} |`,
   );
 }

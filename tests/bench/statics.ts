@@ -8,15 +8,16 @@ import { assemble, type BaitSpec } from "../../src/model/bait";
 import { shapeOf } from "../../src/model/shape";
 import { band, staticsOf } from "../../src/model/statics";
 import { water } from "../../src/model/water";
+import { Clock, inTurn } from "./lib/clock";
 
 /** What is asked for: full statics a second, and seconds for a band of 10 000 samples. */
 const WANTED = 500;
 const BAND_SAMPLES = 10_000;
 const BAND_SECONDS = 1;
-/** Statics in a part, milliseconds of parts in a round, and rounds. */
+/** Statics in a part, parts in a round, and rounds. */
 const PART = 10;
-const SLICE = 100;
-const ROUNDS = 20;
+const PARTS = 5;
+const ROUNDS = 30;
 
 const folder = new URL("../../scenarios/", import.meta.url);
 
@@ -32,26 +33,19 @@ function broader(spec: BaitSpec, i: number): BaitSpec {
   return { ...spec, shape: { ...spec.shape, halfBreadth } };
 }
 
-/** Work timed in short parts; the least time of a part counts. The machine's other work is left out. */
-class Clock {
-  #i = 0;
-  #least = Infinity;
-
-  constructor(readonly work: (i: number) => void) {}
-
-  round(): void {
-    for (const end = performance.now() + SLICE; performance.now() < end;) {
-      const start = performance.now();
-      for (const last = this.#i + PART; this.#i < last;) this.work(this.#i++);
-      this.#least = Math.min(this.#least, performance.now() - start);
-    }
-  }
-
-  /** Runs a second. */
-  get rate(): number {
-    return (1000 * PART) / this.#least;
-  }
+/** A clock of work that is done with the next number each time. */
+function counted(work: (i: number) => void): Clock {
+  let next = 0;
+  return new Clock(() => ({
+    steps: PARTS * PART,
+    parts: PARTS,
+    part: () => {
+      for (const last = next + PART; next < last;) work(next++);
+    },
+  }));
 }
+
+const perSecond = (clock: Clock): number => 1e6 / clock.time;
 
 const column = (value: string | number) => String(value).padStart(10);
 
@@ -69,21 +63,21 @@ const scenes = readdirSync(folder)
       file,
       spec,
       density,
-      whole: new Clock((i) => void staticsOf(assemble(broader(spec, i)), density)),
-      drawn: new Clock((i) => void shapeOf(broader(spec, i).shape)),
-      assembled: new Clock((i) => void assemble(broader(spec, i))),
+      whole: counted((i) => void staticsOf(assemble(broader(spec, i)), density)),
+      drawn: counted((i) => void shapeOf(broader(spec, i).shape)),
+      assembled: counted((i) => void assemble(broader(spec, i))),
     };
   });
-// Scenario after scenario in every round, so that what disturbs the machine for a while disturbs none alone.
-for (let round = 0; round < ROUNDS; round++)
-  for (const { whole, drawn, assembled } of scenes)
-    for (const clock of [whole, drawn, assembled]) clock.round();
+inTurn(
+  scenes.flatMap(({ whole, drawn, assembled }) => [whole, drawn, assembled]),
+  ROUNDS,
+);
 
 for (const { file, spec, density, whole, drawn, assembled } of scenes) {
   // Shares of the time of one: shape alone, assembly beyond the shape, the statics proper.
-  const full = whole.rate;
-  const shape = full / drawn.rate;
-  const assembly = full / assembled.rate - shape;
+  const full = perSecond(whole);
+  const shape = full / perSecond(drawn);
+  const assembly = full / perSecond(assembled) - shape;
 
   const bait = assemble(spec);
   band(bait, density, { samples: 100 });

@@ -2,6 +2,7 @@ import type { Sym3, Vec, Wrench } from "../base";
 import { cos, sin, wrench } from "../base";
 import type { State, Surroundings } from "../forces";
 import type { EyeMotion, LinePull, MovingLine, RodEnd } from "../line";
+import { BallWatch, PASSES } from "./ball-watch";
 import type { RodState, Timeline } from "./cadence";
 import type { Scene } from "./engine/scene";
 import { HookDrive } from "./hook-drive";
@@ -41,20 +42,6 @@ export interface StepperParts {
   readonly velocity?: { readonly x: number; readonly z: number; readonly q: number };
 }
 
-/** A ball that crosses more than this share of its radius in one step is swept through it by the engine. */
-const SWEPT = 0.25;
-
-/**
- * Passes of the engine's solver over velocities and places. Hooks are light and meet only in the bait: with 16 and 6 passes a
- * swim that touches nothing is the same within 1e-11 m and rad. Balls that lie or roll together need no more, since a step
- * starts from the forces of the last; where they strike, more passes are needed lest the pile gain energy (with 6, up to 5e-4
- * of what a violent tumble loses; so, less than 1e-6). A second pass over places changes nothing.
- */
-const PASSES = { calm: 4, strikes: 12, places: 1 } as const;
-
-/** Balls strike when one of them moves against its chamber by more than this, m/s. */
-const CALM = 0.015;
-
 /**
  * Takes the engine through time, one fixed step h after the other (docs/model.md §8). Places are at t, momenta and the
  * engine's velocities half a step before (leapfrog):
@@ -91,6 +78,7 @@ export class Stepper {
   readonly pull: LinePull = { x: 0, z: 0, tension: 0, slack: true };
   readonly hooks: HookDrive;
 
+  private readonly balls: BallWatch;
   private readonly parts: StepperParts;
   private readonly momentum = new Momentum();
   private readonly nu: Nu = { u: 0, w: 0, q: 0 };
@@ -105,11 +93,12 @@ export class Stepper {
   private readonly inertia: number;
 
   constructor(parts: StepperParts) {
-    const { scene, hooks, around, h } = parts;
+    const { scene, hooks, balls, around, h } = parts;
     this.parts = parts;
     this.scene = scene;
     this.h = h;
     this.hooks = new HookDrive(hooks, scene.hooks, around, h);
+    this.balls = new BallWatch(balls, scene.balls, h);
     this.mass = scene.bait.getMass();
     this.inertia = scene.bait.getInertia();
     this.guessHeld();
@@ -192,8 +181,7 @@ export class Stepper {
   advance(): void {
     this.drive();
     this.hooks.push();
-    const fastest = this.watchBalls();
-    this.scene.world.step(this.h, fastest > CALM ? PASSES.strikes : PASSES.calm, PASSES.places);
+    this.scene.world.step(this.h, this.balls.passes(this.target, this.state), PASSES.places);
     this.hooks.after();
     this.takeHeld();
     this.step++;
@@ -377,28 +365,5 @@ export class Stepper {
     held.x += x;
     held.z += z;
     held.m += m;
-  }
-
-  /**
-   * Has the engine follow those balls through the step that will be fast against their chamber at its end; gives the speed of
-   * the fastest, m/s.
-   */
-  private watchBalls(): number {
-    const { balls } = this.parts;
-    const { target, state } = this;
-    let fastest = 0;
-    for (let i = 0; i < balls.length; i++) {
-      const ball = this.scene.balls[i];
-      if (ball === undefined) continue;
-      const p = ball.getPosition();
-      const u = ball.getLinearVelocity();
-      const dx = u.x - (target.x - target.q * (p.y - state.Z));
-      const dz = u.y - (target.z + target.q * (p.x - state.X));
-      const speed = Math.sqrt(dx * dx + dz * dz);
-      const reach = (SWEPT * (balls[i]?.diameter ?? 0)) / 2;
-      ball.setBullet(speed * this.h > reach);
-      if (speed > fastest) fastest = speed;
-    }
-    return fastest;
   }
 }

@@ -67,3 +67,9 @@ export function free(
   });
   return { craft, dynamics, hooks, balls, scene, stepper };
 }
+
+/** Has the engine look at all boxes in every step, as it does by itself: takes back what `lookNowAndThen` has done. */
+export function lookAlways({ bait, hooks, balls }: Scene): void {
+  for (const body of [bait, ...hooks, ...balls])
+    body.synchronizeFixtures = (Object.getPrototypeOf(body) as typeof body).synchronizeFixtures;
+}

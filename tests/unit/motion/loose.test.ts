@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { BaitSpec } from "../../../src/model/bait";
 import type { Body } from "../../../src/model/motion/engine/planck";
 import { minnow, rattler, water } from "./baits";
-import { free, type Free } from "./free";
+import { free, lookAlways } from "./free";
 
 const START = { x: 0, z: -1, pitch: 0.3, vx: 0.4, vz: -0.2, q: 4 };
 
@@ -11,17 +11,17 @@ function withHeight(tall: number): BaitSpec["chambers"] {
   return rattler(3e-3).spec.chambers.map((chamber) => ({ ...chamber, tall }));
 }
 
-/** Has the engine look at all boxes in every step, as it does by itself. */
-function asItComes({ scene }: Free): void {
-  for (const body of [scene.bait, ...scene.hooks, ...scene.balls])
-    body.synchronizeFixtures = (Object.getPrototypeOf(body) as Body).synchronizeFixtures;
-}
-
 const placeOf = (body: Body): readonly number[] => [
   body.getPosition().x,
   body.getPosition().y,
   body.getAngle(),
 ];
+
+function touches(body: Body): boolean {
+  for (let edge = body.getContactList(); edge !== null; edge = edge.next ?? null)
+    if (edge.contact.isTouching()) return true;
+  return false;
+}
 
 describe("loose balls", () => {
   const around = water(Infinity, false);
@@ -58,19 +58,19 @@ describe("loose balls", () => {
 
 describe("boxes that are looked at now and then", () => {
   it.each([
-    ["tumbling with balls", rattler(3e-3), { ...START, q: 20 }, -1e9],
+    ["tumbling with balls", rattler(3e-3), { ...START, q: 20 }, -Infinity],
     ["falling onto the floor", minnow(12e-3), START, -1.12],
     ["rolling onto the floor with balls", rattler(12e-3), { ...START, vx: 1.5 }, -1.12],
   ] as const)("change nothing: %s", (_, bait, start, floor) => {
     const around = water(Infinity, false);
-    const made = free(bait, around, start, { floor: floor < -1e6 ? -Infinity : floor });
-    const plain = free(bait, around, start, { floor: floor < -1e6 ? -Infinity : floor });
-    asItComes(plain);
+    const made = free(bait, around, start, { floor });
+    const plain = free(bait, around, start, { floor });
+    lookAlways(plain.scene);
     let touched = false;
     for (let k = 0; k < 1500; k++) {
       made.stepper.advance();
       plain.stepper.advance();
-      touched ||= made.scene.bait.getContactList() !== null;
+      touched ||= touches(made.scene.bait);
       expect(placeOf(made.scene.bait)).toEqual(placeOf(plain.scene.bait));
     }
     expect(touched).toBe(true);

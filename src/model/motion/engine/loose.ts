@@ -35,11 +35,9 @@ export function addLooseBalls(
   { G, chambers, balls }: LoosePlan,
   toWorld: (at: Vec) => { x: number; y: number },
 ): Body[] {
-  const bodies = balls.map((ball) => addBall(world, ball, toWorld(ball.start)));
+  const added = balls.map((ball) => ({ ball, ...addBall(world, ball, toWorld(ball.start)) }));
   chambers.forEach((chamber, index) => {
-    const own = balls.flatMap((ball, i) =>
-      ball.chamber === index ? [{ ball, fixture: onlyFixture(bodies[i]) }] : [],
-    );
+    const own = added.filter(({ ball }) => ball.chamber === index);
     if (own.length === 0) return;
     const diameter = Math.max(...own.map(({ ball }) => ball.diameter));
     const walls = addWalls(bait, chamber, G, WALL_THICKNESS * diameter);
@@ -49,7 +47,7 @@ export function addLooseBalls(
       const file = own
         .filter(({ ball }) => ball.lane === lane)
         .sort((a, b) => a.ball.start.x - b.ball.start.x)
-        .map(({ fixture }) => fixture);
+        .map(({ choosy }) => choosy);
       file.forEach((ball, k) => {
         meet(ball, walls.floor);
         meet(ball, walls.roof);
@@ -59,7 +57,7 @@ export function addLooseBalls(
       });
     }
   });
-  return bodies;
+  return added.map(({ body }) => body);
 }
 
 /** Greatest distance, along or up, between a ball and what it can meet in its chamber, m. */
@@ -71,25 +69,21 @@ export function ballsApart({ chambers, balls }: Pick<LoosePlan, "chambers" | "ba
   );
 }
 
-const partners = new WeakMap<Fixture, Set<Fixture>>();
-
 /** A fixture that meets none but its partners. */
-function aloof(fixture: Fixture): Fixture {
-  const own = new Set<Fixture>();
-  partners.set(fixture, own);
-  fixture.shouldCollide = (that) => own.has(that);
-  return fixture;
+interface Choosy {
+  readonly fixture: Fixture;
+  readonly partners: Set<Fixture>;
 }
 
-function meet(a: Fixture, b: Fixture): void {
-  partners.get(a)?.add(b);
-  partners.get(b)?.add(a);
+function choosy(fixture: Fixture): Choosy {
+  const partners = new Set<Fixture>();
+  fixture.shouldCollide = (that) => partners.has(that);
+  return { fixture, partners };
 }
 
-function onlyFixture(body: Body | undefined): Fixture {
-  const fixture = body?.getFixtureList();
-  if (fixture === null || fixture === undefined) throw new RangeError("a ball has no body");
-  return fixture;
+function meet(a: Choosy, b: Choosy): void {
+  a.partners.add(b.fixture);
+  b.partners.add(a.fixture);
 }
 
 function addWalls(
@@ -97,14 +91,14 @@ function addWalls(
   chamber: ChamberSpec,
   G: Vec,
   thick: number,
-): Record<"nose" | "tail" | "floor" | "roof", Fixture> {
+): Record<"nose" | "tail" | "floor" | "roof", Choosy> {
   // A ball meets the wall at the engine's skin: the box is made larger by it, so that it meets the drawn face.
   const left = -chamber.to - SKIN - G.x;
   const right = -chamber.from + SKIN - G.x;
   const low = chamber.height - chamber.tall / 2 - SKIN - G.z;
   const high = chamber.height + chamber.tall / 2 + SKIN - G.z;
-  const box = (x1: number, z1: number, x2: number, z2: number): Fixture =>
-    aloof(
+  const box = (x1: number, z1: number, x2: number, z2: number): Choosy =>
+    choosy(
       bait.createFixture({
         shape: new Polygon([
           { x: x1, y: z1 },
@@ -124,11 +118,15 @@ function addWalls(
   };
 }
 
-function addBall(world: World, ball: LooseBall, place: { x: number; y: number }): Body {
+function addBall(
+  world: World,
+  ball: LooseBall,
+  place: { x: number; y: number },
+): { readonly body: Body; readonly choosy: Choosy } {
   const body = world.createBody({ type: "dynamic", position: place });
   const radius = ball.diameter / 2;
-  aloof(body.createFixture({ shape: new Circle(radius), density: 0, ...BALL_CONTACT }));
+  const fixture = body.createFixture({ shape: new Circle(radius), density: 0, ...BALL_CONTACT });
   // A solid sphere, 2/5 m r².
   body.setMassData({ mass: ball.mass, center: { x: 0, y: 0 }, I: 0.4 * ball.mass * radius * radius });
-  return body;
+  return { body, choosy: choosy(fixture) };
 }
