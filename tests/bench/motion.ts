@@ -5,8 +5,8 @@ import { createEvaluator, prepareCraft } from "../../src/model/forces";
 import { startRun, type Move, type RunSetup } from "../../src/model/motion";
 import { PASSES } from "../../src/model/motion/ball-watch";
 import { looseBalls } from "../../src/model/motion/chamber";
-import { HULL_CORNERS } from "../../src/model/motion/engine/planck";
-import { buildScene } from "../../src/model/motion/engine/scene";
+import { HULL_CORNERS, RevoluteJoint } from "../../src/model/motion/engine/planck";
+import { buildScene, type Scene as Bodies } from "../../src/model/motion/engine/scene";
 import { hangingHooks } from "../../src/model/motion/hooks";
 import { contactHull } from "../../src/model/motion/hull";
 import { random } from "../../src/model/base";
@@ -85,9 +85,25 @@ function whole({ bait, run }: Scene): Clock {
   });
 }
 
+/** Puts the engine's own joints in the place of ours. */
+function ownJoints({ world, joints }: Bodies): void {
+  for (const joint of joints) {
+    world.destroyJoint(joint);
+    world.createJoint(
+      new RevoluteJoint({
+        bodyA: joint.getBodyA(),
+        bodyB: joint.getBodyB(),
+        localAnchorA: joint.getLocalAnchorA(),
+        localAnchorB: joint.getLocalAnchorB(),
+        referenceAngle: 0,
+      }),
+    );
+  }
+}
+
 /**
- * The bare engine's step with the same bodies, as it comes: it looks at their boxes in every step. The bait is held up by a
- * constant force and rocked.
+ * The bare engine's step with the same bodies, as it comes: with its own joints, and it looks at all boxes in every step. The
+ * bait is held up by a constant force and rocked.
  */
 function bare({ bait }: Scene): Clock {
   const hooks = hangingHooks(bait);
@@ -110,6 +126,7 @@ function bare({ bait }: Scene): Clock {
       walls: [-50, 75],
     });
     lookAlways(scene);
+    ownJoints(scene);
     const carried = [...hooks, ...balls].reduce((sum, part) => sum + part.mass, 0) * 9.80665;
     return {
       steps: 6 * RATE,

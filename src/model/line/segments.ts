@@ -265,7 +265,9 @@ export function segmentedLine(
     now[tip + 3] = tipZ;
     loose[5 * n] = tipX;
     loose[5 * n + 1] = tipZ;
-    loose.fill(0, 5 * n + 2, 5 * n + 5);
+    loose[5 * n + 2] = 0;
+    loose[5 * n + 3] = 0;
+    loose[5 * n + 4] = 0;
     aim(chain, h);
     loosen(chain, strand, h);
     // The eye is pulled by the mean of the tensions at the step's start and end.

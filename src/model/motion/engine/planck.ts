@@ -9,7 +9,7 @@ import { builtin } from "./steady-on";
 import { sin } from "../../base";
 
 export { Circle, Edge, Polygon, RevoluteJoint, World } from "planck";
-export type { Body, Fixture, Joint } from "planck";
+export type { Body, Fixture, Joint, TimeStep } from "planck";
 
 /** How much wider than what they hold the engine makes its boxes, m. Wide ones are seldom made anew. */
 export const BOX_MARGIN = 0.1;
@@ -17,10 +17,13 @@ export const BOX_MARGIN = 0.1;
 /** Corners that a hull may have: the engine's own scratch is made for these, before any setting can change. */
 export const HULL_CORNERS = 12;
 
+/** How far joints and contacts may be off, m. */
+export const SLOP = 2e-5;
+
 // Tolerances for a 10 cm body with 4 mm balls, in metres: the engine's own are for bodies of 0.1–10 m (its contact slop
 // of 5 mm is thicker than a ball). Found by trial: with these a ball rests within 0.02 mm of its wall.
 Object.assign(planck.Settings, {
-  linearSlop: 2e-5,
+  linearSlop: SLOP,
   velocityThreshold: 0.02,
   aabbExtension: BOX_MARGIN,
   maxLinearCorrection: 0.002,

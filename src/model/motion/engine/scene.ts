@@ -4,8 +4,9 @@ import type { ChamberSpec } from "../../bait";
 import type { LooseBall } from "../chamber";
 import type { HangingHook } from "../types";
 import { lookNowAndThen } from "./boxes";
+import { Hinge } from "./hinge";
 import { addLooseBalls, ballsApart } from "./loose";
-import { type Body, Circle, Edge, Polygon, RevoluteJoint, SKIN, World } from "./planck";
+import { type Body, Circle, Edge, Polygon, SKIN, World } from "./planck";
 
 /** Friction and restitution where something meets the floor or a wall. Common practice, no source. */
 const GROUND_CONTACT = { friction: 0.4, restitution: 0.1 };
@@ -47,7 +48,7 @@ export interface Scene {
   readonly world: World;
   readonly bait: Body;
   readonly hooks: readonly Body[];
-  readonly joints: readonly RevoluteJoint[];
+  readonly joints: readonly Hinge[];
   readonly balls: readonly Body[];
 }
 
@@ -76,7 +77,7 @@ export function buildScene(plan: ScenePlan): Scene {
     return { x: plan.place.x + arm.x, y: plan.place.z + arm.z };
   };
   const hooks: Body[] = [];
-  const joints: RevoluteJoint[] = [];
+  const joints: Hinge[] = [];
   for (const hook of plan.hooks) {
     const { body, joint } = addHook(world, bait, hook, toWorld(hook.at), plan.G);
     hooks.push(body);
@@ -112,7 +113,7 @@ function addHook(
   hook: HangingHook,
   eye: { x: number; y: number },
   G: Vec,
-): { body: Body; joint: RevoluteJoint } {
+): { body: Body; joint: Hinge } {
   const body = world.createBody({ type: "dynamic", position: { x: eye.x, y: eye.y - hook.centre } });
   const bend = BEND * hook.length;
   body.createFixture({
@@ -123,12 +124,11 @@ function addHook(
     filterMaskBits: GROUND,
   });
   body.setMassData({ mass: hook.mass, center: { x: 0, y: 0 }, I: hook.inertia });
-  const joint = new RevoluteJoint({
-    bodyA: bait,
-    bodyB: body,
-    localAnchorA: { x: hook.at.x - G.x, y: hook.at.z - G.z },
-    localAnchorB: { x: 0, y: hook.centre },
-    referenceAngle: 0,
+  const joint = new Hinge({
+    a: bait,
+    b: body,
+    pinA: { x: hook.at.x - G.x, y: hook.at.z - G.z },
+    pinB: { x: 0, y: hook.centre },
   });
   world.createJoint(joint);
   return { body, joint };
