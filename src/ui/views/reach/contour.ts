@@ -136,3 +136,8 @@ export function regions(
     }
   return found;
 }
+
+/** The different reasons of some patches, in their order. */
+export function reasonsIn(patches: readonly Region[]): readonly string[] {
+  return [...new Set(patches.map(({ why }) => why))];
+}

@@ -1,39 +1,23 @@
 import { untrack } from "svelte";
 import type { Scenario } from "../../../document";
-import { lineMaterials } from "../../../model/materials";
 import type { Calibration } from "../../../model/tow";
-import { changesBait, ReachPool, variableOf, withVariable } from "../../../runner";
-import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob, ReachVariable } from "../../../runner";
-import { keptWith } from "../../state";
+import { ReachPool, variableOf, withVariable } from "../../../runner";
+import type { MeasuredDepth, ReachCell, ReachMapJob, ReachVariable } from "../../../runner";
+import { faultText, keptWith } from "../../state";
 import type { App } from "../../state";
-import { curveRangeOf, formOf, rangeOf, valuesOf, variablesOf } from "./variables";
+import { formOf, variablesOf } from "./variables";
+import {
+  CELLS,
+  curveOf,
+  type CurveShown,
+  mapOf,
+  type MapShown,
+  type SpeedLimit,
+  speedLimitsOf,
+} from "./working";
 
 /** Values of the tow that differ from the document's: a design that is looked at and not yet taken. */
 export type Mark = Readonly<Partial<Record<ReachVariable, number>>>;
-
-export interface MapShown {
-  readonly across: ReachVariable;
-  readonly up: ReachVariable;
-  readonly xs: readonly number[];
-  readonly ys: readonly number[];
-  /** Column by column; null where not yet worked out. */
-  readonly cells: readonly (ReachCell | null)[];
-  readonly done: number;
-  readonly of: number;
-}
-
-export interface CurveShown {
-  readonly variable: ReachVariable;
-  readonly values: readonly number[];
-  readonly cells: readonly ReachCell[];
-  /** Depth with lines of other materials, by their name; only where the line is what varies. */
-  readonly others: readonly { readonly material: string; readonly cells: readonly ReachCell[] }[];
-}
-
-/** A limit in speed: below or above it the bait does not run. */
-export interface SpeedLimit extends ReachLimit {
-  readonly side: "below" | "above";
-}
 
 /** A document and a speed that a tow was worked out for. */
 export interface Asked {
@@ -48,9 +32,6 @@ export interface Calibrated extends Pick<Scenario, "bait" | "tackle" | "water"> 
   readonly found: Calibration;
 }
 
-const COLUMNS = 25;
-const ROWS = 12;
-const CURVE_POINTS = 25;
 /** While a slider moves, the maps wait this long for the hand to rest. */
 const REST_MS = 160;
 
@@ -58,10 +39,6 @@ const REST_MS = 160;
 export function retrieveSpeed(scenario: Scenario): number {
   for (const move of scenario.cadence) if (move.do === "reel" && move.speed_m_s > 0) return move.speed_m_s;
   return 1;
-}
-
-function faultText(fault: unknown): string {
-  return fault instanceof Error ? fault.message : String(fault);
 }
 
 /** What the Reach view shows: maps and curves of the open document, and a mark on them. */
@@ -333,11 +310,11 @@ export class ReachState {
       this.mapStale = false;
 
       for (const variable of variablesOf(scenario)) {
-        const curve = await this.#curve(plain, variable);
+        const curve = await curveOf(this.#pool, plain, variable);
         if (curve === null || !current()) return;
         this.curves = { ...this.curves, [variable]: curve };
         if (variable === "speed") {
-          const limits = await this.#speedLimits(plain, curve);
+          const limits = await speedLimitsOf(this.#pool, plain, curve);
           if (limits === null || !current()) return;
           this.limits = limits;
         }
@@ -355,78 +332,16 @@ export class ReachState {
     up: ReachVariable,
     current: () => boolean,
   ): Promise<void> {
-    const xs = valuesOf(rangeOf(plain.scenario, across, plain.speed), COLUMNS);
-    const ys = valuesOf(rangeOf(plain.scenario, up, plain.speed), ROWS);
-    const [x, y] = [
-      { variable: across, values: xs },
-      { variable: up, values: ys },
-    ];
-    // What changes the bait is outside: it is assembled once a row.
-    const swapped = changesBait(up) && !changesBait(across);
-    const cells: (ReachCell | null)[] = Array<null>(COLUMNS * ROWS).fill(null);
-    const put = (cell: ReachCell): void => {
-      const [outer, inner] = swapped
-        ? [cell.index % COLUMNS, Math.floor(cell.index / COLUMNS)]
-        : [Math.floor(cell.index / ROWS), cell.index % ROWS];
-      cells[outer * ROWS + inner] = cell;
-    };
     const fits = this.map?.across === across && this.map.up === up;
     if (!fits) this.map = null;
-    this.progress = { done: 0, of: cells.length };
-    const all = await this.#pool.map(
-      { ...plain, vary: swapped ? [y, x] : [x, y] },
-      "map",
-      (piece, done, of) => {
-        if (!current()) return;
-        piece.forEach(put);
-        this.progress = { done, of };
-        // An older map of the same pair stays in sight until the new one is whole.
-        if (!fits || done === of) this.map = { across, up, xs, ys, cells: [...cells], done, of };
-      },
-    );
-    if (all !== null && current()) this.progress = null;
-  }
-
-  async #curve(plain: ReachMapJob, variable: ReachVariable): Promise<CurveShown | null> {
-    const { scenario } = plain;
-    const values = valuesOf(curveRangeOf(scenario, variable, plain.speed), CURVE_POINTS);
-    const vary = [{ variable, values }];
-    const cells = await this.#pool.map({ ...plain, vary, bands: true }, "curve");
-    if (cells === null) return null;
-    const others: { material: string; cells: readonly ReachCell[] }[] = [];
-    if (variable === "lineDiameter")
-      for (const { name, twins } of lineMaterials) {
-        const { material } = scenario.tackle.line;
-        if (material === name || twins?.includes(material) === true) continue;
-        const other = withLine(scenario, name);
-        const found = await this.#pool.map({ ...plain, scenario: other, vary }, "curve");
-        if (found === null) return null;
-        others.push({ material: name, cells: found });
-      }
-    return { variable, values, cells, others };
-  }
-
-  async #speedLimits(plain: ReachMapJob, curve: CurveShown): Promise<readonly SpeedLimit[] | null> {
-    type Side = Pick<SpeedLimit, "side" | "runs" | "fails">;
-    const sides = curve.cells.flatMap((cell, i): Side[] => {
-      const before = curve.cells[i - 1];
-      const [from, to] = [curve.values[i - 1], curve.values[i]];
-      if (before === undefined || from === undefined || to === undefined || before.runs === cell.runs)
-        return [];
-      return cell.runs
-        ? [{ side: "below", runs: to, fails: from }]
-        : [{ side: "above", runs: from, fails: to }];
+    this.progress = { done: 0, of: CELLS };
+    const whole = await mapOf(this.#pool, plain, across, up, (map) => {
+      if (!current()) return;
+      this.progress = { done: map.done, of: map.of };
+      // An older map of the same pair stays in sight until the new one is whole.
+      if (!fits || map.done === map.of) this.map = map;
     });
-    const found = await this.#pool.limits(
-      plain,
-      sides.map(({ runs, fails }) => ({ variable: "speed", runs, fails })),
-      "limits",
-    );
-    if (found === null) return null;
-    return found.flatMap((limit, i) => {
-      const side = sides[i]?.side;
-      return side === undefined ? [] : [{ ...limit, side }];
-    });
+    if (whole && current()) this.progress = null;
   }
 
   async #look(scenario: Scenario, speed: number, mark: Mark): Promise<void> {
@@ -470,12 +385,6 @@ export class ReachState {
 }
 
 const LANES = ["now", "map", "curve", "limits", "mark", "pinned"] as const;
-
-/** The same tackle with a line of another material: its published density and stiffness, the same diameter. */
-export function withLine(scenario: Scenario, material: string): Scenario {
-  const { diameter_mm } = scenario.tackle.line;
-  return { ...scenario, tackle: { ...scenario.tackle, line: { material, diameter_mm } } };
-}
 
 /** The state of this view, kept while the page lives. */
 export const reachOf = keptWith((app) => new ReachState(app));

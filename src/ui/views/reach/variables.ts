@@ -119,3 +119,9 @@ export function nearest(values: readonly number[], value: number): number {
   });
   return best;
 }
+
+/** The same tackle with a line of another material: its published density and stiffness, the same diameter. */
+export function withLine(scenario: Scenario, material: string): Scenario {
+  const { diameter_mm } = scenario.tackle.line;
+  return { ...scenario, tackle: { ...scenario.tackle, line: { material, diameter_mm } } };
+}

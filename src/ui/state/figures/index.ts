@@ -1,0 +1,6 @@
+export { floatFigures } from "./afloat";
+export { leverFigure, restFigure, uprightUnderWater } from "./attitude";
+export { attitudeWords, degrees, type Figure } from "./figure";
+export { massFigures } from "./mass";
+export { chanceFigure, netFigure, verdictSentence } from "./net";
+export { riseFigures } from "./rise";
