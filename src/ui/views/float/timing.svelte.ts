@@ -1,0 +1,36 @@
+import { onDestroy } from "svelte";
+import type { ReadingState } from "./reading.svelte";
+
+const BEAT_MS = 100;
+
+/** What the hand is at while it times: the running watch and the time being typed. Kept while another kind is read. */
+export class Timing {
+  /** Seconds on the running watch. */
+  running = $state(0);
+  typed = $state("");
+  /** Why the time typed was not taken. */
+  wrong = $state<string | null>(null);
+  readonly #reading: ReadingState;
+
+  constructor(reading: ReadingState) {
+    this.#reading = reading;
+  }
+
+  addTyped(): void {
+    if (this.typed.trim() === "") return;
+    const found = this.#reading.app.units.read(this.typed, "s", { min: 0, max: 3600, above: true });
+    this.wrong = found.ok ? null : found.text;
+    if (!found.ok) return;
+    this.#reading.addTime(found.value);
+    this.typed = "";
+  }
+
+  /** Keeps the seconds going for the life of the component that calls it. */
+  follow(): void {
+    const beat = setInterval(() => {
+      const { started } = this.#reading;
+      if (started !== null) this.running = (performance.now() - started) / 1000;
+    }, BEAT_MS);
+    onDestroy(() => clearInterval(beat));
+  }
+}
