@@ -46,6 +46,7 @@ export default defineConfig(
     },
     rules: {
       eqeqeq: "error",
+      "max-lines": ["error", 399],
       "no-console": "error",
       "no-restricted-syntax": "off",
       "prefer-const": "error",

@@ -74,12 +74,20 @@ const cases: readonly Case[] = [
 /** Rules that each case breaks. A file's cases are read at once, a line each: each reading makes all types anew. */
 const broken = new Map<Case, string[]>();
 
+/** What is said of the line that is one too many. */
+const tooLong: string[] = [];
+const TOO_MANY = 400;
+
 beforeAll(async () => {
   const eslint = new ESLint({ cwd: root, overrideConfigFile: join(root, "tools/eslint.config.mjs") });
   for (const file of [model, motion]) {
     const own = cases.filter((one) => one.file === file);
     const code = own.map((one, i) => one.code.replace("const sin ", `const sin${i} `)).join("\n");
-    const [result] = await eslint.lintText(`${code}\n`, { filePath: join(root, file) });
+    const [result] = await eslint.lintText(code.padEnd(code.length + TOO_MANY + 1 - own.length, "\n"), {
+      filePath: join(root, file),
+    });
+    for (const { line, ruleId } of result?.messages ?? [])
+      if (line === TOO_MANY && ruleId !== null) tooLong.push(ruleId);
     own.forEach((one, i) => {
       const messages = (result?.messages ?? []).filter(({ line }) => line === i + 1);
       broken.set(
@@ -91,6 +99,10 @@ beforeAll(async () => {
 }, 120_000);
 
 describe("lint rules", () => {
+  it("forbid files of 400 lines", () => {
+    expect(tooLong).toEqual(["max-lines", "max-lines"]);
+  });
+
   it.each(cases.filter(({ rule }) => rule !== null))("forbid $what in $file", (one) => {
     if (one.alone === true) expect(broken.get(one)).toEqual([one.rule]);
     else expect(broken.get(one)).toContain(one.rule);
