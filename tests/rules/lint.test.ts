@@ -83,6 +83,7 @@ beforeAll(async () => {
   for (const file of [model, motion]) {
     const own = cases.filter((one) => one.file === file);
     const code = own.map((one, i) => one.code.replace("const sin ", `const sin${i} `)).join("\n");
+    // and empty lines up to one too many
     const [result] = await eslint.lintText(code.padEnd(code.length + TOO_MANY + 1 - own.length, "\n"), {
       filePath: join(root, file),
     });

@@ -10,12 +10,17 @@ interface Solved {
   readonly m_invI: number;
 }
 
-/** What joins them. Places in the bodies' own axes, m. */
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** What joins two bodies. Places in the bodies' own axes, m. */
 export interface HingePlan {
   readonly a: Body;
   readonly b: Body;
-  readonly pinA: { readonly x: number; readonly y: number };
-  readonly pinB: { readonly x: number; readonly y: number };
+  readonly pinA: Point;
+  readonly pinB: Point;
 }
 
 /**
@@ -24,12 +29,10 @@ export interface HingePlan {
  * eighth of the time of a bait with two hooks on its line.
  */
 export class Hinge extends RevoluteJoint {
-  readonly #bodyA: Body;
-  readonly #bodyB: Body;
-  readonly #a: Solved;
-  readonly #b: Solved;
-  readonly #pinA: { readonly x: number; readonly y: number };
-  readonly #pinB: { readonly x: number; readonly y: number };
+  readonly #a: Body & Solved;
+  readonly #b: Body & Solved;
+  readonly #pinA: Point;
+  readonly #pinB: Point;
   /** From the bodies' centres to the pin, world axes, m. */
   #ax = 0;
   #ay = 0;
@@ -46,10 +49,8 @@ export class Hinge extends RevoluteJoint {
 
   constructor({ a, b, pinA, pinB }: HingePlan) {
     super({ bodyA: a, bodyB: b, localAnchorA: pinA, localAnchorB: pinB, referenceAngle: 0 });
-    this.#bodyA = a;
-    this.#bodyB = b;
-    this.#a = a as unknown as Solved;
-    this.#b = b as unknown as Solved;
+    this.#a = a as Body & Solved;
+    this.#b = b as Body & Solved;
     this.#pinA = pinA;
     this.#pinB = pinB;
   }
@@ -66,8 +67,8 @@ export class Hinge extends RevoluteJoint {
     const { m_invMass: mB, m_invI: iB } = this.#b;
     const pinA = this.#pinA;
     const pinB = this.#pinB;
-    const qa = this.#bodyA.getTransform().q;
-    const qb = this.#bodyB.getTransform().q;
+    const qa = this.#a.getTransform().q;
+    const qb = this.#b.getTransform().q;
     const ax = qa.c * pinA.x - qa.s * pinA.y;
     const ay = qa.s * pinA.x + qa.c * pinA.y;
     const bx = qb.c * pinB.x - qb.s * pinB.y;

@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3-scale";
-import type { ReachVariable } from "../../../runner";
+import type { ReachCell, ReachVariable } from "../../../runner";
 import { degrees } from "../../state";
 import type { Units } from "../../state";
 import { contour, reasonsIn, regions } from "./contour";
@@ -71,7 +71,7 @@ export class MapGrid {
     return TOP + this.inner.h - this.ch * (j + 0.5);
   }
 
-  cellAt(i: number, j: number) {
+  cellAt(i: number, j: number): ReachCell | null {
     return this.map?.cells[i * this.rows + j] ?? null;
   }
   /** m; null where there is none. */
