@@ -12,7 +12,7 @@ const cache = join(root, "node_modules/.cache/trimwright");
 /** Hash of all that goes into the command: its sources, and the versions of its packages. */
 function fingerprint() {
   const hash = createHash("sha256");
-  const sources = ["model", "document", "units", "runner"].flatMap((folder) =>
+  const sources = ["model", "document", "units", "lesson", "drawing", "sheet", "runner"].flatMap((folder) =>
     readdirSync(join(root, "src", folder), { recursive: true, withFileTypes: true })
       .filter((entry) => entry.isFile())
       .map((entry) => join(entry.parentPath, entry.name)),
@@ -43,9 +43,11 @@ async function bundled() {
     target: "node20",
     sourcemap: "inline",
     logLevel: "warning",
+    // The PDF library names them for what the sheets do not use. The solid library reads a file that lies beside it.
+    external: ["html2canvas", "dompurify", "canvg", "manifold-3d"],
     // Some packages are still CommonJS inside and ask for Node's modules by `require`.
     banner: {
-      js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);',
+      js: 'import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);',
     },
   });
   renameSync(draft, file);

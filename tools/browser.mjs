@@ -9,11 +9,11 @@ import { listen, serverOf } from "./server.mjs";
 
 /**
  * Run the browser tests against what is in dist/, from our own server on a free port.
- * @param {{ args?: readonly string[], report?: string, chromium?: string, minutes?: number }} [options]
- *   report: file for Playwright's JSON report
+ * @param {{ args?: readonly string[], short?: boolean, report?: string, chromium?: string, minutes?: number, hold?: (text: string) => void }} [options]
+ *   short: without the long tests; report: file for Playwright's JSON report; hold: hears what is printed, instead of the terminal
  */
 export async function browserTests(options = {}) {
-  const { args = [], report, minutes } = options;
+  const { args = [], short = false, report, minutes, hold } = options;
   const chromium = options.chromium ?? (await findChromium());
   const server = serverOf(join(root, "dist"));
   const address = await listen(server, "0");
@@ -23,9 +23,11 @@ export async function browserTests(options = {}) {
       env: {
         TRIMWRIGHT_CHROMIUM: chromium,
         TRIMWRIGHT_ADDRESS: address,
+        ...(short ? { TRIMWRIGHT_SHORT: "1" } : {}),
         ...(report === undefined ? {} : { TRIMWRIGHT_REPORT: report }),
       },
       ...(minutes === undefined ? {} : { minutes }),
+      ...(hold === undefined ? {} : { hold }),
     });
   } finally {
     server.closeAllConnections();

@@ -5,27 +5,57 @@ import { defineConfig } from "eslint/config";
 import globals from "globals";
 import tseslint from "typescript-eslint";
 import svelteConfig from "../svelte.config.js";
+import { closedToComponents as barred } from "./import-rules.config.mjs";
 import { root } from "./lib/process.mjs";
 
-const noHiddenInput = "The model has no hidden input: pass it in as an argument.";
+const noHiddenInput = "The model and the drawings have no hidden input: pass it in as an argument.";
 
-/** What the model's core may not touch: the page, the clock, chance, the console, the network, Node. */
+/** What the model's core and the drawings may not touch: the page, the clock, chance, the console, the network, Node. */
 const hidden = [
   ...["window", "document", "navigator", "location", "localStorage", "self", "globalThis", "global"],
   ...["Date", "performance", "console", "process", "Buffer", "crypto", "fetch", "Intl"],
   ...["setTimeout", "setInterval", "setImmediate", "queueMicrotask", "requestAnimationFrame", "postMessage"],
 ];
 
-/** Functions whose last bit differs between JavaScript engines, where base has its own. */
-const inexact = ["sin", "cos"];
-
-/** Inner files of rooms: a .svelte file's imports of types are invisible to the import checker. */
-const windows = [
-  ...["base", "water", "materials", "shape", "bait", "statics", "forces", "line", "tow", "motion"].map(
-    (room) => `**/model/${room}/*`,
-  ),
-  ...["document", "units", "runner", "sheet"].map((folder) => `**/${folder}/*`),
+/**
+ * Functions of Math whose last bit differs between JavaScript engines: model/base has its own. (sqrt is exact everywhere.)
+ * Rooms that draw may use them: a picture is rounded to pixels, and no number comes from it.
+ */
+const inexact = [
+  ...["sin", "cos", "tan", "asin", "acos", "atan", "atan2"],
+  ...["sinh", "cosh", "tanh", "asinh", "acosh", "atanh"],
+  ...["exp", "expm1", "log", "log1p", "log2", "log10", "pow", "cbrt", "hypot"],
 ];
+const inexactMessage = "Engines differ in its last bit: use model/base's own.";
+
+const noPower = {
+  selector: ":matches(BinaryExpression[operator='**'], AssignmentExpression[operator='**='])",
+  message: `The operator ** is Math.pow. ${inexactMessage}`,
+};
+
+/** Factors that turn one unit into another. */
+const factors = String.raw`/^(1e-?(3|6|9|12)|1000|1_000|1_000_000|0\.001|25\.4|0\.0254|180)$/`;
+const noConversion = {
+  selector:
+    ":matches(BinaryExpression, AssignmentExpression):matches([operator='*'], [operator='/'], [operator='*='], [operator='/='])" +
+    ` > Literal[raw=${factors}]`,
+  message:
+    "Units are converted in src/units alone: use toSI, fromSI or format. A factor that is no unit gets a name, as a constant.",
+};
+
+const noChance = { object: "Math", property: "random", message: `${noHiddenInput} Use a seeded generator.` };
+
+/** @param {readonly string[]} group @param {string} message */
+const closed = (group, message) => ({ group: [...group], message });
+
+/** For components: what the import checker cannot see there, since the compiler leaves imports of types out. */
+const closedToComponents = [
+  closed(barred.inner, "Come in by the folder's index."),
+  closed(barred.outside, "What runs does not need its tests and tools."),
+  closed(barred.engine, "The rigid-body engine stays behind the motion room."),
+  closed(barred.node, "The page does not know Node."),
+];
+const pixiElsewhere = closed(barred.drawing, "Only the stage draws with Pixi.");
 
 const planckClasses = ["Chain", "Circle", "Edge", "Polygon", "Box", "RevoluteJoint", "World"];
 
@@ -117,8 +147,14 @@ export default defineConfig(
       "@typescript-eslint/no-unsafe-return": "off",
       "@typescript-eslint/no-restricted-imports": [
         "error",
-        { patterns: [{ group: windows, message: "Come in by the folder's index." }] },
+        { patterns: [...closedToComponents, pixiElsewhere] },
       ],
+    },
+  },
+  {
+    files: ["src/ui/stage/**/*.svelte", "src/ui/stage/**/*.svelte.ts"],
+    rules: {
+      "@typescript-eslint/no-restricted-imports": ["error", { patterns: closedToComponents }],
     },
   },
   // Modules with runes are plain TypeScript. Read by Svelte's parser, each would make the compiler's types of everything anew.
@@ -130,29 +166,31 @@ export default defineConfig(
     languageOptions: { parserOptions: { parser: tseslint.parser, projectService: false, svelteConfig } },
   },
   {
-    files: ["src/model/**/*.ts"],
+    files: ["src/model/**/*.ts", "src/drawing/**/*.ts"],
     languageOptions: { globals: { ...globals["shared-node-browser"] } },
     rules: {
       "no-restricted-globals": ["error", ...hidden.map((name) => ({ name, message: noHiddenInput }))],
-      "no-restricted-properties": [
-        "error",
-        { object: "Math", property: "random", message: `${noHiddenInput} Use a seeded generator.` },
-      ],
+      "no-restricted-properties": ["error", noChance],
     },
   },
   {
-    files: ["src/model/motion/**/*.ts"],
+    files: ["src/model/**/*.ts", "src/document/**/*.ts", "src/units/**/*.ts", "src/runner/**/*.ts"],
     rules: {
       "no-restricted-properties": [
         "error",
-        { object: "Math", property: "random", message: `${noHiddenInput} Use a seeded generator.` },
-        ...inexact.map((property) => ({
-          object: "Math",
-          property,
-          message: "Engines differ in its last bit: use base's own.",
-        })),
+        noChance,
+        ...inexact.map((property) => ({ object: "Math", property, message: inexactMessage })),
       ],
+      "no-restricted-syntax": ["error", noPower],
     },
+  },
+  {
+    files: ["src/ui/**/*.ts", "src/ui/**/*.svelte", "src/runner/**/*.ts"],
+    rules: { "no-restricted-syntax": ["error", noConversion] },
+  },
+  {
+    files: ["src/runner/**/*.ts"],
+    rules: { "no-restricted-syntax": ["error", noConversion, noPower] },
   },
   {
     files: ["src/runner/**/*.ts", "tools/**", "tests/bench/**"],

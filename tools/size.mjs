@@ -36,7 +36,10 @@ if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
     gzipSync(readFileSync(join(dist, file)), { level: 9 }).length;
   const kB = (/** @type {number} */ bytes) => `${(bytes / 1000).toFixed(1)} kB`;
 
-  const entries = Object.keys(manifest).filter((key) => manifest[key]?.isEntry === true);
+  // The service worker is an entry too, but no part of the page.
+  const entries = Object.keys(manifest).filter(
+    (key) => manifest[key]?.isEntry === true && key.endsWith(".html"),
+  );
   if (entries.length === 0) throw new Error("The build's manifest has no entry.");
   const files = [...new Set(entries.flatMap((key) => filesOf(manifest, key)))];
   const total = files.reduce((sum, file) => sum + weight(file), 0);

@@ -1,9 +1,19 @@
-// npm start: install what is missing, build, serve, and say where.
+// npm start [-- --host]: install what is missing, build, serve, and say where. With --host other devices can come too.
 import "./lib/node-version.mjs";
 import { join } from "node:path";
 import { ensurePackages } from "./lib/packages.mjs";
 import { root, runCommand } from "./lib/process.mjs";
-import { serve } from "./server.mjs";
+import { networkAddresses, serve } from "./server.mjs";
+
+const [option, ...more] = process.argv.slice(2);
+if ((option !== undefined && option !== "--host") || more.length > 0) {
+  console.error(
+    `npm start knows one option, --host, and not ${JSON.stringify([option, ...more].join(" "))}: npm start -- --host lets ` +
+      "other devices of your network open the page.",
+  );
+  process.exit(1);
+}
+const network = option === "--host";
 
 await ensurePackages();
 const { code, why } = await runCommand("vite", ["build", "--logLevel", "warn"]);
@@ -14,7 +24,19 @@ if (code !== 0) {
   process.exit(1);
 }
 try {
-  console.log(`Trimwright is at ${await serve(join(root, "dist"))}  (Ctrl+C ends it)`);
+  const address = await serve(join(root, "dist"), network);
+  console.log(`Trimwright is at ${address}  (Ctrl+C ends it)`);
+  if (network) {
+    const found = networkAddresses(address);
+    console.log(
+      found.length === 0
+        ? "This machine is in no network now, so no other device can open it."
+        : `On other devices of this network: ${found.join(" or ")}`,
+    );
+    console.log(
+      "Anybody on this network can open the page while this runs, so use it on a network you trust. Each browser keeps its own baits.",
+    );
+  }
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
   process.exitCode = 1;

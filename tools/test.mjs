@@ -1,16 +1,19 @@
-// npm test [-- STAGE …]: everything, or the named stages, each on its own so that one failure hides no other.
+// npm test [-- STAGE …] [--all]: every stage, or the named ones, each on its own so that one failure hides no other.
 import "./lib/node-version.mjs";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { inLanes, turns } from "./lib/lanes.mjs";
 import { ensurePackages } from "./lib/packages.mjs";
 import { run, runCommand } from "./lib/process.mjs";
 import { closingLine, fromPlaywright, fromVitest, none, sum, withExit } from "./lib/tally.mjs";
 
 /** @typedef {import("./lib/tally.mjs").Tally} Tally */
+/** @typedef {(text: string) => void} Say what a stage prints */
 /**
- * @typedef {{ name: string, what: string, run: (hold?: (text: string) => void) => Promise<Tally>, beside?: boolean }} Stage
- * beside: runs on the second core beside the stages before it; what it prints is held until its turn.
+ * @typedef {{ name: string, what: string, lane: "code" | "lint" | "page", run: (say: Say) => Promise<Tally> }} Stage
+ * lane: the stages of one lane run one after the other, beside those of the other lanes. The page's is the longest, and
+ * often waits for a clock: it has the processor first, and the others take what it leaves.
  */
 
 const reports = mkdtempSync(join(tmpdir(), "trimwright-test-"));
@@ -18,132 +21,187 @@ process.once("exit", () => rmSync(reports, { recursive: true, force: true }));
 
 /** For what makes a great many short-lived objects, as compilers do: with room for them a tenth of the time is saved. */
 const roomy = { NODE_OPTIONS: `${process.env["NODE_OPTIONS"] ?? ""} --max-semi-space-size=128`.trim() };
+const colours = process.stdout.isTTY ? { FORCE_COLOR: "1" } : {};
+
+/** `npm test -- --all`: the long browser tests too. */
+const ALL = "--all";
+const all = process.argv.includes(ALL);
 
 /** A stage that hangs is ended after this time, in minutes. */
-const minutes = 10;
+const minutes = 45;
 
-/** @param {{ code: number, why: string | null }} outcome */
-function exitOf({ code, why }) {
-  if (why !== null) console.error(why);
+/**
+ * @param {{ code: number, why: string | null }} outcome
+ * @param {Say} say
+ */
+function exitOf({ code, why }, say) {
+  if (why !== null) say(`${why}\n`);
   return code;
 }
 
 /**
- * One check that has no cases of its own.
- * @param {{ code: number, why: string | null }} outcome
- * @returns {Tally}
+ * A package's command as one check that has no cases of its own.
+ * @param {Say} say
+ * @param {string} name
+ * @param {readonly string[]} args
+ * @param {{ packageName?: string, yielding?: boolean }} [more]
+ * @returns {Promise<Tally>}
  */
-const check = (outcome) => (exitOf(outcome) === 0 ? { ...none(), passed: 1 } : { ...none(), failed: 1 });
+async function check(say, name, args, more = {}) {
+  const options = { minutes, env: { ...roomy, ...colours }, hold: say, yielding: true, ...more };
+  return exitOf(await runCommand(name, args, options), say) === 0
+    ? { ...none(), passed: 1 }
+    : { ...none(), failed: 1 };
+}
 
 /**
- * @param {string} file
- * @param {(report: any) => Tally} read
- * @returns {Tally}
+ * The same for a script of ours.
+ * @param {Say} say
+ * @param {readonly string[]} args
+ * @returns {Promise<Tally>}
  */
-function reported(file, read) {
+async function script(say, ...args) {
+  const options = { minutes, env: { ...roomy, ...colours }, hold: say, yielding: true };
+  const outcome = await run(process.execPath, args, options);
+  return exitOf(outcome, say) === 0 ? { ...none(), passed: 1 } : { ...none(), failed: 1 };
+}
+
+/**
+ * @template R
+ * @param {string} file
+ * @param {(report: any) => R} read
+ * @param {R} otherwise
+ * @param {Say} say
+ * @returns {R}
+ */
+function reported(file, read, otherwise, say) {
   try {
     return read(JSON.parse(readFileSync(file, "utf8")));
   } catch (error) {
-    console.error(`No report of the cases: ${error instanceof Error ? error.message : String(error)}`);
-    return none();
+    say(`No report of the cases: ${error instanceof Error ? error.message : String(error)}\n`);
+    return otherwise;
   }
 }
 
+/** Projects of the Vitest configuration, each a stage. */
+const projects = /** @type {const} */ ({
+  rules: "each of these rules can fail",
+  unit: "each part by itself",
+  published: "against published values",
+  properties: "laws that hold for any bait",
+  golden: "every scenario and what it expects",
+});
+
+/** @type {Promise<Map<string, Tally>> | null} */
+let together = null;
+
 /**
- * A project of the Vitest configuration.
- * @param {string} project
- * @returns {Promise<Tally>}
+ * All projects that were asked for, in one run of Vitest: the first stage waits for it, the others find their cases counted.
+ * @param {readonly string[]} names
+ * @param {Say} say
  */
-async function cases(project) {
-  const file = join(reports, `${project}.json`);
+async function vitest(names, say) {
+  const file = join(reports, "vitest.json");
   const outcome = await runCommand(
     "vitest",
-    ["run", "--project", project, "--reporter=default", "--reporter=json", `--outputFile.json=${file}`],
-    { minutes },
+    [
+      "run",
+      ...names.flatMap((name) => ["--project", name]),
+      ...["--reporter=default", "--reporter=json", `--outputFile.json=${file}`],
+    ],
+    { minutes, env: colours, hold: say, yielding: true },
   );
-  return withExit(reported(file, fromVitest), exitOf(outcome));
+  const code = exitOf(outcome, say);
+  const tallies = reported(
+    file,
+    (/** @type {Parameters<typeof fromVitest>[0]} */ report) => names.map((name) => fromVitest(report, name)),
+    names.map(none),
+    say,
+  );
+  // An end with an error that no case explains counts against every project.
+  const explained = sum(tallies).failed > 0;
+  return new Map(names.map((name, i) => [name, withExit(tallies[i] ?? none(), explained ? 0 : code)]));
 }
 
-/** @returns {Promise<Tally>} */
-async function browserCases() {
+/** @param {Say} say @returns {Promise<Tally>} */
+async function browserCases(say) {
   const { browserTests } = await import("./browser.mjs");
   const report = join(reports, "browser.json");
-  const outcome = await browserTests({ report, minutes: 2 * minutes });
-  return withExit(reported(report, fromPlaywright), exitOf(outcome));
+  const outcome = await browserTests({ report, short: !all, minutes, hold: say });
+  return withExit(reported(report, fromPlaywright, none(), say), exitOf(outcome, say));
 }
-
-const node = (/** @type {string} */ script, /** @type {string[]} */ ...args) =>
-  run(process.execPath, [script, ...args], { minutes });
-/** @param {((text: string) => void) | undefined} hold */
-const held = (hold) => ({ minutes, env: roomy, ...(hold ? { hold } : {}) });
-const command = (/** @type {string} */ name, /** @type {string[]} */ ...args) =>
-  runCommand(name, args, { minutes, env: roomy });
 
 /** @type {readonly Stage[]} */
 const stages = [
   {
     name: "types",
     what: "TypeScript and Svelte agree with every type",
-    run: async () =>
-      // It goes through the plain TypeScript and JavaScript too.
-      check(
-        await command("svelte-check", "--fail-on-warnings", "--output", "human", "--threshold", "warning"),
-      ),
+    lane: "code",
+    // It goes through the plain TypeScript and JavaScript too.
+    run: (say) =>
+      check(say, "svelte-check", ["--fail-on-warnings", "--output", "human", "--threshold", "warning"]),
   },
   {
     name: "imports",
     what: "imports go one way, through the doors",
-    run: async () =>
-      check(
-        await runCommand("depcruise", ["-c", "tools/import-rules.config.mjs", "src"], {
-          packageName: "dependency-cruiser",
-          minutes,
-        }),
-      ),
+    lane: "code",
+    run: (say) =>
+      check(say, "depcruise", ["-c", "tools/import-rules.config.mjs", "src"], {
+        packageName: "dependency-cruiser",
+      }),
   },
   {
     name: "unused",
-    what: "no dead code",
-    run: async () => check(await command("knip", "-c", "tools/knip.json")),
+    what: "no dead code, and none that only tests use",
+    lane: "code",
+    run: (say) => script(say, "tools/unused.mjs"),
   },
   {
     name: "lock",
     what: "packages are pinned, from anywhere",
-    run: async () => check(await node("tools/lock.mjs")),
+    lane: "code",
+    run: (say) => script(say, "tools/lock.mjs"),
   },
-  { name: "rules", what: "each of these rules can fail", run: () => cases("rules") },
-  { name: "unit", what: "each part by itself", run: () => cases("unit") },
-  { name: "published", what: "against published values", run: () => cases("published") },
-  { name: "properties", what: "laws that hold for any bait", run: () => cases("properties") },
-  { name: "golden", what: "every scenario and what it expects", run: () => cases("golden") },
+  ...Object.entries(projects).map(([name, what]) => ({
+    name,
+    what,
+    lane: /** @type {const} */ ("code"),
+    run: async (/** @type {Say} */ say) => {
+      together ??= vitest(
+        Object.keys(projects).filter((one) => chosen.some((stage) => stage.name === one)),
+        say,
+      );
+      return (await together).get(name) ?? { ...none(), failed: 1 };
+    },
+  })),
   {
     name: "lint",
     what: "lint rules, and one layout for all code",
-    beside: true,
-    run: async (hold) =>
+    lane: "lint",
+    run: async (say) =>
       sum([
-        check(
-          await runCommand(
-            "eslint",
-            ["-c", "tools/eslint.config.mjs", "--max-warnings", "0", "."],
-            held(hold),
-          ),
-        ),
-        check(await run(process.execPath, ["tools/format.mjs", "--check"], held(hold))),
+        await check(say, "eslint", ["-c", "tools/eslint.config.mjs", "--max-warnings", "0", "."]),
+        await script(say, "tools/format.mjs", "--check"),
       ]),
   },
   {
     name: "build",
     what: "the page builds, and stays light",
-    run: async () => {
-      const built = check(await command("vite", "build", "--logLevel", "warn"));
-      return built.failed > 0 ? built : sum([built, check(await node("tools/size.mjs"))]);
+    lane: "page",
+    run: async (say) => {
+      const built = await check(say, "vite", ["build", "--logLevel", "warn"], { yielding: false });
+      return built.failed > 0 ? built : sum([built, await script(say, "tools/size.mjs")]);
     },
   },
-  { name: "browser", what: "the built page, in Chromium", run: browserCases },
+  {
+    name: "browser",
+    what: all ? "the built page, in Chromium, all of it" : "the built page, in Chromium",
+    lane: "page",
+    run: browserCases,
+  },
 ];
 
-const asked = process.argv.slice(2);
+const asked = process.argv.slice(2).filter((word) => word !== ALL);
 const unknown = asked.filter((name) => !stages.some((stage) => stage.name === name));
 if (unknown.length > 0) {
   console.error(
@@ -154,43 +212,31 @@ if (unknown.length > 0) {
 
 await ensurePackages();
 
-/**
- * @param {Stage} stage
- * @param {(text: string) => void} [hold]
- */
-async function timed(stage, hold) {
+const chosen = stages.filter(({ name }) => asked.length === 0 || asked.includes(name));
+const { say, end } = turns(
+  chosen.map(({ name }) => name),
+  (text) => void process.stdout.write(text),
+);
+
+/** @param {Stage} stage */
+async function timed(stage) {
   const start = performance.now();
+  const tell = (/** @type {string} */ text) => say(stage.name, text);
+  tell(`\n── ${stage.name}: ${stage.what}\n`);
   /** @type {Tally} */
   let tally;
   try {
-    tally = await stage.run(hold);
+    tally = await stage.run(tell);
   } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    if (hold) hold(`${why}\n`);
-    else console.error(why);
+    tell(`${error instanceof Error ? error.message : String(error)}\n`);
     tally = { ...none(), failed: 1 };
   }
+  end(stage.name);
   return { stage, tally, seconds: (performance.now() - start) / 1000 };
 }
 
-const chosen = stages.filter(({ name }) => asked.length === 0 || asked.includes(name));
-const beside = new Map(
-  chosen
-    .filter((stage) => stage.beside)
-    .map((stage) => {
-      /** @type {string[]} */
-      const said = [];
-      return [stage, { said, outcome: timed(stage, (text) => said.push(text)) }];
-    }),
-);
-/** @type {Awaited<ReturnType<typeof timed>>[]} */
-const results = [];
-for (const stage of chosen) {
-  console.log(`\n── ${stage.name}: ${stage.what}`);
-  const waiting = beside.get(stage);
-  results.push(await (waiting?.outcome ?? timed(stage)));
-  if (waiting) process.stdout.write(waiting.said.join(""));
-}
+const began = performance.now();
+const results = await inLanes(chosen, ({ lane }) => lane, timed);
 
 const total = sum(results.map(({ tally }) => tally));
 console.log();
@@ -201,5 +247,8 @@ for (const { stage, tally, seconds } of results) {
       `${closingLine(tally)}${skipped}`,
   );
 }
-console.log(`\n${closingLine(total)}`);
+console.log(
+  `\n${((performance.now() - began) / 1000).toFixed(0)} s. Rules, unit, published, properties and golden share one run.`,
+);
+console.log(closingLine(total));
 process.exitCode = total.failed > 0 ? 1 : 0;

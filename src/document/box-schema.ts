@@ -1,4 +1,4 @@
-import type { Immutable } from "immer";
+import type { Immutable } from "./immutable";
 import { z } from "zod";
 import { above, choice, flag, list, maybe, name, number, text, whole } from "./fields";
 

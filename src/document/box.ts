@@ -1,7 +1,8 @@
+import { cbrt, cube, square } from "../model/base";
 import type { SwapPart } from "../model/bench";
 import type { Stuff } from "../model/bait";
 import { material, nearestNames } from "../model/materials";
-import type { PlanKind } from "../model/statics";
+import type { PlanKind } from "../model/plan";
 import { BOX_FORMAT, BOX_VERSION, boxSchema } from "./box-schema";
 import type { Box, BoxThing } from "./box-schema";
 import { problemsOf } from "./issues";
@@ -9,6 +10,7 @@ import { readJson } from "./json";
 import { describe, nearestPlace, problem } from "./problem";
 import type { Place, Problem } from "./problem";
 import { print, withoutEmptyLists } from "./serialize";
+import { grams, gramsPerMillilitre, mm } from "./si";
 
 export type ParsedBox =
   { readonly ok: true; readonly box: Box } | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -89,21 +91,22 @@ const USUAL: Partial<Record<BoxThing["kind"], string>> = {
 };
 
 /** Density and material of a thing; null where the box gives neither. */
-function stuffOf(thing: BoxThing): Stuff | null {
+export function stuffOf(thing: BoxThing): Stuff | null {
   const named = thing.material ?? USUAL[thing.kind];
   const known = named === undefined ? null : material(named);
   const name = known?.name ?? named ?? "given density";
   const kind = known?.kind ?? (thing.kind === "coat" ? "plastic" : "metal");
-  if (thing.density_g_ml !== undefined) return { name, density: thing.density_g_ml * 1e3, kind, given: true };
+  if (thing.density_g_ml !== undefined)
+    return { name, density: gramsPerMillilitre(thing.density_g_ml), kind, given: true };
   return known ? { name, density: known.density, kind, given: false } : null;
 }
 
 /** Volume of one piece by its measures, m³; null where they do not say. */
 function drawnVolume(thing: BoxThing): number | null {
-  const cylinder = (d: number, l: number): number => (Math.PI / 4) * (d * 1e-3) ** 2 * (l * 1e-3);
+  const cylinder = (d: number, l: number): number => (Math.PI / 4) * square(mm(d)) * mm(l);
   switch (thing.kind) {
     case "shot":
-      return thing.diameter_mm === undefined ? null : (Math.PI / 6) * (thing.diameter_mm * 1e-3) ** 3;
+      return thing.diameter_mm === undefined ? null : (Math.PI / 6) * cube(mm(thing.diameter_mm));
     case "slug":
       return thing.length_mm === undefined ? null : cylinder(thing.diameter_mm, thing.length_mm);
     case "wire":
@@ -115,8 +118,8 @@ function drawnVolume(thing: BoxThing): number | null {
 
 /** Mass of one piece: weighed together over their count, else the catalogue's, else by measures and density. kg. */
 export function pieceMass(thing: BoxThing): { readonly mass: number; readonly weighed: boolean } | null {
-  if (thing.weighed) return { mass: (thing.weighed.together_g * 1e-3) / thing.weighed.count, weighed: true };
-  if (thing.mass_g !== undefined) return { mass: thing.mass_g * 1e-3, weighed: false };
+  if (thing.weighed) return { mass: grams(thing.weighed.together_g) / thing.weighed.count, weighed: true };
+  if (thing.mass_g !== undefined) return { mass: grams(thing.mass_g), weighed: false };
   const volume = drawnVolume(thing);
   const stuff = stuffOf(thing);
   return volume !== null && stuff ? { mass: volume * stuff.density, weighed: false } : null;
@@ -178,6 +181,36 @@ function boxRules(box: Box): Problem[] {
 /** Lead, by the material's name. */
 const isLead = (stuff: Stuff): boolean => /^lead\b/i.test(stuff.name);
 
+/** Breadth across its hole and length along it, m. */
+function sizeOf(thing: BoxThing, volume: number): { readonly across: number; readonly along: number } {
+  // A lump that the box does not measure: a cylinder as long as wide (common practice, no source).
+  const lump = cbrt((4 * volume) / Math.PI);
+  const rod = (across: number) => ({ across, along: volume / ((Math.PI / 4) * square(across)) });
+  switch (thing.kind) {
+    case "shot": {
+      const d = thing.diameter_mm === undefined ? cbrt((6 * volume) / Math.PI) : mm(thing.diameter_mm);
+      return { across: d, along: d };
+    }
+    case "slug": {
+      const across = mm(thing.diameter_mm);
+      return thing.length_mm === undefined ? rod(across) : { across, along: mm(thing.length_mm) };
+    }
+    case "wire":
+      return { across: mm(thing.diameter_mm), along: mm(thing.cut_mm) };
+    case "sheet":
+      return thing.across_mm === undefined ? { across: lump, along: lump } : rod(mm(thing.across_mm));
+    default:
+      return { across: lump, along: lump };
+  }
+}
+
+/** The same of one piece, from the mass that the box knows; null where it knows none. */
+export function pieceSize(thing: BoxThing): { readonly across: number; readonly along: number } | null {
+  const piece = pieceMass(thing);
+  const stuff = stuffOf(thing);
+  return piece && stuff && sizeOf(thing, piece.mass / stuff.density);
+}
+
 /** Weights for a ballast plan, with the place of each in the box's list. Things without pieces are left out. */
 export function planKinds(box: Box): readonly (PlanKind & { readonly thing: number })[] {
   return box.things.flatMap((thing, index) => {
@@ -185,33 +218,7 @@ export function planKinds(box: Box): readonly (PlanKind & { readonly thing: numb
     const stuff = stuffOf(thing);
     const piece = pieceMass(thing);
     if (!stuff || !piece || (box.leadAllowed === false && isLead(stuff))) return [];
-    const volume = piece.mass / stuff.density;
-    // A lump that the box does not measure: a cylinder as long as wide (common practice, no source).
-    const lump = Math.cbrt((4 * volume) / Math.PI);
-    const along = (across: number): number => volume / ((Math.PI / 4) * across ** 2);
-    let across = lump;
-    let length = lump;
-    switch (thing.kind) {
-      case "shot":
-        across = length =
-          thing.diameter_mm === undefined ? Math.cbrt((6 * volume) / Math.PI) : thing.diameter_mm * 1e-3;
-        break;
-      case "slug":
-        across = thing.diameter_mm * 1e-3;
-        length = thing.length_mm === undefined ? along(across) : thing.length_mm * 1e-3;
-        break;
-      case "wire":
-        across = thing.diameter_mm * 1e-3;
-        length = thing.cut_mm * 1e-3;
-        break;
-      case "sheet":
-        if (thing.across_mm !== undefined) {
-          across = thing.across_mm * 1e-3;
-          length = along(across);
-        }
-        break;
-      default:
-    }
+    const { across, along } = sizeOf(thing, piece.mass / stuff.density);
     const usual = thing.kind === "sheet" || thing.kind === "strip" ? "outside" : "inside";
     const where = ("where" in thing ? thing.where : undefined) ?? usual;
     return [
@@ -220,10 +227,11 @@ export function planKinds(box: Box): readonly (PlanKind & { readonly thing: numb
         name: thing.name,
         stuff,
         mass: piece.mass,
+        weighed: piece.weighed,
         count: thing.count,
         lead: isLead(stuff),
         across,
-        along: length,
+        along,
         inside: where !== "outside",
         outside: where !== "inside",
       },

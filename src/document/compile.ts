@@ -1,22 +1,15 @@
 import { assemble } from "../model/bait";
-import type {
-  Bait,
-  BaitSpec,
-  BenchReading,
-  ChamberSpec,
-  CoatSpec,
-  MaterialClass,
-  Stuff,
-  UncertaintySpec,
-} from "../model/bait";
-import type { Vec } from "../model/base";
+import type { Bait, BaitSpec, BenchReading, UncertaintySpec } from "../model/bait";
+import { square } from "../model/base";
 import type { Surroundings } from "../model/forces";
 import type { LineSpec, Tackle } from "../model/line";
-import { lineMaterial, lineStiffness, material } from "../model/materials";
+import { lineMaterial, lineStiffness } from "../model/materials";
 import type { Move } from "../model/motion";
 import type { Knot, ShapeSpec } from "../model/shape";
 import { water as waterAt } from "../model/water";
+import { compileParts } from "./parts";
 import type { Scenario, ScenarioBait, ScenarioMove } from "./schema";
+import { grams, mm, place, stuff } from "./si";
 
 /** A scenario in SI and in the body frame: everything the model needs, and nothing of the file's form. */
 export interface Compiled {
@@ -38,11 +31,8 @@ export interface Compiled {
 
 /** Standard acceleration of free fall, m/s² (3rd General Conference on Weights and Measures, 1901). */
 const GRAVITY = 9.80665;
-/** kg/m³: carbon steel hooks and stainless steel rings unless a density is given (docs/model.md §3). */
-const HOOK_STEEL = 7820;
-const RING_STEEL = 8000;
 /** Default standard uncertainties (docs/model.md §3). */
-const UNCERTAINTY: UncertaintySpec = {
+export const UNCERTAINTY: UncertaintySpec = {
   wood: 0.1,
   metal: 0.01,
   plastic: 0.02,
@@ -50,15 +40,6 @@ const UNCERTAINTY: UncertaintySpec = {
   hook: 0.25,
   drawnLength: 0.2e-3,
 };
-
-const mm = (value: number) => value / 1000;
-const grams = (value: number) => value / 1000;
-const millilitres = (value: number) => value / 1e6;
-const gramsPerMillilitre = (value: number) => value * 1000;
-const degrees = (value: number) => (value * Math.PI) / 180;
-
-/** [station, height] in mm → body frame in m: x forward, so x = −station. */
-const place = ([station, height]: readonly [number, number]): Vec => ({ x: 0 - mm(station), z: mm(height) });
 
 /**
  * Compiles a scenario. Throws the model's own BaitError or ShapeError (with the place in the bait) where the
@@ -99,56 +80,8 @@ export function baitSpec(scenario: Scenario): BaitSpec {
     name: scenario.name,
     shape: shapeSpec(bait),
     body: stuff(bait.body, "wood", "body"),
-    chambers: bait.chambers.map(chamberSpec),
-    ballast: bait.ballast.map((one) => ({
-      name: one.name,
-      at: place(one.at_mm),
-      mass: grams(one.mass_g),
-      stuff: stuff(one, "metal", one.name),
-      where: one.where,
-      hole: one.hole_ml === undefined ? null : millilitres(one.hole_ml),
-      filler: gramsPerMillilitre(one.filler_g_ml ?? 0),
-    })),
-    wires: bait.wires.map((one) => ({
-      name: one.name,
-      path: one.path_mm.map(place),
-      diameter: mm(one.diameter_mm),
-      stuff: stuff(one, "metal", one.name),
-    })),
-    bib: bibSpec(bait.bib),
     tie: place(bait.tie_mm),
-    hangers: bait.hangers.map(({ name, at_mm, ring, hook }) => ({
-      name,
-      at: place(at_mm),
-      ring: ring
-        ? {
-            mass: grams(ring.mass_g),
-            density: densityOr(ring.density_g_ml, RING_STEEL),
-            weighed: ring.weighed ?? false,
-          }
-        : null,
-      hook: hook
-        ? {
-            mass: grams(hook.mass_g),
-            density: densityOr(hook.density_g_ml, HOOK_STEEL),
-            size: hook.size ?? null,
-            weighed: hook.weighed ?? false,
-          }
-        : null,
-    })),
-    fittings: bait.fittings.map((one) => ({
-      name: one.name,
-      at: place(one.at_mm),
-      mass: grams(one.mass_g),
-      stuff: stuff(one, "plastic", one.name),
-      where: one.where,
-    })),
-    coats: bait.coats.map((one): CoatSpec => ({
-      name: one.name,
-      thickness: one.thickness_mm === undefined ? null : mm(one.thickness_mm),
-      mass: one.mass_g === undefined ? null : grams(one.mass_g),
-      stuff: stuff(one, "plastic", one.name),
-    })),
+    ...compileParts(bait),
     bench: scenario.bench.map((one): BenchReading => ({
       kind: one.kind,
       reading: grams(one.reading_g),
@@ -160,7 +93,7 @@ export function baitSpec(scenario: Scenario): BaitSpec {
       ...(one.kind === "displacement" && one.pusher !== undefined
         ? {
             pusher:
-              one.pusher.count * (Math.PI / 4) * mm(one.pusher.diameter_mm) ** 2 * mm(one.pusher.depth_mm),
+              one.pusher.count * (Math.PI / 4) * square(mm(one.pusher.diameter_mm)) * mm(one.pusher.depth_mm),
           }
         : {}),
     })),
@@ -179,6 +112,7 @@ export function baitSpec(scenario: Scenario): BaitSpec {
       ...UNCERTAINTY,
       ...relative,
       ...(drawnLength_mm === undefined ? {} : { drawnLength: mm(drawnLength_mm) }),
+      given: (["wood", "metal", "plastic"] as const).filter((kind) => relative[kind] !== undefined),
     },
   };
 }
@@ -201,57 +135,6 @@ function shapeSpec(bait: ScenarioBait): ShapeSpec {
     ...(bait.widest === undefined ? {} : { widest: heights(bait.widest) }),
     exponentAbove: exponents(bait.roundover?.above),
     exponentBelow: exponents(bait.roundover?.below),
-  };
-}
-
-const densityOr = (given: number | undefined, otherwise: number) =>
-  given === undefined ? otherwise : gramsPerMillilitre(given);
-
-/** A material by name, or by a density of the file, which wins. `usual`: its class where only a density is given. */
-function stuff(
-  thing: { readonly material?: string; readonly density_g_ml?: number },
-  usual: MaterialClass,
-  what: string,
-): Stuff {
-  const known = thing.material === undefined ? null : material(thing.material);
-  const name = known?.name ?? thing.material ?? "given density";
-  const kind = known?.kind ?? usual;
-  if (thing.density_g_ml !== undefined) {
-    return { name, density: gramsPerMillilitre(thing.density_g_ml), kind, given: true };
-  }
-  if (known === null) throw new Error(`${what}: no density; check the scenario before compiling it`);
-  return { name, density: known.density, kind, given: false };
-}
-
-function chamberSpec(one: ScenarioBait["chambers"][number]): ChamberSpec {
-  return {
-    name: one.name,
-    from: mm(one.from_mm),
-    to: mm(one.to_mm),
-    height: mm(one.height_mm),
-    tall: mm(one.tall_mm),
-    wide: mm(one.wide_mm),
-    balls: one.balls
-      ? {
-          count: one.balls.count,
-          diameter: mm(one.balls.diameter_mm),
-          stuff: stuff(one.balls, "metal", `balls of ${one.name}`),
-        }
-      : null,
-  };
-}
-
-function bibSpec(bib: ScenarioBait["bib"]): BaitSpec["bib"] {
-  if (bib === undefined) return null;
-  return {
-    root: place(bib.root_mm),
-    angle: degrees(bib.angle_deg),
-    length: mm(bib.length_mm),
-    width: mm(bib.width_mm),
-    slot: mm(bib.slot_mm),
-    thickness: mm(bib.thickness_mm),
-    outline: bib.outline,
-    stuff: stuff(bib, "plastic", "bib"),
   };
 }
 

@@ -4,6 +4,9 @@ import type { Field } from "./fields";
 import { describe, nearest, problem } from "./problem";
 import type { Place, Problem } from "./problem";
 
+/** For this many problems the key that was meant is looked for: nobody reads more of them, and each search takes time. */
+const LOOKED_FOR = 100;
+
 /** Turns what the schema found into problems that name the place, what stands there, what may, and the remedy. */
 export function problemsOf(
   root: z.core.$ZodType,
@@ -14,7 +17,11 @@ export function problemsOf(
   return issues.flatMap((issue) => {
     const path = pathText(issue.path);
     if (issue.code === "unrecognized_keys") {
-      return issue.keys.map((key) => unknownKey(root, value, issue.path, key, place));
+      const known = keysAt(root, value, issue.path);
+      const allowed = known.join(", ");
+      return issue.keys.map((key, i) =>
+        unknownKey(issue.path, key, i < LOOKED_FOR ? known : [], allowed, place),
+      );
     }
     const found = valueAt(value, issue.path);
     const schema = schemasAt(root, schemaPath(issue.path), value)[0];
@@ -53,22 +60,30 @@ function wrongKind(
   return problem(path, describe(found), list, remedy, place(path));
 }
 
-function unknownKey(
-  root: z.core.$ZodType,
-  value: unknown,
-  path: readonly PropertyKey[],
-  key: string,
-  place: (path: string) => Place | null,
-): Problem {
-  const at = pathText([...path, key]);
-  const known = schemasAt(root, schemaPath(path), value).flatMap((schema) => {
+/** The keys that a group may have. */
+function keysAt(root: z.core.$ZodType, value: unknown, path: readonly PropertyKey[]): string[] {
+  return schemasAt(root, schemaPath(path), value).flatMap((schema) => {
     const shape = (schema as { shape?: Record<string, unknown> }).shape;
     return shape === undefined ? [] : Object.keys(shape);
   });
-  const close = nearest(key, known, 1);
+}
+
+/**
+ * @param alike the keys among which the one that was meant is looked for
+ * @param allowed all keys that may stand there, as words
+ */
+function unknownKey(
+  path: readonly PropertyKey[],
+  key: string,
+  alike: readonly string[],
+  allowed: string,
+  place: (path: string) => Place | null,
+): Problem {
+  const at = pathText([...path, key]);
+  const close = nearest(key, alike, 1);
   const remedy = close.length > 0 ? `Did you mean "${close[0]}"? Otherwise remove it.` : "Remove it.";
   const shown = key.length > 40 ? `${key.slice(0, 40)}…` : key;
-  return problem(at, `the unknown key ${JSON.stringify(shown)}`, known.join(", "), remedy, place(at));
+  return problem(at, `the unknown key ${JSON.stringify(shown)}`, allowed, remedy, place(at));
 }
 
 const span = (field: Extract<Field, { kind: "number" }>) => {

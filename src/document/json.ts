@@ -3,9 +3,9 @@ import { problem } from "./problem";
 import type { Place, Problem } from "./problem";
 
 /**
- * A strict reader of JSON (RFC 8259). The built-in one keeps the last of two equal keys, turns 1e999 into
- * Infinity, knows neither depth nor size, and reports positions differently in each engine; a file
- * that a maker trusts must not be read that way.
+ * A strict reader of JSON (RFC 8259). The built-in one keeps the last of two equal keys, turns 1e999 into Infinity, limits
+ * neither depth nor size, and reports positions differently in each engine. A file that a maker trusts must not be read
+ * that way.
  */
 
 /** Largest text read, in characters: hundreds of times a large scenario. */
@@ -30,13 +30,17 @@ class Refusal extends Error {
 
 const FORBIDDEN_KEY = "__proto__";
 
-export function readJson(text: string): Reading {
-  if (text.length > LARGEST_TEXT) {
+/**
+ * @param largest longest text that is read, in characters
+ * @param placed remember where each value stands; a file of many baits names its places in another way, and is long
+ */
+export function readJson(text: string, largest = LARGEST_TEXT, placed = true): Reading {
+  if (text.length > largest) {
     const found = `${text.length.toLocaleString("en")} characters`;
-    const allowed = `up to ${LARGEST_TEXT.toLocaleString("en")} characters`;
+    const allowed = `up to ${largest.toLocaleString("en")} characters`;
     return { ok: false, problems: [problem("", found, allowed, "This is no scenario file; open another.")] };
   }
-  const reader = new Reader(text);
+  const reader = new Reader(text, placed);
   try {
     const value = reader.document();
     return { ok: true, value, place: (path) => reader.placeOf(path) };
@@ -50,8 +54,13 @@ class Reader {
   private at = 0;
   private readonly path: (string | number)[] = [];
   private readonly starts = new Map<string, number>();
+  /** Where each line of the text begins, found when a place is first asked for. A byte order mark stands in no line. */
+  private lines: readonly number[] | null = null;
 
-  constructor(private readonly text: string) {
+  constructor(
+    private readonly text: string,
+    private readonly placed: boolean,
+  ) {
     if (text.startsWith("\uFEFF")) this.at = 1;
   }
 
@@ -74,9 +83,19 @@ class Reader {
   }
 
   private place(offset: number): Place {
-    const before = this.text.slice(0, offset);
-    const lines = before.split("\n");
-    return { line: lines.length, column: (lines.at(-1) ?? "").length + 1 };
+    this.lines ??= [
+      this.text.startsWith("\uFEFF") ? 1 : 0,
+      ...Array.from(this.text.matchAll(/\n/g), ({ index }) => index + 1),
+    ];
+    // The last line that begins at or before the offset, by halving.
+    let low = 0;
+    let high = this.lines.length;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if ((this.lines[middle] ?? Infinity) <= offset) low = middle;
+      else high = middle;
+    }
+    return { line: low + 1, column: offset - (this.lines[low] ?? 0) + 1 };
   }
 
   private refuse(found: string, allowed: string, remedy: string, offset = this.at): never {
@@ -103,7 +122,7 @@ class Reader {
   }
 
   private value(): unknown {
-    this.starts.set(pathText(this.path), this.at);
+    if (this.placed) this.starts.set(pathText(this.path), this.at);
     const code = this.text[this.at];
     if (code === "{") return this.object();
     if (code === "[") return this.array();
@@ -238,8 +257,19 @@ class Reader {
         "Close the quotes; write a line break as \\n and a backslash as \\\\.",
       );
     }
+    const text = JSON.parse(found) as string;
+    // Half of a character has no form in UTF-8: saved again, the text would be different.
+    const half = /\p{Cs}/u.exec(text);
+    if (half !== null) {
+      const code = half[0].charCodeAt(0).toString(16);
+      this.refuse(
+        `half of a character (\\u${code} without its other half)`,
+        "whole characters",
+        "Write the character itself, or both of its halves.",
+      );
+    }
     this.at += found.length;
-    return JSON.parse(found) as string;
+    return text;
   }
 
   private number(): number {

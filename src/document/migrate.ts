@@ -3,12 +3,11 @@ import { describe, problem } from "./problem";
 import type { Problem } from "./problem";
 
 /**
- * Versions of the scenario file. `version` rises when the meaning of a key changes; keys that are only added
- * do not raise it. A step carries a document of one version to the next, as plain data: it may rely
- * on nothing but the old format, for the check against the schema comes after the last step.
+ * Versions of the scenario file. `version` rises when the meaning of a key changes; keys that are only added do not raise
+ * it. A step carries a document from one version to the next, as plain data. It may rely on the old format only, because
+ * the check against the schema comes after the last step.
  *
- * To raise the version: set VERSION in schema.ts, add one step here, and one test that carries an old
- * file forward.
+ * To raise the version: set VERSION in schema.ts, add one step here, and one test that carries an old file forward.
  */
 export interface Step {
   readonly from: number;

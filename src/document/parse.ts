@@ -11,6 +11,7 @@ import type { Place, Problem } from "./problem";
 import { rules } from "./rules";
 import { scenarioSchema } from "./schema";
 import type { Scenario } from "./schema";
+import { visible } from "./visible";
 
 export type Parsed =
   | {
@@ -38,7 +39,7 @@ export function parseScenario(text: string): Parsed {
   return checked.ok ? { ...checked, notes: carried.notes } : checked;
 }
 
-/** The same for a value that is no text: data from a form, or from another program. */
+/** The same for a value that is not a text: data from a form, or from another program. */
 export function readScenario(value: unknown, place: (path: string) => Place | null = nowhere): Parsed {
   const result = scenarioSchema.safeParse(value);
   if (!result.success) {
@@ -51,13 +52,10 @@ export function readScenario(value: unknown, place: (path: string) => Place | nu
   return { ok: true, scenario, compiled: tried.compiled, notes: [] };
 }
 
-/**
- * All that is wrong with a scenario of the right types and ranges: rules between fields first, then what the
- * model refuses when the bait is assembled. Empty: it can be run.
- */
-export function checkScenario(scenario: Scenario): readonly Problem[] {
-  const tried = ruled(scenario);
-  return tried.ok ? [] : tried.problems;
+/** A drawing that is kept half done: it has the shape of a document, but the rules or the model may refuse it. Else null. */
+export function draftOf(value: unknown): Scenario | null {
+  const result = scenarioSchema.safeParse(value);
+  return result.success ? result.data : null;
 }
 
 function ruled(scenario: Scenario): Tried {
@@ -94,9 +92,9 @@ function refusal(scenario: Scenario, fault: BaitError | ShapeError): Problem {
   return {
     path,
     found,
-    allowed: wrong,
-    remedy: sentence(fault.remedy),
-    message: `${path}: ${wrong}. ${sentence(fault.remedy)}`,
+    allowed: visible(wrong),
+    remedy: visible(sentence(fault.remedy)),
+    message: visible(`${path}: ${wrong}. ${sentence(fault.remedy)}`),
   };
 }
 
@@ -105,7 +103,7 @@ const sentence = (words: string): string => {
   return /[.!?]$/.test(capital) ? capital : `${capital}.`;
 };
 
-/** The shape speaks of its own knots ("top[2]", "exponentAbove[0]"); the document says where those stand. */
+/** The shape room names its own knots ("top[2]", "exponentAbove[0]"); the document says where these stand. */
 function shapePath(place: string): string {
   if (place === "length") return "bait.length_mm";
   return `bait.${place.replace(/^exponentAbove/, "roundover.above").replace(/^exponentBelow/, "roundover.below")}`;

@@ -1,6 +1,7 @@
 import { pathSteps, pathText } from "./fields";
+import { visible } from "./visible";
 
-/** One thing wrong with a file, said so that its writer can mend it. */
+/** One thing wrong with a file, told so that its writer can mend it. */
 export interface Problem {
   /** Where in the document: "bait.ballast[0].mass_g"; "" for the file as a whole. */
   readonly path: string;
@@ -23,7 +24,15 @@ export interface Place {
   readonly column: number;
 }
 
-/** Makes a problem with its message. */
+/** Longest path and longest finding in a message, in characters: a key of a spoilt file may be as long as the file. */
+const LONGEST_PATH = 120;
+const LONGEST_FINDING = 400;
+
+/** A text from a file for people: safe to print, and no longer than `most`. */
+const told = (text: string, most: number): string =>
+  visible(text.length > most ? `${text.slice(0, most)}…` : text);
+
+/** Makes a problem with its message. What comes from the file is made safe to print. */
 export function problem(
   path: string,
   found: string,
@@ -31,14 +40,17 @@ export function problem(
   remedy: string,
   place?: Place | null,
 ): Problem {
-  const where = path === "" ? "The file" : path;
+  const where = path === "" ? "The file" : told(path, LONGEST_PATH);
   const at = place ? ` (line ${place.line}, column ${place.column})` : "";
+  const safe = {
+    found: told(found, LONGEST_FINDING),
+    allowed: visible(allowed),
+    remedy: visible(remedy),
+  };
   return {
     path,
-    found,
-    allowed,
-    remedy,
-    message: `${where}${at}: found ${found}; allowed: ${allowed}. ${remedy}`,
+    ...safe,
+    message: `${where}${at}: found ${safe.found}; allowed: ${safe.allowed}. ${safe.remedy}`,
     ...(place ? { line: place.line, column: place.column } : {}),
   };
 }
@@ -86,7 +98,7 @@ function distance(a: string, b: string): number {
   return last[b.length] ?? 0;
 }
 
-/** The known words nearest to `word`, best first; only those near enough to be a slip of the hand. */
+/** The known words nearest to `word`, best first; only those near enough to be a slip in typing. */
 export function nearest(word: string, known: readonly string[], most = 3): string[] {
   const plain = (text: string) =>
     text

@@ -1,20 +1,20 @@
 import { lineMaterial, lineMaterials, material, nearestNames } from "../model/materials";
+import { denseThings, partRules } from "./parts";
 import { describe, problem } from "./problem";
 import type { Problem } from "./problem";
 import type { Scenario, ScenarioBait } from "./schema";
+import type { WithDensity } from "./si";
 
 /**
- * What one field alone cannot know: stations that rise, a density for everything with a volume, names that
- * exist. Runs after the schema, so types and ranges are right already.
+ * Checks that need more than one field: stations that rise, a density for everything with a volume, names that exist. They
+ * run after the schema, so types and ranges are right already.
  */
 export function rules(scenario: Scenario): Problem[] {
   const { bait } = scenario;
   return [
     ...curves(bait),
-    ...chambers(bait),
+    ...partRules(bait),
     ...densities(bait),
-    ...coats(bait),
-    ...wires(bait),
     ...lineOf(scenario),
     ...cadence(scenario),
     ...room(scenario),
@@ -101,38 +101,9 @@ function crossing(bait: ScenarioBait): Problem[] {
   });
 }
 
-function chambers(bait: ScenarioBait): Problem[] {
-  return bait.chambers.flatMap((one, i) =>
-    one.to_mm > one.from_mm
-      ? []
-      : [
-          problem(
-            `bait.chambers[${i}].to_mm`,
-            String(one.to_mm),
-            `above from_mm, ${one.from_mm} mm`,
-            "A chamber runs from its front end to its rear end: put the larger station in to_mm.",
-          ),
-        ],
-  );
-}
-
-interface WithDensity {
-  readonly material?: string;
-  readonly density_g_ml?: number;
-}
-
+/** Everything with a volume needs a density. */
 function densities(bait: ScenarioBait): Problem[] {
-  const things: [string, WithDensity][] = [
-    ["bait.body", bait.body],
-    ...bait.chambers.flatMap((one, i): [string, WithDensity][] =>
-      one.balls ? [[`bait.chambers[${i}].balls`, one.balls]] : [],
-    ),
-    ...bait.ballast.map((one, i): [string, WithDensity] => [`bait.ballast[${i}]`, one]),
-    ...bait.wires.map((one, i): [string, WithDensity] => [`bait.wires[${i}]`, one]),
-    ...(bait.bib ? [["bait.bib", bait.bib] as [string, WithDensity]] : []),
-    ...bait.fittings.map((one, i): [string, WithDensity] => [`bait.fittings[${i}]`, one]),
-    ...bait.coats.map((one, i): [string, WithDensity] => [`bait.coats[${i}]`, one]),
-  ];
+  const things = [["bait.body", bait.body] as const, ...denseThings(bait)];
   return things.flatMap(([path, thing]) => density(path, thing));
 }
 
@@ -151,35 +122,6 @@ function unknownMaterial(path: string, name: string, near: readonly string[]): P
   const hint = near.length > 0 ? `Did you mean ${near.map((one) => `"${one}"`).join(" or ")}? ` : "";
   const remedy = `${hint}A material of your own needs its density beside it.`;
   return problem(path, describe(name), "a name from the table of materials", remedy);
-}
-
-function coats(bait: ScenarioBait): Problem[] {
-  return bait.coats.flatMap((one, i) => {
-    const count = Number(one.thickness_mm !== undefined) + Number(one.mass_g !== undefined);
-    if (count === 1) return [];
-    const found = count === 0 ? "neither thickness_mm nor mass_g" : "both thickness_mm and mass_g";
-    const remedy =
-      count === 0 ? "Add the thickness, or the weighed mass." : "Keep the one that was measured.";
-    return [problem(`bait.coats[${i}]`, found, "exactly one of the two", remedy)];
-  });
-}
-
-function wires(bait: ScenarioBait): Problem[] {
-  return bait.wires.flatMap((wire, i) =>
-    wire.path_mm.flatMap((at, j) => {
-      const before = wire.path_mm[j - 1];
-      if (before === undefined || before[0] !== at[0] || before[1] !== at[1]) return [];
-      const remedy = "Remove one of the two equal points.";
-      return [
-        problem(
-          `bait.wires[${i}].path_mm[${j}]`,
-          "the same point twice in a row",
-          "points that differ",
-          remedy,
-        ),
-      ];
-    }),
-  );
 }
 
 function lineOf(scenario: Scenario): Problem[] {
@@ -226,7 +168,7 @@ function cadence(scenario: Scenario): Problem[] {
   return out;
 }
 
-/** Room that a swim needs: the bait must float or hang at its start, and the rod tip stand off from it. */
+/** What a swim needs: the bait must float or hang at its start, and the rod tip must be away from it. */
 function room(scenario: Scenario): Problem[] {
   const { cadence, bait, water, tackle } = scenario;
   if (cadence.length === 0) return [];
@@ -254,7 +196,7 @@ function room(scenario: Scenario): Problem[] {
   return out;
 }
 
-/** What is marked in the water column lies in it, the right way up. */
+/** What is marked in the water column must lie in it, the right way up. */
 function marks({ water: { depth_m, weed_m, strikeZone } }: Scenario): Problem[] {
   const out: Problem[] = [];
   if (weed_m !== undefined && weed_m > depth_m) {

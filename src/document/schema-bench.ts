@@ -1,20 +1,11 @@
 import { z } from "zod";
+import { PART_GROUPS } from "../model/parts";
 import { above, choice, flag, maybe, name, number, point, text, whole } from "./fields";
 
 /** Keys of the scenario that the bench and the tub fill: target, readings, corrections. */
 
 /** Groups of items that a bench reading may name. */
-const GROUPS = [
-  "body",
-  "chambers",
-  "balls",
-  "ballast",
-  "wires",
-  "bib",
-  "hangers",
-  "fittings",
-  "coats",
-] as const;
+const GROUPS = ["body", ...PART_GROUPS];
 
 /** Stages of making, in their order. */
 export const STAGES = [
@@ -26,6 +17,7 @@ export const STAGES = [
   "clear-coated",
   "dressed",
 ] as const;
+export type Stage = (typeof STAGES)[number];
 /** A stage in the file. */
 export const stage = () =>
   maybe(choice("Stage", STAGES, "When it comes onto the bait; absent: the usual one for its kind of item."));
@@ -93,10 +85,41 @@ export const target = z
     leastBG_mm: maybe(
       number("Least BG", "mm", [0, 100], [0, 5, 0.1], "How far B must stand above G: the upright margin."),
     ),
+    behaves: maybe(
+      choice("It", ["floats", "suspends", "sinks"], "What the finished bait does when the line is slack."),
+    ),
+    netFrom: maybe(
+      choice(
+        "Net buoyancy follows",
+        ["grams", "rise"],
+        "Absent: grams, net_g. With rise: the speed wanted; net_g is then what that came to when it was set.",
+      ),
+    ),
     rise_mm_s: maybe(number("Rise wanted", "mm/s", [-3000, 3000], [-200, 300, 1], "Negative sinks.")),
+    secondsPer300mm: maybe(
+      above(
+        "Time for 300 mm",
+        "s",
+        [0, 3600],
+        [1, 60, 0.5],
+        "Wins over rise_mm_s; it sinks where behaves says so.",
+      ),
+    ),
     depth_m: maybe(number("Depth wanted", "m", [0, 100], [0, 10, 0.1])),
+    depthTolerance_m: maybe(above("Tolerance of depth", "m", [0, 100], [0.05, 2, 0.05])),
+    speed_m_s: maybe(above("Speed at that depth", "m/s", [0, 10], [0.2, 3, 0.1])),
     coldest_C: maybe(number("Coldest water", "°C", [-2, 40], [0, 30, 0.5])),
     warmest_C: maybe(number("Warmest water", "°C", [-2, 40], [0, 30, 0.5])),
+    water: maybe(choice("Water", ["fresh", "brackish", "salt"], "Absent: that of the scenario.")),
+    salinity_g_kg: maybe(
+      number(
+        "Salinity",
+        "g/kg",
+        [0, 42],
+        [0, 40, 0.5],
+        "Wins over the kind of water: fresh 0, brackish 10, salt 35.",
+      ),
+    ),
   })
   .meta({ title: "Target", description: "What the bait is meant to do; the verdict is against it." });
 

@@ -1,11 +1,10 @@
-import type { Immutable } from "immer";
+import type { Immutable } from "./immutable";
 import { z } from "zod";
 import {
   above,
   choice,
   curve,
   fieldOf,
-  flag,
   list,
   maybe,
   name,
@@ -14,179 +13,29 @@ import {
   point,
   schemasAt,
   text,
-  whole,
 } from "./fields";
 import type { Field } from "./fields";
-import { bench, correction, stage, target, tub } from "./schema-bench";
+import { partFields } from "./parts";
+import { density, material } from "./parts/common";
+import { bench, correction, target, tub } from "./schema-bench";
+import { recipeOf } from "./schema-recipe";
 import { tackle, water } from "./schema-water";
 
 /**
- * The scenario file, version 1 (docs/scenario-format.md). One line a field: type, check, unit, range, form
- * field and JSON Schema all come from it. Units stand in the key names. What one field alone cannot know
- * (stations that must rise, a density that is missing) is in rules.ts.
+ * The scenario file, version 1 (docs/scenario-format.md). One line for each field: type, check, unit, range, form field and
+ * JSON Schema all come from it. Units stand in the key names. What one field alone cannot know (stations that must rise, a
+ * density that is missing) is in rules.ts.
  */
 
 export const FORMAT = "trimwright/scenario";
 export const VERSION = 1;
 
-const material = () => maybe(name("Material", "A name from the table of published densities."));
-const density = () =>
-  maybe(
-    number("Density", "g/mL", [0.01, 25], [0.1, 20, 0.01], "Wins over the material's published density."),
-  );
-const mass = (label: string, slider: readonly [number, number, number], help = "") =>
-  number(label, "g", [0, 2000], slider, help);
-const weighed = () =>
-  maybe(flag("Weighed", "Read off a scale; otherwise a catalogue value with a wide uncertainty."));
-const inOut = (label: string) =>
-  choice(
-    label,
-    ["inside", "outside"],
-    "Inside counts in full; outside counts by what it exceeds the water it displaces.",
-  );
 const edgeHeight = () => number("Height", "mm", [-1000, 1000], [-60, 60, 0.5], "Up from the datum line.");
 const exponent = () =>
   number("Section exponent", "", [1, 10], [1, 6, 0.1], "2 is an ellipse; larger is blockier, 1 a diamond.");
 
-const balls = z
-  .strictObject({
-    count: whole("Balls", [1, 200], [1, 12, 1]),
-    diameter_mm: above("Ball diameter", "mm", [0, 100], [2, 8, 0.5]),
-    material: material(),
-    density_g_ml: density(),
-  })
-  .meta({ title: "Loose balls" });
-
-const chamber = z
-  .strictObject({
-    name: name("Name"),
-    from_mm: number("From station", "mm", [0, 2000], [0, 200, 0.5]),
-    to_mm: number("To station", "mm", [0, 2000], [0, 200, 0.5]),
-    height_mm: number(
-      "Height of its middle",
-      "mm",
-      [-1000, 1000],
-      [-30, 30, 0.5],
-      "Height of the box's middle above the datum line.",
-    ),
-    tall_mm: above("Tall", "mm", [0, 1000], [1, 30, 0.5]),
-    wide_mm: above("Wide", "mm", [0, 1000], [1, 30, 0.5]),
-    balls: maybe(balls),
-    stage: stage(),
-  })
-  .meta({ title: "Chamber" });
-
-const ballast = z
-  .strictObject({
-    name: name("Name"),
-    at_mm: point("Place", "Station and height of its middle."),
-    mass_g: mass("Mass", [0, 20, 0.05]),
-    material: material(),
-    density_g_ml: density(),
-    where: inOut("Where").default("inside"),
-    hole_ml: maybe(
-      number(
-        "Hole",
-        "mL",
-        [0, 1000],
-        [0, 5, 0.01],
-        "Volume of the drilled hole; absent: the slug's own volume.",
-      ),
-    ),
-    filler_g_ml: maybe(
-      number(
-        "Filler density",
-        "g/mL",
-        [0, 25],
-        [0, 2, 0.05],
-        "What fills the rest of the hole; absent: air.",
-      ),
-    ),
-    stage: stage(),
-  })
-  .meta({ title: "Ballast" });
-
-const wire = z
-  .strictObject({
-    name: name("Name"),
-    path_mm: z.array(point("Bend")).min(2).max(200).meta({ title: "Path" }),
-    diameter_mm: above("Wire diameter", "mm", [0, 20], [0.4, 2, 0.05]),
-    material: material(),
-    density_g_ml: density(),
-    stage: stage(),
-  })
-  .meta({ title: "Wire" });
-
-const bib = z
-  .strictObject({
-    root_mm: point("Root", "Middle of the plate where it leaves the body."),
-    angle_deg: number(
-      "Bib angle",
-      "°",
-      [0, 180],
-      [10, 90, 0.5],
-      "From the datum line's forward direction, opening downward: 0° straight ahead, 90° square to the body.",
-    ),
-    length_mm: above("Bib length", "mm", [0, 500], [3, 60, 0.5], "The part outside the body."),
-    width_mm: above("Bib width", "mm", [0, 500], [4, 50, 0.5]),
-    slot_mm: number("Depth in the slot", "mm", [0, 500], [0, 20, 0.5], "The part inside the body."),
-    thickness_mm: above("Bib thickness", "mm", [0, 30], [0.5, 3, 0.1]),
-    outline: choice(
-      "Outline",
-      ["square", "round"],
-      "Square: a rectangle. Round: full width, closed by a half ellipse.",
-    ),
-    material: material(),
-    density_g_ml: density(),
-    stage: stage(),
-  })
-  .meta({ title: "Bib" });
-
-const ring = z
-  .strictObject({ mass_g: mass("Ring mass", [0, 1, 0.01]), density_g_ml: density(), weighed: weighed() })
-  .meta({ title: "Split ring" });
-const hook = z
-  .strictObject({
-    mass_g: mass("Hook mass", [0, 5, 0.01], "Weigh it: hooks of one size number differ by a factor of two."),
-    size: maybe(text("Hook size", 40)),
-    density_g_ml: density(),
-    weighed: weighed(),
-  })
-  .meta({ title: "Hook" });
-const hanger = z
-  .strictObject({
-    name: name("Name"),
-    at_mm: point("Eye"),
-    ring: maybe(ring),
-    hook: maybe(hook),
-    stage: stage(),
-  })
-  .meta({ title: "Hanger" });
-
-const fitting = z
-  .strictObject({
-    name: name("Name"),
-    at_mm: point("Place"),
-    mass_g: mass("Mass", [0, 2, 0.01]),
-    material: material(),
-    density_g_ml: density(),
-    where: inOut("Where").default("outside"),
-    stage: stage(),
-  })
-  .meta({ title: "Fitting" });
-
-const coat = z
-  .strictObject({
-    name: name("Name"),
-    thickness_mm: maybe(
-      number("Coat thickness", "mm", [0, 20], [0, 0.6, 0.01], "Dry film over the whole skin."),
-    ),
-    mass_g: maybe(mass("Coat mass", [0, 5, 0.01], "Weighed: the whole bait after the coat, less before.")),
-    material: material(),
-    density_g_ml: density(),
-    stage: stage(),
-  })
-  .meta({ title: "Coat" });
+// In the file the tie eye stands among the parts, but it is not a part: it has no mass and no volume.
+const { chambers, ballast, wires, bib, ...otherParts } = partFields;
 
 const body = z.strictObject({ material: material(), density_g_ml: density() }).meta({ title: "Body" });
 
@@ -225,16 +74,36 @@ const bait = z
       }),
     ),
     body,
-    chambers: list("Chambers", chamber, 20),
-    ballast: list("Ballast", ballast, 100),
-    wires: list("Wires", wire, 50),
-    bib: maybe(bib),
+    chambers,
+    ballast,
+    wires,
+    bib,
     tie_mm: point("Tie eye", "Where the line pulls."),
-    hangers: list("Hangers", hanger, 12),
-    fittings: list("Fittings", fitting, 100),
-    coats: list("Coats", coat, 50),
+    ...otherParts,
   })
   .meta({ title: "Bait" });
+
+const side = (label: string, slider: readonly [number, number, number], help: string) =>
+  above(label, "mm", [0, 2000], slider, help);
+const stock = z
+  .strictObject({
+    pieces: choice(
+      "Made from",
+      ["one", "halves"],
+      "One board, or two that are glued along the middle plane.",
+    ),
+    length_mm: side("Length of the board", [50, 300, 1], "Along the bait."),
+    width_mm: side("Width of the board", [10, 120, 1], "Upright in the bait."),
+    thickness_mm: side(
+      "Thickness of the board",
+      [3, 60, 0.5],
+      "Across the bait; of each half where there are two.",
+    ),
+  })
+  .meta({
+    title: "Stock",
+    description: "The board that the body is cut from. It changes no number of the bait.",
+  });
 
 const seconds = (label: string) => number(label, "s", [0, 3600], [0, 20, 0.1]);
 const quick = (label: string) => above(label, "s", [0, 60], [0.05, 2, 0.01]);
@@ -286,11 +155,13 @@ const share = (label: string, help: string) => maybe(number(label, "", [0, 1], [
 const uncertainty = z
   .strictObject({
     wood: share("Wood density", "Relative standard uncertainty of an unweighed wood; default 0.10."),
-    metal: share("Metal density", "Default 0.01."),
-    plastic: share("Plastic density", "Default 0.02."),
-    coatThickness: share("Coat thickness", "Default 0.20."),
+    metal: share("Metal density", "The same of metals; default 0.01."),
+    plastic: share("Plastic density", "The same of plastics and glues; default 0.02."),
+    coatThickness: share("Coat thickness", "The same of a coat that was not weighed; default 0.20."),
     hook: share("Hook and ring mass", "Unweighed hook or ring; default 0.25."),
-    drawnLength_mm: maybe(number("Drawn lengths", "mm", [0, 20], [0, 2, 0.05], "Default 0.2.")),
+    drawnLength_mm: maybe(
+      number("Drawn lengths", "mm", [0, 20], [0, 2, 0.05], "Of every drawn place and size; default 0.2."),
+    ),
   })
   .meta({ title: "Uncertainty", description: "Standard uncertainties of inputs; absent: the defaults." });
 
@@ -342,9 +213,10 @@ export const scenarioSchema = z
     format: z.literal(FORMAT),
     version: z.literal(VERSION),
     name: name("Name"),
-    notes: maybe(text("Notes", 20_000)),
+    notes: maybe(text("Notes", 20_000, "Whatever you want to keep with the bait.")),
     limits: maybe(text("Limits", 20_000, "What this scenario cannot show.")),
     bait,
+    stock: maybe(stock),
     target: maybe(target),
     bench: list("Bench readings", bench, 400),
     tub: list("Tub readings", tub, 100),
@@ -354,6 +226,7 @@ export const scenarioSchema = z
     cadence: list("Cadence", move, 1000),
     calibration: maybe(calibration),
     uncertainty: maybe(uncertainty),
+    recipe: maybe(recipeOf(bait)),
     expect: list("Expectations", expectation, 400),
   })
   .meta({ title: "Trimwright scenario, version 1" });
@@ -363,6 +236,9 @@ export type Scenario = Immutable<z.output<typeof scenarioSchema>>;
 export type ScenarioBait = Scenario["bait"];
 export type ScenarioMove = Scenario["cadence"][number];
 
+/** Keys of what the recipe sets down that have the form of the document's own. */
+const AS_IN_DOCUMENT = ["bait", "bench", "tub", "corrections"];
+
 /**
  * The JSON Schema (draft 2020-12) of a scenario file, published with the app as scenario.schema.json. Rules between
  * fields (stations that rise, exactly one of two keys) are beyond it: the program checks those itself.
@@ -371,8 +247,13 @@ export function scenarioJsonSchema(): Record<string, unknown> {
   return z.toJSONSchema(scenarioSchema, {
     io: "input",
     // What a slider offers is the form's business, not the file's.
-    override: ({ jsonSchema }) => {
+    override: ({ jsonSchema, path }) => {
       delete (jsonSchema as { slider?: unknown }).slider;
+      // What the recipe holds has the form of the document's own bait: written out three times more, nobody could read it.
+      const [, recipe, , , , key] = path;
+      if (recipe !== "recipe" || path.length !== 6 || !AS_IN_DOCUMENT.some((one) => one === key)) return;
+      for (const one of Object.keys(jsonSchema)) delete jsonSchema[one];
+      jsonSchema.$ref = `#/properties/${String(key)}`;
     },
   });
 }

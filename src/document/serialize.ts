@@ -1,7 +1,7 @@
 import { scenarioSchema } from "./schema";
 import type { Scenario } from "./schema";
 
-/** Width of a line of the file; what fits on one line stays on one. */
+/** Width of a line of the file; a list or group that fits on one line stays on one. */
 const WIDTH = 110;
 
 /**
@@ -12,9 +12,23 @@ const WIDTH = 110;
 export function serialize(scenario: Scenario): string {
   // The schema puts keys in their order, and refuses what could not be read back.
   const ordered = scenarioSchema.parse(scenario);
-  const lean = { ...withoutEmptyLists(ordered), bait: withoutEmptyLists(ordered.bait) };
+  const lean = {
+    ...withoutEmptyLists(ordered),
+    bait: withoutEmptyLists(ordered.bait),
+    ...(ordered.recipe === undefined ? {} : { recipe: leanRecipe(ordered.recipe) }),
+  };
   return `${print(lean, 0, true)}\n`;
 }
+
+/** What is set down, without its empty lists. */
+const leanRecipe = (recipe: object): Record<string, unknown> =>
+  Object.fromEntries(
+    Object.entries(recipe).map(([key, one]: [string, unknown]) =>
+      typeof one === "object" && one !== null && "bait" in one && typeof one.bait === "object"
+        ? [key, { ...withoutEmptyLists(one), bait: withoutEmptyLists(one.bait ?? {}) }]
+        : [key, one],
+    ),
+  );
 
 /** A group without its empty lists. */
 export function withoutEmptyLists(group: object): Record<string, unknown> {

@@ -1,42 +1,42 @@
-import type { Item } from "../model/bait";
+import { correctionsKept, withOnly } from "../model/bait";
+import type { Bait, Item } from "../model/bait";
+import { byStage, stageOf } from "./parts";
 import type { ScenarioBait } from "./schema";
 import { STAGES } from "./schema-bench";
-
-export type Stage = (typeof STAGES)[number];
+import type { Stage } from "./schema-bench";
 
 /**
- * Stage at which a row of the account comes onto the bait: as the file says, else as is usual (common practice, no source):
- * a coat by its name (sealer or primer, clear or top coat, else paint); chambers, ballast, wires and bib laid
- * out; balls in when it is closed; eyes and the like with the paint; hooks and rings last. Corrections belong to the blank.
+ * The stage of each row of the account. Parts come on as the file says, or as is usual for them. A correction stands at the
+ * stage that was tested: the first one at which everything is on the bait that its tub test had.
  */
-export function stageOf(bait: ScenarioBait, item: Pick<Item, "group" | "index" | "part">): Stage {
-  const { group, index } = item;
-  switch (group) {
-    case "body":
-    case "corrections":
-      return "blank";
-    case "chambers":
-      return bait.chambers[index]?.stage ?? "laid out";
-    case "balls":
-      return "closed";
-    case "ballast":
-      return bait.ballast[index]?.stage ?? "laid out";
-    case "wires":
-      return bait.wires[index]?.stage ?? "laid out";
-    case "bib":
-      return bait.bib?.stage ?? "laid out";
-    case "hangers":
-      return bait.hangers[index]?.stage ?? "dressed";
-    case "fittings":
-      return bait.fittings[index]?.stage ?? "painted";
-    case "coats": {
-      const coat = bait.coats[index];
-      if (coat?.stage) return coat.stage;
-      if (/seal|primer|prime/i.test(coat?.name ?? "") && !/paint/i.test(coat?.name ?? "")) return "sealed";
-      return /clear|top ?coat/i.test(coat?.name ?? "") ? "clear-coated" : "painted";
-    }
+export function rowStages(file: ScenarioBait, bait: Pick<Bait, "spec" | "items">): readonly Stage[] {
+  const own = bait.items.map((row) => stageOf(file, row));
+  const of = new Map<Item, Stage>(bait.items.map((row, i) => [row, own[i] ?? "dressed"]));
+  const first = (bait.spec.corrections ?? []).map((): Stage => "dressed");
+  for (const stage of [...STAGES].reverse()) {
+    const kept = correctionsKept(bait, (row) => byStage(of.get(row) ?? "dressed", stage));
+    kept.forEach((stays, i) => {
+      if (stays) first[i] = stage;
+    });
   }
+  return bait.items.map((row, i) =>
+    row.group === "corrections" ? (first[row.index] ?? "dressed") : (own[i] ?? "dressed"),
+  );
 }
 
-/** Whether `stage` is `at` or comes before it. */
-export const byStage = (stage: Stage, at: Stage): boolean => STAGES.indexOf(stage) <= STAGES.indexOf(at);
+/** The bait at a stage of making; its body is as the bench readings gave it. */
+export function baitAt(scenario: { readonly bait: ScenarioBait }, bait: Bait, stage: Stage): Bait {
+  if (stage === "dressed") return bait;
+  return withOnly(bait, (item) => byStage(stageOf(scenario.bait, item), stage));
+}
+
+/** Names of the parts that are not yet on the bait at a stage. */
+export function notYetAt(
+  scenario: { readonly bait: ScenarioBait },
+  bait: Bait,
+  stage: Stage,
+): readonly string[] {
+  return bait.items
+    .filter((item) => item.group !== "corrections" && !byStage(stageOf(scenario.bait, item), stage))
+    .map((item) => item.item);
+}

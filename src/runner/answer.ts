@@ -1,4 +1,4 @@
-import type { Compiled, Scenario } from "../document";
+import type { Box, Compiled, Scenario } from "../document";
 import { compile } from "../document";
 import { record } from "../model/motion";
 import type { Recording } from "../model/motion";
@@ -7,15 +7,18 @@ import type { Statics } from "../model/statics";
 import { reachSweep, terminalRise } from "../model/tow";
 import type { ReachRow, TerminalRise } from "../model/tow";
 import type { Vec } from "../model/base";
+import { fromSI, toSI } from "../units";
 import { swimSetup } from "./jobs";
 import { PARTS } from "./options";
+import { plansAnswer } from "./plan-answer";
+import type { PlansAnswer } from "./plan-answer";
 import type { Part } from "./options";
 
 /**
- * The headless answer, version 1 (docs/scenario-format.md): the same keys and units, numbers not rounded.
- * Keys beyond that page: notes and warnings in words, the rest attitudes afloat, what limits a figure.
+ * The headless answer, version 1 (docs/scenario-format.md): the same keys and units, numbers not rounded. Keys beyond that
+ * page: notes and warnings in words, the other attitudes afloat, what limits a figure.
  */
-export interface Answer {
+export interface Answer extends Partial<PlansAnswer> {
   readonly format: "trimwright/answer";
   readonly version: 1;
   readonly scenario: string;
@@ -50,7 +53,14 @@ export interface StaticsAnswer {
     readonly GM_mm: number;
     readonly otherTrims_deg: readonly number[];
   } | null;
-  readonly account: readonly { item: string; mass_g: number; displaced_ml: number; net_g: number }[];
+  /** `filler_g`: how much of the mass closes the hole of a weight; only where there is some. */
+  readonly account: readonly {
+    item: string;
+    mass_g: number;
+    displaced_ml: number;
+    net_g: number;
+    filler_g?: number;
+  }[];
   readonly bench: {
     readonly bodyDensity_g_ml: number;
     readonly volumeFactor: number;
@@ -112,6 +122,10 @@ export interface AnswerOptions {
   readonly speeds?: readonly number[] | null;
   /** Degrees; null: the file's own. */
   readonly angles?: readonly number[] | null;
+  /** What plans are made from; absent: no plans. */
+  readonly plan?: { readonly box: Box; readonly places: number };
+  /** Hears again and again how far the run has come: the share of it that is done. */
+  readonly onRun?: (share: number) => void;
 }
 
 export interface Answered {
@@ -129,7 +143,8 @@ export function answer(scenario: Scenario, options: AnswerOptions = {}): Answere
   const parts = options.parts ?? PARTS;
   const compiled = compile(scenario);
   const wants = (part: Part) => parts.includes(part);
-  const recording = wants("run") && compiled.cadence.length > 0 ? record(swimSetup(compiled)) : null;
+  const recording =
+    wants("run") && compiled.cadence.length > 0 ? record(swimSetup(compiled), options.onRun) : null;
   const whole: Answer = {
     format: "trimwright/answer",
     version: 1,
@@ -139,15 +154,18 @@ export function answer(scenario: Scenario, options: AnswerOptions = {}): Answere
     ...(wants("rise") ? { rise: riseAnswer(compiled) } : {}),
     ...(wants("reach") ? { reach: reachAnswer(scenario, compiled, options) } : {}),
     ...(wants("run") ? { run: recording === null ? null : runAnswer(recording) } : {}),
+    ...(wants("plan") && options.plan !== undefined
+      ? plansAnswer(scenario, options.plan.box, options.plan.places)
+      : {}),
   };
   refuseNonFinite(whole, "");
   return { answer: whole, recording };
 }
 
-const mm = (metres: number) => metres * 1000;
-const grams = (kilograms: number) => kilograms * 1000;
-const millilitres = (cubicMetres: number) => cubicMetres * 1e6;
-const degrees = (radians: number) => (radians * 180) / Math.PI;
+const mm = (metres: number) => fromSI(metres, "mm");
+const grams = (kilograms: number) => fromSI(kilograms, "g");
+const millilitres = (cubicMetres: number) => fromSI(cubicMetres, "mL");
+const degrees = (radians: number) => fromSI(radians, "deg");
 const orNull = <T>(value: T | null, of: (value: T) => number) => (value === null ? null : of(value));
 /** Body frame, m → [station, height], mm. */
 const pointMm = ({ x, z }: Vec): PointMm => [mm(0 - x), mm(z)];
@@ -165,7 +183,7 @@ function staticsAnswer(compiled: Compiled): StaticsAnswer {
     displaced_ml: millilitres(s.displaced),
     netBuoyancy_g: grams(s.netBuoyancy),
     bodyVolume_ml: millilitres(s.bodyVolume),
-    skin_mm2: s.skinArea * 1e6,
+    skin_mm2: fromSI(s.skinArea, "mm2"),
     G_mm: pointMm(s.G),
     B_mm: pointMm(s.B),
     BG_mm: mm(s.BG),
@@ -186,9 +204,10 @@ function staticsAnswer(compiled: Compiled): StaticsAnswer {
       mass_g: grams(row.mass),
       displaced_ml: millilitres(row.displaced),
       net_g: grams(row.net),
+      ...(row.filler > 0 ? { filler_g: grams(row.filler) } : {}),
     })),
     bench: {
-      bodyDensity_g_ml: s.bench.bodyDensity / 1000,
+      bodyDensity_g_ml: fromSI(s.bench.bodyDensity, "g_mL"),
       volumeFactor: s.bench.volumeFactor,
       residuals: s.bench.residuals.map((one) => ({
         kind: one.kind,
@@ -211,10 +230,10 @@ function staticsAnswer(compiled: Compiled): StaticsAnswer {
 function riseAnswer({ bait, around, calibration }: Compiled): RiseAnswer {
   const rise: TerminalRise = terminalRise(bait, around, { bibFactor: calibration.bibFactor });
   return {
-    speed_mm_s: mm(rise.speed),
+    speed_mm_s: fromSI(rise.speed, "mm_s"),
     trim_deg: degrees(rise.pitch),
-    drift_mm_s: mm(rise.drift),
-    secondsPer300mm: rise.speed === 0 ? null : 0.3 / Math.abs(rise.speed),
+    drift_mm_s: fromSI(rise.drift, "mm_s"),
+    secondsPer300mm: rise.speed === 0 ? null : toSI(300, "mm") / Math.abs(rise.speed),
     steady: rise.steady,
     why: rise.why,
   };
@@ -225,7 +244,7 @@ function reachAnswer(scenario: Scenario, compiled: Compiled, options: AnswerOpti
   const angles = options.angles ?? null;
   return reachSweep(spec, around, tackle, {
     speeds: options.speeds ?? reelSpeeds(scenario),
-    angles: angles === null ? null : angles.map((angle) => (angle * Math.PI) / 180),
+    angles: angles === null ? null : angles.map((angle) => toSI(angle, "deg")),
     bibFactor: calibration.bibFactor,
   }).map(reachRow);
 }
@@ -268,7 +287,7 @@ function runAnswer(recording: Recording): RunAnswer {
   };
 }
 
-/** JSON would write NaN and Infinity as null: a number that is none is a fault, not an answer. */
+/** JSON would write NaN and Infinity as null: so a number that is not finite is reported as a fault, and not as an answer. */
 function refuseNonFinite(value: unknown, path: string): void {
   if (typeof value === "number" && !Number.isFinite(value)) {
     throw new RangeError(

@@ -1,41 +1,45 @@
-import { proxy, wrap } from "comlink";
-import type { Endpoint, Remote } from "comlink";
+import { proxy } from "comlink";
 import type { Scenario, Stage } from "../document";
-import type { RiseBand, SensitivityRow } from "../model/bench";
-import type { Band, BandOptions, PlanResult } from "../model/statics";
-import type { Calibration, ReachRow, TerminalRise } from "../model/tow";
+import type { Lesson, Outcome, Values } from "../lesson";
+import type { ResolvedTarget, RiseBand, SensitivityRow } from "../model/bench";
+import type { PlanResult } from "../model/plan";
+import type { Band, BandOptions } from "../model/statics";
+import type { Calibration, TerminalRise } from "../model/tow";
+import { Broker } from "./broker";
+import { startWorker } from "./connection";
+import type { WorkerLike } from "./connection";
 import type { Righting, SwapAnswer, SwapJob, TubAnswer, TubReading } from "./float";
-import type { LimitQuery, ReachJob, RunJob, RunSink, Ticket, WorkerApi } from "./protocol";
+import type { LimitQuery, RunJob, RunSink } from "./protocol";
+import { cellCount } from "./reach-map";
 import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob } from "./reach-map";
 import type { PlanJob } from "./weigh";
 
-/** Something that is talked to like a worker. */
-export interface WorkerLike extends Endpoint {
-  terminate(): void;
-}
+/** Cells in one piece of a map with one variable or none. */
+const PIECE = 5;
 
-function startWorker(): WorkerLike {
-  return new Worker(new URL("./worker.ts", import.meta.url), { type: "module", name: "model" });
+interface ClientOptions {
+  readonly start?: () => WorkerLike;
+  /** Workers that share the requests; one, unless said otherwise. */
+  readonly workers?: number;
+  /** Silence after which a worker counts as ended, ms. */
+  readonly patience?: number;
 }
 
 /**
- * The page's door to the model's slow work. In one lane a newer request cancels the older, whose promise then
- * gives null; nothing of it arrives after that. Documents must be plain data (no state proxies). A fault
- * of the model rejects with its message; a worker that died is replaced at the next request.
+ * The page asks for the model's slow work here. In one lane a newer request cancels the older one, whose promise then gives
+ * null. Documents must be plain data, not state proxies. A fault of the model rejects with its message. A worker that has
+ * ended rejects too, and the next request starts another.
  */
 export class ModelClient {
-  private worker: WorkerLike | null = null;
-  private remote: Remote<WorkerApi> | null = null;
-  private readonly tickets = new Map<string, number>();
-  private readonly waiting = new Set<(fault: Error) => void>();
+  readonly #broker: Broker;
 
-  constructor(private readonly start: () => WorkerLike = startWorker) {}
+  constructor({ start = startWorker, workers = 1, patience }: ClientOptions = {}) {
+    this.#broker = new Broker(start, workers, patience);
+  }
 
   /** A run in chunks; true when all have arrived, null where it was cancelled. */
   run(job: RunJob, sink: RunSink, lane = "run"): Promise<true | null> {
-    const ticket = this.take(lane);
-    const current = () => this.isCurrent(ticket);
-    return this.ask(ticket, (api) =>
+    return this.#broker.ask(lane, (api, ticket, current) =>
       api.run(
         ticket,
         job,
@@ -51,83 +55,75 @@ export class ModelClient {
 
   /** Terminal rise or sink of a release in still water. */
   rise(scenario: Scenario, lane = "rise"): Promise<TerminalRise | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) => api.rise(ticket, scenario));
-  }
-
-  /** A sweep of steady tows; `row` hears each as it comes, with the count so far and in all. */
-  reach(
-    job: ReachJob,
-    row: (row: ReachRow, done: number, of: number) => void = () => undefined,
-    lane = "reach",
-  ): Promise<readonly ReachRow[] | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) =>
-      api.reach(
-        ticket,
-        job,
-        proxy((next, done, of) => {
-          if (this.isCurrent(ticket)) row(next, done, of);
-        }),
-      ),
-    );
+    return this.#broker.ask(lane, (api, ticket) => api.rise(ticket, scenario));
   }
 
   /** The band of the statics by seeded Monte Carlo. */
   band(scenario: Scenario, options: BandOptions = {}, lane = "band"): Promise<Band | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) => api.band(ticket, scenario, options));
+    return this.#broker.ask(lane, (api, ticket) => api.band(ticket, scenario, options));
   }
 
-  /** Some cells of a map of steady tows, `from` included, `to` excluded. */
-  reachCells(
+  /**
+   * A map of steady tows: all its cells in the order of their index. `heard` gets each row (or short piece of a curve) as
+   * it comes, with the count of cells so far and in all.
+   */
+  async map(
     job: ReachMapJob,
-    from: number,
-    to: number,
-    lane = "cells",
+    lane: string,
+    heard: (cells: readonly ReachCell[], done: number, of: number) => void = () => undefined,
   ): Promise<readonly ReachCell[] | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) => api.reachCells(ticket, job, from, to));
+    const of = cellCount(job.vary);
+    const size = job.vary[1]?.values.length ?? PIECE;
+    const cells: ReachCell[] = [];
+    const whole = await this.#broker.pieces(
+      lane,
+      Math.ceil(of / size),
+      (api, ticket, i) => api.reachCells(ticket, job, i * size, Math.min(of, (i + 1) * size)),
+      (piece) => {
+        cells.push(...piece);
+        heard(piece, cells.length, of);
+      },
+    );
+    return whole === null ? null : cells.sort((a, b) => a.index - b.index);
   }
 
   /** Where along one variable the bait stops running. */
-  reachLimits(
+  limits(
     job: ReachMapJob,
     queries: readonly LimitQuery[],
-    lane = "limits",
+    lane: string,
   ): Promise<readonly ReachLimit[] | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) => api.reachLimits(ticket, job, queries));
+    return this.#broker.ask(lane, (api, ticket) => api.reachLimits(ticket, job, queries));
   }
 
   /** The interference factor of the bib that gives a measured depth. */
   calibrate(scenario: Scenario, measured: MeasuredDepth, lane = "calibrate"): Promise<Calibration | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) => api.calibrate(ticket, scenario, measured));
+    return this.#broker.ask(lane, (api, ticket) => api.calibrate(ticket, scenario, measured));
   }
 
   /** Trimming moments over a whole turn, at a stage of making. */
   righting(scenario: Scenario, stage: Stage, lane = "righting"): Promise<Righting | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) => api.righting(ticket, scenario, stage));
+    return this.#broker.ask(lane, (api, ticket) => api.righting(ticket, scenario, stage));
   }
 
   /** What a reading in the tub says of the account. */
   tub(scenario: Scenario, reading: TubReading, lane = "tub"): Promise<TubAnswer | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) => api.tub(ticket, scenario, reading));
+    return this.#broker.ask(lane, (api, ticket) => api.tub(ticket, scenario, reading));
   }
 
   /** Swaps that bring the bait to a goal in another water. */
   swaps(job: SwapJob, lane = "swaps"): Promise<SwapAnswer | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) => api.swaps(ticket, job));
+    return this.#broker.ask(lane, (api, ticket) => api.swaps(ticket, job));
+  }
+
+  /** What the words of the document's target come to; null also where it has no target. */
+  target(scenario: Scenario, lane = "target"): Promise<ResolvedTarget | null> {
+    return this.#broker.ask(lane, (api, ticket) => api.target(ticket, scenario));
   }
 
   /** Ballast plans for the document's target. */
   plan(job: PlanJob, lane = "plan"): Promise<PlanResult | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) => api.plan(ticket, job));
+    return this.#broker.ask(lane, (api, ticket) => api.plan(ticket, job));
   }
 
   /** What small changes do; `hooks`: masses of the hooks in the box, kg. */
@@ -136,74 +132,31 @@ export class ModelClient {
     hooks: readonly number[],
     lane = "effects",
   ): Promise<readonly SensitivityRow[] | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) => api.effects(ticket, scenario, hooks));
+    return this.#broker.ask(lane, (api, ticket) => api.effects(ticket, scenario, hooks));
   }
 
   /** The band of the steady rise, and what brings it about. */
   riseBand(scenario: Scenario, lane = "rise band"): Promise<RiseBand | null> {
-    const ticket = this.take(lane);
-    return this.ask(ticket, (api) => api.riseBand(ticket, scenario));
+    return this.#broker.ask(lane, (api, ticket) => api.riseBand(ticket, scenario));
+  }
+
+  /** What a lesson comes to with the numbers of one student. */
+  lesson(
+    lesson: Lesson,
+    scenarios: readonly Scenario[],
+    draws: Values,
+    lane = "lesson",
+  ): Promise<Outcome | null> {
+    return this.#broker.ask(lane, (api, ticket) => api.lesson(ticket, lesson, scenarios, draws));
   }
 
   /** Stops what runs in a lane; its promise gives null. */
   cancel(lane: string): void {
-    const ticket = this.take(lane);
-    if (this.remote !== null) void this.remote.cancel(ticket).catch(() => undefined);
+    this.#broker.cancel(lane);
   }
 
-  /** Ends the worker. What is under way rejects. */
+  /** Ends the workers. What is under way rejects. */
   close(): void {
-    this.drop(new Error("the model's worker was closed"));
-  }
-
-  private take(lane: string): Ticket {
-    const number = (this.tickets.get(lane) ?? 0) + 1;
-    this.tickets.set(lane, number);
-    return { lane, number };
-  }
-
-  private isCurrent({ lane, number }: Ticket): boolean {
-    return this.tickets.get(lane) === number;
-  }
-
-  private async ask<T>(
-    ticket: Ticket,
-    request: (api: Remote<WorkerApi>) => Promise<T | null>,
-  ): Promise<T | null> {
-    const api = this.connect();
-    let reject: (fault: Error) => void = () => undefined;
-    const died = new Promise<never>((_, refuse) => (reject = refuse));
-    this.waiting.add(reject);
-    try {
-      const answer = await Promise.race([request(api), died]);
-      return this.isCurrent(ticket) ? answer : null;
-    } catch (fault) {
-      // What fails after a newer request no longer matters to anybody.
-      if (!this.isCurrent(ticket)) return null;
-      throw fault;
-    } finally {
-      this.waiting.delete(reject);
-    }
-  }
-
-  private connect(): Remote<WorkerApi> {
-    if (this.remote !== null) return this.remote;
-    const worker = this.start();
-    worker.addEventListener("error", (event) => {
-      const why = (event as ErrorEvent).message;
-      this.drop(new Error(`the model's worker stopped${why ? `: ${why}` : "; reload the page"}`));
-    });
-    this.worker = worker;
-    this.remote = wrap<WorkerApi>(worker);
-    return this.remote;
-  }
-
-  private drop(fault: Error): void {
-    this.worker?.terminate();
-    this.worker = null;
-    this.remote = null;
-    for (const reject of this.waiting) reject(fault);
-    this.waiting.clear();
+    this.#broker.close();
   }
 }

@@ -1,40 +1,54 @@
-import { FORCES } from "../model/forces";
-import type { Recording } from "../model/motion";
+import type { Channel, Recording } from "../model/motion";
+import { fromSI } from "../units";
+import type { UnitName } from "../units";
+
+/** The channels that the table begins with: heading, unit of the heading, channel. */
+const CHANNELS: readonly (readonly [heading: string, unit: UnitName, channel: Channel])[] = [
+  ["depth_m", "m", "depth"],
+  ["pitch_deg", "deg", "pitch"],
+  ["speed_m_s", "m_s", "speed"],
+  ["tension_N", "N", "tension"],
+  ["eye_x_m", "m", "x"],
+];
+
+/** What the table needs of a recording. */
+export type TableOf = Pick<Recording, "frames" | "frameRate" | "channel" | "wrench">;
 
 /**
- * A recording as CSV (RFC 4180), one row a frame, units in the header: depth of the tie eye (m, down),
- * pitch (degrees, nose-up), speed of G (m/s), tension (N), place of the tie eye (m, world), and every force by its
- * source (N and N·m, body axes about G: forward, up, nose-up). Numbers are not rounded.
+ * A recording as CSV (RFC 4180: comma, CRLF): one row a frame, and every heading ends with its unit. The page and the
+ * headless command write this one table; docs/scenario-format.md explains its columns. Every force that the recording
+ * holds has three columns. Numbers are not rounded.
  */
-export function recordingCsv(recording: Recording): string {
-  const keys = [...FORCES.map((force) => force.key), "line" as const].filter(
-    (key, i, all) => all.indexOf(key) === i,
-  );
+export function recordingCsv(recording: TableOf): string {
+  const columns = CHANNELS.map(([, unit, channel]) => ({ values: recording.channel(channel), unit }));
+  const depth = recording.channel("depth");
+  const forces = recording.frames === 0 ? [] : [...recording.wrench(0).keys()];
   const head = [
     "time_s",
-    "depth_m",
-    "pitch_deg",
-    "speed_m_s",
-    "tension_N",
-    "eye_x_m",
+    ...CHANNELS.map(([heading]) => heading),
     "eye_z_m",
-    ...keys.flatMap((key) => [`${key}_x_N`, `${key}_z_N`, `${key}_m_Nm`]),
+    ...forces.flatMap((key) => [`${key}_x_N`, `${key}_z_N`, `${key}_m_Nm`]),
   ];
-  const depth = recording.channel("depth");
-  const pitch = recording.channel("pitch");
-  const speed = recording.channel("speed");
-  const tension = recording.channel("tension");
   const rows = [head.join(",")];
   for (let frame = 0; frame < recording.frames; frame++) {
-    const time = frame / recording.frameRate;
-    const { eye } = recording.at(time);
     const wrenches = recording.wrench(frame);
-    const forces = keys.flatMap((key): (number | string)[] => {
-      const one = wrenches.get(key);
-      return one === undefined ? ["", "", ""] : [one.x, one.z, one.m];
-    });
-    const angle = ((pitch[frame] ?? NaN) * 180) / Math.PI;
-    rows.push([time, depth[frame], angle, speed[frame], tension[frame], eye.x, eye.z, ...forces].join(","));
+    const cells = [
+      frame / recording.frameRate,
+      ...columns.map(({ values, unit }) => fromSI(values[frame] ?? NaN, unit)),
+      // Height above the still surface.
+      -(depth[frame] ?? NaN),
+      ...forces.flatMap((key) => {
+        const { x, z, m } = wrenches.get(key) ?? { x: NaN, z: NaN, m: NaN };
+        return [x, z, m];
+      }),
+    ];
+    const wrong = cells.findIndex((cell) => !Number.isFinite(cell));
+    if (wrong >= 0)
+      throw new RangeError(
+        `The table of the run: ${head[wrong]} of frame ${frame} is ${cells[wrong]}. ` +
+          "This is a fault of the program: please report it with the scenario file.",
+      );
+    rows.push(cells.join(","));
   }
   return `${rows.join("\r\n")}\r\n`;
 }

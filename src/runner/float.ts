@@ -1,5 +1,6 @@
-import { compile } from "../document";
+import { baitAt, compile } from "../document";
 import type { Compiled, Scenario, Stage } from "../document";
+import { cos, sin } from "../model/base";
 import { assemble, MID, withOnly } from "../model/bait";
 import type { Bait, BaitSpec } from "../model/bait";
 import { seenAttitude, seenWaterline, swaps, timedTravel, withLeader } from "../model/bench";
@@ -8,7 +9,6 @@ import type { Surroundings } from "../model/forces";
 import { Floater, sideAt } from "../model/statics";
 import { water } from "../model/water";
 import { toSI } from "../units";
-import { baitAt } from "./stage";
 
 /** Trimming moments about G (kg·m, above 0 lifts the nose) over trims (rad): how hard the water turns it back. */
 export interface Righting {
@@ -30,7 +30,7 @@ export function rightingOf(bait: Bait, density: number, steps = 48): Righting {
     under: trims.map((pitch) => {
       const { G, B } = bait.rigid(sideAt(pitch));
       // X_B − X_G with X = x cos θ − z sin θ
-      return density * displaced * ((B.x - G.x) * Math.cos(pitch) - (B.z - G.z) * Math.sin(pitch));
+      return density * displaced * ((B.x - G.x) * cos(pitch) - (B.z - G.z) * sin(pitch));
     }),
   };
 }
@@ -42,7 +42,7 @@ export function righting(scenario: Scenario, stage: Stage): Righting {
 
 export type TubReading = Scenario["tub"][number];
 
-/** What a tub reading says of the bait as the document has it now, corrections that stand there already included. */
+/** What a tub reading tells about the bait as the document has it now, including the corrections that stand there already. */
 export interface TubAnswer {
   readonly tub: Tub;
   /** Of a timed reading. */
@@ -129,7 +129,7 @@ export function swapsFor({ scenario, salinity, temperature, leader, goal, parts 
   return { ...swaps(bait, around, goal, parts, { bibFactor }), spec: bait.spec };
 }
 
-/** The bait with a leader that hangs at its nose, its body as the bench has found it. */
+/** The bait with a leader that hangs at its nose; its body is as the bench readings gave it. */
 function withHanging({ bait, spec }: Compiled, leader: SwapJob["leader"]): Bait {
   if (leader === null) return bait;
   return assemble(withLeader(spec, leader), {

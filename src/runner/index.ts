@@ -1,9 +1,11 @@
+export { sideBySide } from "./beside";
+export type { Effect, SideBySide } from "./beside";
 export { ModelClient } from "./client";
+export { recordingCsv } from "./csv";
 export type { Righting, SwapAnswer, SwapJob, TubAnswer, TubReading } from "./float";
 export { swimSetup, tubSetup } from "./jobs";
 export type { Tub } from "./jobs";
-export { ReachPool } from "./pool";
-export type { LimitQuery, ReachJob, RunJob, RunSink } from "./protocol";
+export type { LimitQuery, RunJob, RunSink } from "./protocol";
 export { BIB_SPREAD, LINE_SPREAD, MUNK_BAND } from "./reach-map";
 export type {
   DepthBands,
@@ -14,8 +16,9 @@ export type {
   ReachMapJob,
   Variation,
 } from "./reach-map";
-export { baitAt, notYetAt } from "./stage";
-export { FILLER } from "./weigh";
+export { secondsLeft, waitWords } from "./progress";
+export { FILLER, usualZone } from "./weigh";
+export type { PlanJob } from "./weigh";
 export { changesBait, REACH_PATHS, variableOf, withVariable } from "./vary";
 export type { ReachVariable } from "./vary";
-export { floats, LEVEL_WITHIN_DEG, SUSPENDS_WITHIN_G } from "./words";
+export { floats, LEVEL_WITHIN_DEG, SUSPENDS_WITHIN_G } from "../document";

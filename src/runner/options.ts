@@ -1,7 +1,9 @@
 import { parseArgs } from "node:util";
 
 export const PARTS = ["water", "statics", "rise", "reach", "run"] as const;
-export type Part = (typeof PARTS)[number];
+/** What can be asked for. Plans need a box beside the scenario, and are made only when they are asked for. */
+const ASKED = [...PARTS, "plan"] as const;
+export type Part = (typeof ASKED)[number];
 
 /** What the command line asks for. Angles in degrees, speeds in m/s. */
 export interface Options {
@@ -11,11 +13,25 @@ export interface Options {
   readonly speeds: readonly number[] | null;
   readonly angles: readonly number[] | null;
   readonly csv: string | null;
+  /** The box file that plans are made from, and the greatest number of places for weights. */
+  readonly box: string | null;
+  readonly places: number;
+  /** Where sheets are written, and what is chosen of them: lengths in mm. */
+  readonly sheets: string | null;
+  readonly stations: readonly number[] | null;
+  readonly measured: readonly [across: number, down: number] | null;
+  readonly overwrite: boolean;
   readonly schema: boolean;
+  /** A lesson file to be checked and worked out, instead of a scenario. */
+  readonly lesson: string | null;
+  /** Class code and name of the student whose numbers the lesson has; null: the usual ones. */
+  readonly student: { readonly group: string; readonly name: string } | null;
+  readonly lessonSchema: boolean;
+  readonly resultsSchema: boolean;
   readonly help: boolean;
 }
 
-/** A command line that cannot be followed, said so that it can be mended. */
+/** A command line that cannot be followed, told so that the user can mend it. */
 export class UsageError extends Error {}
 
 export const USAGE = `Usage: npm run -s answer -- FILE [options]
@@ -23,11 +39,21 @@ export const USAGE = `Usage: npm run -s answer -- FILE [options]
 FILE is a scenario (scenarios/NAME.json), or - for standard input.
 
   --json                 one JSON object on standard output instead of tables
-  --only PARTS           some of ${PARTS.join(",")}
+  --only PARTS           some of ${ASKED.join(",")}
+  --box FILE             the box: ballast plans are made from it (--only plan), sheets name it in their parts list
+  --places N             greatest number of places for weights in a plan: 1 to 3 (3)
   --reach-speeds LIST    m/s: 0.6,0.9 or 0.4:1.2:0.2 (from:to:step)
   --reach-angles LIST    bib angles in degrees: 35,40 or 20:60:5
   --csv FILE             writes the recording of the run
+  --sheets DIR           writes templates and build sheet (PDF, SVG, DXF) into a folder, and answers nothing else
+  --stations LIST        with --sheets: stations of the section gauges, mm: 10,25,40 or 10:80:10
+  --measured ACROSS,DOWN with --sheets: what the printed rulers of 100 mm measured, mm
+  --overwrite            with --sheets: files that are there already may be written over
   --schema               prints the JSON Schema of a scenario file
+  --lesson FILE          checks a lesson file and works it out, instead of a scenario
+  --student CLASS/NAME   with the numbers of this student
+  --lesson-schema        prints the JSON Schema of a lesson file
+  --results-schema       prints the JSON Schema of what a student hands in
   --help                 prints this
 
 Exit 0: answered; 2: a bad file or command line; 1: a fault.
@@ -42,13 +68,23 @@ export function parseOptions(args: readonly string[]): Options {
   const file = positionals[0] ?? null;
   const schema = values.schema === true;
   const help = values.help === true;
+  const lessonSchema = values["lesson-schema"] === true;
+  const resultsSchema = values["results-schema"] === true;
+  const lesson = values.lesson ?? null;
+  if (lesson !== null && file !== null)
+    throw new UsageError(`--lesson ${lesson}: a lesson names its own scenario; leave ${file} out`);
   if (positionals.length > 1)
     throw new UsageError(`one scenario at a time, not ${positionals.length}: ${positionals.join(" ")}`);
-  if (file === null && !schema && !help) throw new UsageError("no scenario file given");
+  if (file === null && !schema && !help && !lessonSchema && !resultsSchema && lesson === null)
+    throw new UsageError("no scenario file given");
+  const asked: readonly Part[] = values.only === undefined ? PARTS : partsOf(values.only);
+  const box = values.box ?? null;
+  if (asked.includes("plan") && box === null)
+    throw new UsageError("--only plan: name the box that the weights come from with --box FILE");
   return {
     file,
     json: values.json === true,
-    parts: values.only === undefined ? PARTS : partsOf(values.only),
+    parts: box === null || asked.includes("plan") ? asked : [...asked, "plan"],
     speeds:
       values["reach-speeds"] === undefined
         ? null
@@ -58,7 +94,14 @@ export function parseOptions(args: readonly string[]): Options {
         ? null
         : numbersOf("--reach-angles", values["reach-angles"], 0, 180, "degrees"),
     csv: values.csv ?? null,
+    box,
+    places: placesOf(values.places),
+    ...sheetsOf(values),
     schema,
+    lesson,
+    student: values.student === undefined ? null : studentOf(values.student),
+    lessonSchema,
+    resultsSchema,
     help,
   };
 }
@@ -74,7 +117,17 @@ function parse(args: readonly string[]) {
         "reach-speeds": { type: "string" },
         "reach-angles": { type: "string" },
         csv: { type: "string" },
+        box: { type: "string" },
+        places: { type: "string" },
+        sheets: { type: "string" },
+        stations: { type: "string" },
+        measured: { type: "string" },
+        overwrite: { type: "boolean" },
         schema: { type: "boolean" },
+        lesson: { type: "string" },
+        student: { type: "string" },
+        "lesson-schema": { type: "boolean" },
+        "results-schema": { type: "boolean" },
         help: { type: "boolean", short: "h" },
       },
     });
@@ -83,14 +136,55 @@ function parse(args: readonly string[]) {
   }
 }
 
+function studentOf(word: string): { group: string; name: string } {
+  const at = word.indexOf("/");
+  const [group, name] = [word.slice(0, Math.max(0, at)).trim(), word.slice(at + 1).trim()];
+  if (group === "" || name === "") throw new UsageError(`--student: write CLASS/NAME; found "${word}"`);
+  return { group, name };
+}
+
+type Values = ReturnType<typeof parse>["values"];
+
+/** What is said of sheets. They are files: with them nothing else is answered. */
+function sheetsOf(values: Values): Pick<Options, "sheets" | "stations" | "measured" | "overwrite"> {
+  const { sheets, stations, measured, overwrite } = values;
+  if (sheets === undefined) {
+    const alone = (["stations", "measured", "overwrite"] as const).find((name) => values[name] !== undefined);
+    if (alone !== undefined) throw new UsageError(`--${alone} goes with --sheets DIR`);
+    return { sheets: null, stations: null, measured: null, overwrite: false };
+  }
+  const other = (
+    ["json", "only", "csv", "reach-speeds", "reach-angles", "places", "schema", "lesson"] as const
+  ).find((name) => values[name] !== undefined);
+  if (other !== undefined)
+    throw new UsageError(`--sheets writes files and answers nothing: leave out --${other}`);
+  const rulers = measured === undefined ? null : numbersOf("--measured", measured, 0, MOST, "mm");
+  const [across, down] = rulers ?? [];
+  if (rulers !== null && (across === undefined || down === undefined || rulers.length !== 2))
+    throw new UsageError('--measured: two numbers, across and down, for example "98.5,99"');
+  return {
+    sheets,
+    stations: stations === undefined ? null : numbersOf("--stations", stations, 0, MOST, "mm"),
+    measured: across === undefined || down === undefined ? null : [across, down],
+    overwrite: overwrite === true,
+  };
+}
+
 function partsOf(list: string): Part[] {
   const asked = list.split(",").map((word) => word.trim());
   for (const word of asked) {
-    if (!(PARTS as readonly string[]).includes(word)) {
-      throw new UsageError(`--only knows ${PARTS.join(", ")}; found "${word}"`);
+    if (!(ASKED as readonly string[]).includes(word)) {
+      throw new UsageError(`--only knows ${ASKED.join(", ")}; found "${word}"`);
     }
   }
-  return PARTS.filter((part) => asked.includes(part));
+  return ASKED.filter((part) => asked.includes(part));
+}
+
+/** Greatest number of places for the weights of a plan; 3 where nothing is said. */
+function placesOf(word: string | undefined): number {
+  if (word === undefined) return 3;
+  if (!/^[123]$/.test(word)) throw new UsageError(`--places: write 1, 2 or 3; found "${word}"`);
+  return Number(word);
 }
 
 /** "0.6,0.9" or "20:60:5"; both ends included. */

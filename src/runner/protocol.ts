@@ -1,8 +1,10 @@
 import type { Scenario, Stage } from "../document";
-import type { RiseBand, SensitivityRow } from "../model/bench";
+import type { ResolvedTarget, RiseBand, SensitivityRow } from "../model/bench";
+import type { Lesson, Outcome, Values } from "../lesson";
 import type { RecordingChunk, RecordingMeta } from "../model/motion";
-import type { Band, BandOptions, PlanResult } from "../model/statics";
-import type { Calibration, ReachRow, TerminalRise } from "../model/tow";
+import type { PlanResult } from "../model/plan";
+import type { Band, BandOptions } from "../model/statics";
+import type { Calibration, TerminalRise } from "../model/tow";
 import type { Righting, SwapAnswer, SwapJob, TubAnswer, TubReading } from "./float";
 import type { Tub } from "./jobs";
 import type { MeasuredDepth, ReachCell, ReachLimit, ReachMapJob } from "./reach-map";
@@ -22,14 +24,7 @@ export type RunJob =
   | { readonly kind: "swim"; readonly scenario: Scenario }
   | { readonly kind: "tub"; readonly scenario: Scenario; readonly tub: Tub };
 
-/** A sweep of steady tows: bib angles (rad; null: the file's own) outside, speeds (m/s) inside. */
-export interface ReachJob {
-  readonly scenario: Scenario;
-  readonly speeds: readonly number[];
-  readonly angles: readonly number[] | null;
-}
-
-/** One side of the speeds (or other values) that run: between a value that does and one that does not. */
+/** One end of the speeds (or other values) at which the bait runs: it lies between a value that runs and one that does not. */
 export interface LimitQuery {
   readonly variable: ReachVariable;
   readonly runs: number;
@@ -42,10 +37,14 @@ export interface RunSink {
   readonly chunk: (chunk: RecordingChunk) => void;
 }
 
-/** A callback in the other thread: what it gives (a promise there) settles when it has been heard. */
+/** A callback in the other thread. The promise that it returns is fulfilled when the call has been heard. */
 type Heard<T extends unknown[]> = (...args: T) => unknown;
 
 export interface WorkerApi {
+  /** Holds the lock `name` while the worker lives; false where the browser has none. */
+  begin(name: string): Promise<boolean>;
+  /** A sign of life. */
+  here(): Promise<true>;
   run(
     ticket: Ticket,
     job: RunJob,
@@ -53,11 +52,6 @@ export interface WorkerApi {
     chunk: Heard<[RecordingChunk]>,
   ): Promise<true | null>;
   rise(ticket: Ticket, scenario: Scenario): Promise<TerminalRise | null>;
-  reach(
-    ticket: Ticket,
-    job: ReachJob,
-    row: Heard<[row: ReachRow, done: number, of: number]>,
-  ): Promise<ReachRow[] | null>;
   band(ticket: Ticket, scenario: Scenario, options: BandOptions): Promise<Band | null>;
   /** Cells `from` (included) to `to` (excluded) of a map. */
   reachCells(ticket: Ticket, job: ReachMapJob, from: number, to: number): Promise<ReachCell[] | null>;
@@ -66,9 +60,18 @@ export interface WorkerApi {
   righting(ticket: Ticket, scenario: Scenario, stage: Stage): Promise<Righting | null>;
   tub(ticket: Ticket, scenario: Scenario, reading: TubReading): Promise<TubAnswer | null>;
   swaps(ticket: Ticket, job: SwapJob): Promise<SwapAnswer | null>;
+  /** What the target's words come to; null also where the document has no target. */
+  target(ticket: Ticket, scenario: Scenario): Promise<ResolvedTarget | null>;
   plan(ticket: Ticket, job: PlanJob): Promise<PlanResult | null>;
   /** `hooks`: masses of the hooks in the box, kg. */
   effects(ticket: Ticket, scenario: Scenario, hooks: readonly number[]): Promise<SensitivityRow[] | null>;
   riseBand(ticket: Ticket, scenario: Scenario): Promise<RiseBand | null>;
+  /** What a lesson comes to with the numbers of one student. */
+  lesson(
+    ticket: Ticket,
+    lesson: Lesson,
+    scenarios: readonly Scenario[],
+    draws: Values,
+  ): Promise<Outcome | null>;
   cancel(ticket: Ticket): Promise<void>;
 }

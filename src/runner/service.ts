@@ -1,28 +1,27 @@
 import { releaseProxy, transfer } from "comlink";
-import { compile } from "../document";
-import { assemble } from "../model/bait";
+import { baitAt, compile } from "../document";
+import { outcomeOf } from "../lesson";
 import { startRun } from "../model/motion";
 import type { RecordingChunk } from "../model/motion";
 import { band } from "../model/statics";
-import { prepareTow, reach, terminalRise, withBibAngle } from "../model/tow";
-import type { ReachRow } from "../model/tow";
+import { terminalRise } from "../model/tow";
 import { readTub, righting, swapsFor } from "./float";
 import { swimSetup, tubSetup } from "./jobs";
+import { holdForLife } from "./life";
 import type { Ticket, WorkerApi } from "./protocol";
 import { calibrateBy, reachLimit, ReachMapper } from "./reach-map";
 import type { ReachCell, ReachLimit } from "./reach-map";
-import { effectsOf, planFor, riseBandOf } from "./weigh";
-import { baitAt } from "./stage";
+import { effectsOf, planFor, resolvedTarget, riseBandOf } from "./weigh";
 
 /** Work is cut into pieces of about this many ms, so that a newer request is heard between them. */
 const PIECE = 12;
 /** Frames advanced at a time: a tenth of a second. */
 const FRAMES = 6;
 
-/** The worker's side: every door of the model that is too slow for the page. */
+/** The worker's side: every function of the model that is too slow for the page. */
 export function createService(): WorkerApi {
   const lanes = new Map<string, number>();
-  /** Takes the lane, and gives a check that waits for newer requests where a piece of work is over. */
+  /** Takes the lane, and returns a check to call after each piece of work: it waits until newer requests are heard. */
   const enter = ({ lane, number }: Ticket) => {
     lanes.set(lane, Math.max(number, lanes.get(lane) ?? 0));
     const current = () => lanes.get(lane) === number;
@@ -36,7 +35,19 @@ export function createService(): WorkerApi {
     };
   };
 
+  /** Work in one piece: it starts unless a newer request has come meanwhile. */
+  const whole =
+    <A extends readonly unknown[], T>(work: (...from: A) => T) =>
+    async (ticket: Ticket, ...from: A): Promise<T | null> => {
+      const goOn = enter(ticket);
+      await nextTask();
+      return (await goOn()) ? work(...from) : null;
+    };
+
   return {
+    begin: holdForLife,
+    here: () => Promise.resolve(true),
+
     async run(ticket, job, meta, chunk) {
       const goOn = enter(ticket);
       try {
@@ -62,48 +73,15 @@ export function createService(): WorkerApi {
       }
     },
 
-    async rise(ticket, scenario) {
-      const goOn = enter(ticket);
-      await nextTask();
-      if (!(await goOn())) return null;
-      const compiled = compile(scenario);
-      return terminalRise(compiled.bait, compiled.around, { bibFactor: compiled.calibration.bibFactor });
-    },
+    rise: whole((scenario) => {
+      const { bait, around, calibration } = compile(scenario);
+      return terminalRise(bait, around, { bibFactor: calibration.bibFactor });
+    }),
 
-    async reach(ticket, job, row) {
-      const goOn = enter(ticket);
-      try {
-        await nextTask();
-        const { spec, bait, around, tackle, calibration } = compile(job.scenario);
-        const angles = spec.bib === null ? null : job.angles;
-        const of = (angles?.length ?? 1) * job.speeds.length;
-        const rows: ReachRow[] = [];
-        const told = new Told();
-        for (const angle of angles ?? [null]) {
-          if (!(await goOn())) return null;
-          const tilted = angle === null ? bait : assemble(withBibAngle(spec, angle));
-          const tow = prepareTow(tilted, calibration.bibFactor);
-          for (const speed of job.speeds) {
-            if (!(await goOn())) return null;
-            const next = reach(tow, around, tackle, { speed });
-            rows.push(next);
-            told.of(row(next, rows.length, of));
-          }
-        }
-        await told.all();
-        return rows;
-      } finally {
-        release(row);
-      }
-    },
-
-    async band(ticket, scenario, options) {
-      const goOn = enter(ticket);
-      await nextTask();
-      if (!(await goOn())) return null;
+    band: whole((scenario, options) => {
       const { bait, water } = compile(scenario);
       return band(bait, water.density, options);
-    },
+    }),
 
     async reachCells(ticket, job, from, to) {
       const goOn = enter(ticket);
@@ -129,47 +107,15 @@ export function createService(): WorkerApi {
       return limits;
     },
 
-    async calibrate(ticket, scenario, measured) {
-      const goOn = enter(ticket);
-      await nextTask();
-      return (await goOn()) ? calibrateBy(scenario, measured) : null;
-    },
-
-    async righting(ticket, scenario, stage) {
-      const goOn = enter(ticket);
-      await nextTask();
-      return (await goOn()) ? righting(scenario, stage) : null;
-    },
-
-    async tub(ticket, scenario, reading) {
-      const goOn = enter(ticket);
-      await nextTask();
-      return (await goOn()) ? readTub(scenario, reading) : null;
-    },
-
-    async swaps(ticket, job) {
-      const goOn = enter(ticket);
-      await nextTask();
-      return (await goOn()) ? swapsFor(job) : null;
-    },
-
-    async plan(ticket, job) {
-      const goOn = enter(ticket);
-      await nextTask();
-      return (await goOn()) ? planFor(job) : null;
-    },
-
-    async effects(ticket, scenario, hooks) {
-      const goOn = enter(ticket);
-      await nextTask();
-      return (await goOn()) ? effectsOf(scenario, hooks) : null;
-    },
-
-    async riseBand(ticket, scenario) {
-      const goOn = enter(ticket);
-      await nextTask();
-      return (await goOn()) ? riseBandOf(scenario) : null;
-    },
+    calibrate: whole(calibrateBy),
+    righting: whole(righting),
+    tub: whole(readTub),
+    swaps: whole(swapsFor),
+    target: whole(resolvedTarget),
+    plan: whole(planFor),
+    effects: whole(effectsOf),
+    riseBand: whole(riseBandOf),
+    lesson: whole(outcomeOf),
 
     cancel({ lane, number }) {
       lanes.set(lane, Math.max(number, lanes.get(lane) ?? 0));
@@ -204,7 +150,7 @@ function movable(chunk: RecordingChunk): RecordingChunk {
   return transfer(chunk, [chunk.data.buffer]);
 }
 
-/** A callback that came through comlink is let go, so that its channel closes. */
+/** A callback that came through comlink is released, so that its channel closes. */
 function release(callback: object): void {
   const close = (callback as { [releaseProxy]?: () => void })[releaseProxy];
   if (typeof close === "function") close();

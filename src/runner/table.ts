@@ -1,7 +1,9 @@
+import { fromSI, UNITS } from "../units";
 import type { Answer, ReachAnswer, RiseAnswer, RunAnswer, StaticsAnswer } from "./answer";
-import { attitudeWords, floatWords, riseWords } from "./words";
+import type { PlanAnswer } from "./plan-answer";
+import { attitudeWords, floatWords, riseWords } from "../document";
 
-/** The answer as plain text for people. Rounded for reading; --json has the numbers whole. */
+/** The answer as plain text for people, rounded for reading; --json has the numbers unrounded. */
 export function table(answer: Answer): string {
   const parts = [answer.scenario];
   if (answer.water !== undefined) {
@@ -9,15 +11,44 @@ export function table(answer: Answer): string {
     parts.push(
       section("Water", [
         ["density", fixed(density_kg_m3, 2), "kg/m³"],
-        ["viscosity", fixed(viscosity_Pa_s * 1000, 3), "mPa·s"],
+        ["viscosity", fixed(fromSI(viscosity_Pa_s, "mPa_s"), 3), UNITS.mPa_s.symbol],
       ]),
     );
   }
   if (answer.statics !== undefined) parts.push(statics(answer.statics));
   if (answer.rise !== undefined) parts.push(rise(answer.rise));
   if (answer.reach !== undefined) parts.push(reach(answer.reach));
+  if (answer.plan !== undefined)
+    parts.push(
+      plans(answer.plan, answer.planNearest ?? null, answer.planLimits ?? [], answer.planNotes ?? []),
+    );
   if (answer.run !== undefined) parts.push(answer.run === null ? "Run\n  no cadence" : run(answer.run));
   return `${parts.join("\n\n")}\n`;
+}
+
+/** Ballast plans, or the nearest one and why none fits. */
+function plans(
+  found: readonly PlanAnswer[],
+  nearest: PlanAnswer | null,
+  limits: readonly string[],
+  notes: readonly string[],
+): string {
+  const one = (plan: PlanAnswer, title: string): string =>
+    [
+      section(title, [
+        ["net buoyancy", signed(plan.net_g, 2), "g", `chance to meet the target ${percent(plan.chance)}`],
+        ["rest trim", plan.trim_deg === null ? "any" : signed(plan.trim_deg, 1), "°"],
+        ["B to G", fixed(plan.BG_mm, 2), "mm"],
+      ]),
+      ...plan.holes.map((words) => `  ${words}`),
+    ].join("\n");
+  const shown =
+    found.length > 0
+      ? found.map((plan, i) => one(plan, `Plan ${i + 1}`))
+      : [["No plan meets the target", ...limits.map((l) => `  ${l}`)].join("\n")].concat(
+          nearest === null ? [] : [one(nearest, "The nearest to it")],
+        );
+  return [...shown, ...notes].join("\n\n");
 }
 
 function statics(s: StaticsAnswer): string {
@@ -192,4 +223,4 @@ function signed(value: number, digits: number): string {
 }
 
 const point = ([station, height]: readonly [number, number]) => `${fixed(station, 2)}, ${fixed(height, 2)}`;
-const percent = (share: number) => `${fixed(share * 100, 1)} %`;
+const percent = (share: number) => `${fixed(fromSI(share, "percent"), 1)} %`;

@@ -1,5 +1,6 @@
 import type { Scenario } from "../document";
 import type { Tackle } from "../model/line";
+import { toSI } from "../units";
 
 /** What a tow can be varied in. Values are in the units of the document (mm, m, °, m/s). */
 export type ReachVariable =
@@ -13,7 +14,7 @@ export type ReachVariable =
   | "tieStation"
   | "tieHeight";
 
-/** The document's path of each; the speed of a tow stands in no document. */
+/** The path of each in the document; the speed of a tow is not in the document. */
 export const REACH_PATHS: Readonly<Record<ReachVariable, readonly (string | number)[] | null>> = {
   speed: null,
   lineOut: ["tackle", "lineOut_m"],
@@ -86,8 +87,8 @@ export function variableOf(scenario: Scenario, variable: ReachVariable): number 
 }
 
 /**
- * Tackle (SI) with another value of one of its variables, without compiling the document anew. Its stiffness stays: a
- * steady line does not feel it.
+ * Tackle (SI) with another value of one of its variables, without a new compilation of the document. Its stiffness stays:
+ * it has no effect on a steady line.
  */
 export function tackleWith(tackle: Tackle, variable: ReachVariable, value: number): Tackle {
   switch (variable) {
@@ -96,7 +97,7 @@ export function tackleWith(tackle: Tackle, variable: ReachVariable, value: numbe
     case "rodTip":
       return { ...tackle, rodTip: value };
     case "lineDiameter":
-      return { ...tackle, line: { ...tackle.line, diameter: value / 1000 } };
+      return { ...tackle, line: { ...tackle.line, diameter: toSI(value, "mm") } };
     default:
       return tackle;
   }

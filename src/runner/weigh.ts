@@ -1,9 +1,9 @@
-import { compile, planKinds } from "../document";
+import { compile, planKinds, targetWords } from "../document";
 import type { Box, Scenario } from "../document";
-import { riseBand, sensitivity } from "../model/bench";
-import type { RiseBand, SensitivityRow } from "../model/bench";
-import { ballastPlan } from "../model/statics";
-import type { PlanResult, PlanZone } from "../model/statics";
+import { resolveTarget, riseBand, sensitivity } from "../model/bench";
+import type { ResolvedTarget, RiseBand, SensitivityRow } from "../model/bench";
+import { ballastPlan } from "../model/plan";
+import type { PlanResult, PlanZone } from "../model/plan";
 import { toSI } from "../units";
 
 /** A ballast plan for the document's target, from the weights in a box. */
@@ -17,26 +17,51 @@ export interface PlanJob {
 
 /** Filler of a hole where the box names none, kg/m³: epoxy; common practice, no source. */
 export const FILLER = 1100;
-/** Where the target asks for no trim. Not looked at then, but has to be above 0. */
-const ANY = 1;
+/**
+ * Where weights may go as long as nobody has set it: a tenth of the length stays free at either end. Common practice, no
+ * source.
+ */
+export function usualZone({ bait }: Scenario): PlanZone {
+  const tidy = (mm: number): number => toSI(Math.round(mm * 2) / 2, "mm");
+  return {
+    from: tidy(bait.length_mm * 0.1),
+    to: tidy(bait.length_mm * 0.9),
+    lowest: null,
+    highest: null,
+    wall: toSI(1.5, "mm"),
+    clearance: toSI(1, "mm"),
+  };
+}
 
-/** @throws Error where the document has no target, or the target's trim no tolerance */
+/** The target's words as figures for the finished bait; null where the document has none. */
+export function resolvedTarget(scenario: Scenario): ResolvedTarget | null {
+  const words = targetWords(scenario);
+  if (words === null) return null;
+  const { bait, around, calibration } = compile(scenario);
+  return resolveTarget(bait, around, words, { bibFactor: calibration.bibFactor });
+}
+
+/** @throws Error where the document has no target, or its words cannot be met */
 export function planFor({ scenario, box, zone, places }: PlanJob): PlanResult {
-  const { target } = scenario;
-  if (target === undefined) throw new Error("There is no target to plan for: set one first.");
-  const { net_g, netTolerance_g, trim_deg, trimTolerance_deg, leastBG_mm } = target;
-  if (trim_deg !== undefined && trimTolerance_deg === undefined)
-    throw new Error("The target's trim has no tolerance: say how near is near enough.");
+  const resolved = resolvedTarget(scenario);
+  if (resolved === null) throw new Error("There is no target to plan for: set one first.");
+  const { net, trim, leastBG, problems, notes } = resolved;
+  if (net === null)
+    throw new Error(
+      problems[0] ??
+        "The target's net buoyancy follows a rise, but no speed is given: give a time for 300 mm, a speed, or grams.",
+    );
   const { spec, water } = compile(scenario);
-  return ballastPlan(
+  const result = ballastPlan(
     spec,
     water.density,
     {
-      net: toSI(net_g, "g"),
-      netTolerance: toSI(netTolerance_g, "g"),
-      trim: trim_deg === undefined ? null : toSI(trim_deg, "deg"),
-      trimTolerance: trimTolerance_deg === undefined ? ANY : toSI(trimTolerance_deg, "deg"),
-      leastBG: toSI(leastBG_mm ?? 0, "mm"),
+      net: net.value,
+      netTolerance: net.tolerance,
+      trim: trim === null ? null : trim.value,
+      // Not used where any trim is allowed, but has to be above 0.
+      trimTolerance: trim === null ? 1 : trim.tolerance,
+      leastBG,
     },
     planKinds(box),
     zone,
@@ -46,6 +71,8 @@ export function planFor({ scenario, box, zone, places }: PlanJob): PlanResult {
       places,
     },
   );
+  const why = scenario.target?.netFrom === "rise" ? [net.why] : [];
+  return { ...result, notes: [...why, ...problems, ...notes, ...result.notes] };
 }
 
 /** Hooks of the box next to a hook of `mass` kg: the next heavier and the next lighter. */
@@ -67,7 +94,7 @@ export function effectsOf(scenario: Scenario, hooks: readonly number[]): Sensiti
   });
 }
 
-/** The band of the steady rise with what each input brings to it. */
+/** The band of the steady rise, with what each input contributes. */
 export function riseBandOf(scenario: Scenario): RiseBand {
   const { bait, around, calibration } = compile(scenario);
   return riseBand(bait, around, { bibFactor: calibration.bibFactor });

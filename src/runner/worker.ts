@@ -1,5 +1,5 @@
 import { expose } from "comlink";
 import { createService } from "./service";
 
-/** The web worker: another thread's door to the model. The page comes in by client.ts. */
+/** The web worker: the model in a thread of its own. The page reaches it through client.ts. */
 expose(createService());

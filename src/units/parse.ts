@@ -1,4 +1,4 @@
-import { dimension, type Quantity, type System, toSI, UNITS, type UnitName, unitOf } from "./units";
+import { dimension, toSI, UNITS, type UnitName } from "./units";
 
 export type Parsed =
   { readonly ok: true; readonly value: number } | { readonly ok: false; readonly why: string };
@@ -6,9 +6,9 @@ export type Parsed =
 const fail = (why: string): Parsed => ({ ok: false, why });
 
 /**
- * Reads a number as people type it: decimal point or comma, any minus, a leading +, an exponent, a fraction ("1/8", "1 1/2"),
- * gaps between groups. One comma or point alone is the decimal mark ("1,234" is 1.234); where both stand, the last is the
- * decimal mark and the others must part groups of three ("1,234.5", "1.234,5").
+ * Reads a number as people type it: decimal point or comma, any minus, a leading +, an exponent, a fraction ("1/8", "1
+ * 1/2"), gaps between groups. A single comma or point is the decimal mark ("1,234" is 1.234). Where both stand, the last is
+ * the decimal mark and the others must separate groups of three ("1,234.5", "1.234,5").
  */
 export function parseNumber(text: string): Parsed {
   let plain = text
@@ -39,14 +39,9 @@ export function parseNumber(text: string): Parsed {
 }
 
 /**
- * Reads a quantity: a number, with or without a unit after it, to SI (temperature to °C). Without a unit the system's own is
- * meant. Any unit of the same dimension is taken ("4 cm", "1/8 oz", "68 °F"); others are refused.
+ * Reads a quantity: a number, with or without a unit after it, to SI (temperature to °C). Without a unit, `unit` is meant.
+ * Any unit of the same dimension is taken ("4 cm", "1/8 oz", "68 °F"); others are refused.
  */
-export function parse(text: string, quantity: Quantity, system: System): Parsed {
-  return parseIn(text, unitOf(quantity, system));
-}
-
-/** As `parse`, with the unit that is meant where none is written. */
 export function parseIn(text: string, unit: UnitName): Parsed {
   const alone = parseNumber(text);
   if (alone.ok) return { ok: true, value: toSI(alone.value, unit) };

@@ -20,8 +20,10 @@ export type Quantity =
   | "distance"
   | "area"
   | "volume"
+  | "second moment"
   | "mass"
   | "density"
+  | "viscosity"
   | "speed"
   | "rate"
   | "force"
@@ -31,8 +33,6 @@ export type Quantity =
   | "time"
   | "share"
   | "number";
-
-export type System = "metric" | "imperial";
 
 const INCH = 0.0254;
 const OUNCE = 0.45359237 / 16;
@@ -53,26 +53,31 @@ export const UNITS = {
   ft: unit("ft", "distance", 12 * INCH, ["foot", "feet", "'", "′"]),
   mm2: unit("mm²", "area", 1e-6, ["mm2"]),
   cm2: unit("cm²", "area", 1e-4, ["cm2"]),
-  in2: unit("in²", "area", INCH ** 2, ["in2", "sq in"]),
+  in2: unit("in²", "area", INCH * INCH, ["in2", "sq in"]),
+  mm4: unit("mm⁴", "second moment", 1e-12),
+  in4: unit("in⁴", "second moment", INCH * INCH * INCH * INCH),
   mL: unit("mL", "volume", 1e-6, ["ml", "cm3", "cm³", "cc"]),
-  in3: unit("in³", "volume", INCH ** 3, ["in3", "cu in"]),
+  in3: unit("in³", "volume", INCH * INCH * INCH, ["in3", "cu in"]),
   g: unit("g", "mass", 1e-3, ["gram", "grams"]),
   kg: unit("kg", "mass", 1),
   oz: unit("oz", "mass", OUNCE, ["ounce", "ounces"]),
   lb: unit("lb", "mass", 16 * OUNCE, ["lbs", "pound", "pounds"]),
   g_mL: unit("g/mL", "density", 1e3, ["g/ml", "g/cm3", "g/cm³", "g/cc"]),
+  mPa_s: unit("mPa·s", "viscosity", 1e-3, ["mpa s", "cp"]),
   kg_m3: unit("kg/m³", "density", 1, ["kg/m3"]),
   m_s: unit("m/s", "speed", 1),
   ft_s: unit("ft/s", "speed", 12 * INCH, ["fps"]),
   mm_s: unit("mm/s", "rate", 1e-3),
   in_s: unit("in/s", "rate", INCH),
   N: unit("N", "force", 1),
+  mN: unit("mN", "force", 1e-3),
   ozf: unit("ozf", "force", OUNCE * 9.80665),
   deg: unit("°", "angle", Math.PI / 180, ["deg", "degree", "degrees"]),
   rad: unit("rad", "angle", 1),
   C: unit("°C", "temperature", 1, ["c", "degc"]),
   F: unit("°F", "temperature", 5 / 9, ["f", "degf"], -160 / 9),
   g_kg: unit("g/kg", "salinity", 1, ["psu", "‰"]),
+  ms: unit("ms", "time", 1e-3),
   s: unit("s", "time", 1, ["sec", "second", "seconds"]),
   min: unit("min", "time", 60, ["minute", "minutes"]),
   percent: unit("%", "share", 1e-2, ["percent"]),
@@ -80,31 +85,6 @@ export const UNITS = {
 } as const satisfies Record<string, Unit>;
 
 export type UnitName = keyof typeof UNITS;
-
-/** What each quantity is shown in, and with how many decimals unless the caller says otherwise. */
-const SHOWN: Record<Quantity, Record<System, { readonly unit: UnitName; readonly decimals: number }>> = {
-  length: { metric: { unit: "mm", decimals: 1 }, imperial: { unit: "in", decimals: 3 } },
-  distance: { metric: { unit: "m", decimals: 2 }, imperial: { unit: "ft", decimals: 1 } },
-  area: { metric: { unit: "mm2", decimals: 0 }, imperial: { unit: "in2", decimals: 2 } },
-  volume: { metric: { unit: "mL", decimals: 2 }, imperial: { unit: "in3", decimals: 3 } },
-  mass: { metric: { unit: "g", decimals: 2 }, imperial: { unit: "oz", decimals: 4 } },
-  density: { metric: { unit: "g_mL", decimals: 3 }, imperial: { unit: "g_mL", decimals: 3 } },
-  speed: { metric: { unit: "m_s", decimals: 2 }, imperial: { unit: "ft_s", decimals: 2 } },
-  rate: { metric: { unit: "mm_s", decimals: 0 }, imperial: { unit: "in_s", decimals: 2 } },
-  force: { metric: { unit: "N", decimals: 2 }, imperial: { unit: "ozf", decimals: 2 } },
-  angle: { metric: { unit: "deg", decimals: 1 }, imperial: { unit: "deg", decimals: 1 } },
-  temperature: { metric: { unit: "C", decimals: 1 }, imperial: { unit: "F", decimals: 1 } },
-  salinity: { metric: { unit: "g_kg", decimals: 1 }, imperial: { unit: "g_kg", decimals: 1 } },
-  time: { metric: { unit: "s", decimals: 1 }, imperial: { unit: "s", decimals: 1 } },
-  share: { metric: { unit: "percent", decimals: 0 }, imperial: { unit: "percent", decimals: 0 } },
-  number: { metric: { unit: "one", decimals: 2 }, imperial: { unit: "one", decimals: 2 } },
-};
-
-/** The unit in which a quantity is shown in a system. */
-export const unitOf = (quantity: Quantity, system: System): UnitName => SHOWN[quantity][system].unit;
-
-/** Decimals that a quantity is shown with by default. */
-export const decimalsOf = (quantity: Quantity, system: System): number => SHOWN[quantity][system].decimals;
 
 export const toSI = (value: number, from: UnitName): number =>
   value * UNITS[from].factor + UNITS[from].offset;

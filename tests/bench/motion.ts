@@ -6,7 +6,7 @@ import { startRun, type Move, type RunSetup } from "../../src/model/motion";
 import { PASSES } from "../../src/model/motion/ball-watch";
 import { looseBalls } from "../../src/model/motion/chamber";
 import { HULL_CORNERS, RevoluteJoint } from "../../src/model/motion/engine/planck";
-import { buildScene, type Scene as Bodies } from "../../src/model/motion/engine/scene";
+import { buildBodies, type EngineBodies } from "../../src/model/motion/engine/bodies";
 import { hangingHooks } from "../../src/model/motion/hooks";
 import { contactHull } from "../../src/model/motion/hull";
 import { random } from "../../src/model/base";
@@ -36,6 +36,25 @@ interface Scene {
   readonly wanted: number | null;
 }
 
+const POINTS = 60;
+
+/** The minnow as a hand draws it: 60 points an edge, evenly spaced, each off by up to 1 % of its value. */
+function handDrawn(): Bait {
+  const { spec, drawn } = minnow(4e-3);
+  const { edges, length } = drawn;
+  const hand = random(7);
+  const edge = (curve: (phi: number) => number) =>
+    Array.from({ length: POINTS }, (_, i) => {
+      const v = curve(Math.acos(1 - (2 * i) / (POINTS - 1)));
+      const end = i === 0 || i === POINTS - 1;
+      return { s: (length * i) / (POINTS - 1), v: end ? v : v * (1 + 0.01 * (2 * hand.uniform() - 1)) };
+    });
+  const { top, bottom, halfBreadth } = edges;
+  return minnow(4e-3, {
+    shape: { ...spec.shape, top: edge(top), bottom: edge(bottom), halfBreadth: edge(halfBreadth) },
+  });
+}
+
 const scenes: Scene[] = [
   { name: "bait alone, rising", bait: minnow(4e-3, { hangers: [] }), run: {}, wanted: null },
   { name: "two hooks, rising", bait: minnow(4e-3), run: {}, wanted: null },
@@ -54,6 +73,12 @@ const scenes: Scene[] = [
   {
     name: "two hooks and full line, swim",
     bait: minnow(4e-3),
+    run: { tackle: TACKLE, cadence: SWIM, line: "segments" },
+    wanted: 100,
+  },
+  {
+    name: "two hooks and full line, 60 points an edge",
+    bait: handDrawn(),
     run: { tackle: TACKLE, cadence: SWIM, line: "segments" },
     wanted: 100,
   },
@@ -86,7 +111,7 @@ function whole({ bait, run }: Scene): Clock {
 }
 
 /** Puts the engine's own joints in the place of ours. */
-function ownJoints({ world, joints }: Bodies): void {
+function ownJoints({ world, joints }: EngineBodies): void {
   for (const joint of joints) {
     world.destroyJoint(joint);
     world.createJoint(
@@ -111,7 +136,7 @@ function bare({ bait }: Scene): Clock {
   const { G, mass, inertia } = craft.rigid;
   return new Clock(() => {
     const balls = looseBalls(bait, { end: "tail", face: "floor" }, random(1));
-    const scene = buildScene({
+    const bodies = buildBodies({
       gravity: 9.80665,
       place: { x: 0, z: -4 },
       pitch: 0.2,
@@ -125,8 +150,8 @@ function bare({ bait }: Scene): Clock {
       floor: -8,
       walls: [-50, 75],
     });
-    lookAlways(scene);
-    ownJoints(scene);
+    lookAlways(bodies);
+    ownJoints(bodies);
     const carried = [...hooks, ...balls].reduce((sum, part) => sum + part.mass, 0) * 9.80665;
     return {
       steps: 6 * RATE,
@@ -134,9 +159,9 @@ function bare({ bait }: Scene): Clock {
       part: (k) => {
         for (let step = (k * RATE) / 10; step < ((k + 1) * RATE) / 10; step++) {
           const t = step / RATE;
-          scene.bait.applyForceToCenter({ x: 0.1 * Math.sin(7 * t), y: carried }, false);
-          scene.bait.applyTorque(2e-5 * Math.sin(9 * t), false);
-          scene.world.step(1 / RATE, PASSES.calm, PASSES.places);
+          bodies.bait.applyForceToCenter({ x: 0.1 * Math.sin(7 * t), y: carried }, false);
+          bodies.bait.applyTorque(2e-5 * Math.sin(9 * t), false);
+          bodies.world.step(1 / RATE, PASSES.calm, PASSES.places);
         }
       },
     };
@@ -162,7 +187,7 @@ function forces({ bait }: Scene): Clock {
 
 const f = (value: number, digits: number): string => value.toFixed(digits).padStart(8);
 console.log(
-  `| scene (${RATE} steps/s) | µs a step | engine | forces | simulated s per s | wanted | our part / engine |`,
+  `| bodies (${RATE} steps/s) | µs a step | engine | forces | simulated s per s | wanted | our part / engine |`,
 );
 console.log("|---|---:|---:|---:|---:|---:|---:|");
 const clocks = scenes.map((scene) => ({

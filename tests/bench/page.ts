@@ -1,18 +1,22 @@
-// The built page in Chromium: how soon its first view is usable, how long a map takes, whether a long run lets it breathe.
-import { join } from "node:path";
-import { chromium, type Browser, type Page } from "@playwright/test";
-import { findChromium } from "../../tools/lib/chromium.mjs";
-import { root, runCommand } from "../../tools/lib/process.mjs";
-import { listen, serverOf } from "../../tools/server.mjs";
+// The built page in Chromium: how soon its first number and its whole first view are there, how soon a number follows a slider
+// in each view, how long a map takes, whether a long run lets it breathe.
+import type { Browser, Page } from "@playwright/test";
+import { withBuiltPage } from "./lib/built-page";
+import { moveSlider } from "./lib/sliders";
 
 declare global {
   interface Window {
-    /** Milliseconds since navigation when the verdict and the inputs first stood on the page. */
-    usableAt?: number;
+    /** Milliseconds since navigation when the first number that answers why was painted. */
+    numberAt?: number;
+    /** The same for the whole first view: numbers, inputs, and a stage that has drawn. */
+    wholeAt?: number;
     /** Tasks of more than 50 ms, ms. */
     longTasks?: number[];
   }
 }
+
+/** Moves of a slider in each view. */
+const MOVES = 60;
 
 const size = { width: 1440, height: 900 };
 const sorted = (times: readonly number[]): number[] => [...times].sort((a, b) => a - b);
@@ -21,10 +25,13 @@ const ms = (time: number): string => `${time.toFixed(0)} ms`;
 
 // Scripts for the page stand as text: what runs this file adds helpers to named functions, which a page does not have.
 
-/** The next frame after the verdict and the inputs stand there shows them. */
+/** The frame after what is looked for stands there shows it. */
 const WATCH_FIRST_VIEW = `(function look() {
-  const ready = document.querySelector("main button") !== null && document.querySelector("aside input") !== null;
-  if (ready) requestAnimationFrame(() => { window.usableAt = performance.now(); });
+  const shown = (name) => requestAnimationFrame(() => { window[name] ??= performance.now(); });
+  const number = document.querySelector("main button[aria-label$='Why?']") !== null;
+  const rest = document.querySelector("aside input") !== null && document.querySelector("[data-renderer=canvas]") !== null;
+  if (number) shown("numberAt");
+  if (number && rest) shown("wholeAt");
   else requestAnimationFrame(look);
 })()`;
 
@@ -49,13 +56,34 @@ async function withPage<T>(browser: Browser, address: string, work: (page: Page)
 }
 
 /** Nothing kept from before: as for somebody who comes for the first time. */
-async function firstView(browser: Browser, address: string): Promise<number> {
+async function firstView(browser: Browser, address: string): Promise<{ number: number; whole: number }> {
   return withPage(browser, address, async (page) => {
     await page.addInitScript({ content: WATCH_FIRST_VIEW });
     await page.goto("./");
-    await page.waitForFunction(() => window.usableAt !== undefined);
-    return (await page.evaluate(() => window.usableAt)) ?? NaN;
+    await page.waitForFunction(() => window.wholeAt !== undefined);
+    return page.evaluate(() => ({ number: window.numberAt ?? NaN, whole: window.wholeAt ?? NaN }));
   });
+}
+
+/** From a move of a slider to the painted number, in each view that has both. */
+async function sliders(browser: Browser, address: string, views: readonly string[]): Promise<void> {
+  for (const view of views)
+    await withPage(browser, address, async (page) => {
+      await page.goto(`./#${view}`);
+      await page.locator("main button, aside input").first().waitFor();
+      // What the view does as it opens (a run, a map, bands) is done then.
+      await page.waitForTimeout(5000);
+      const found = await moveSlider(page, MOVES);
+      if (found === null || found.times.length < MOVES) {
+        console.log(`slider to painted number, ${view.padEnd(21)}no slider changes a number each time`);
+        return;
+      }
+      const times = sorted(found.times);
+      const late = times[Math.ceil(0.95 * times.length) - 1] ?? NaN;
+      console.log(
+        `slider to painted number, ${view.padEnd(21)}${ms(late)} at p95 (asked 30 ms; median ${ms(middle(times))}; ${found.slider})`,
+      );
+    });
 }
 
 /** A page with nothing on it, from the same server: what the browser itself takes. */
@@ -118,33 +146,23 @@ async function tenMinutes(browser: Browser, address: string): Promise<{ took: nu
   });
 }
 
-if ((await runCommand("vite", ["build", "--logLevel", "error"])).code !== 0) process.exit(1);
-const server = serverOf(join(root, "dist"));
-const address = await listen(server, "0");
-const browser = await chromium.launch({
-  executablePath: await findChromium(),
-  args: [
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-  ],
-});
-try {
-  const views: number[] = [];
+await withBuiltPage(async (browser, address) => {
+  const views: { number: number; whole: number }[] = [];
   const blanks: number[] = [];
   for (let i = 0; i < 5; i++) {
     blanks.push(await blank(browser, address));
     views.push(await firstView(browser, address));
   }
-  const [view, empty] = [middle(views), middle(blanks)];
-  console.log(
-    `first view usable, nothing kept from before   ${ms(view)} (asked 2000 ms; ${views.map(ms).join(", ")})`,
-  );
-  console.log(
-    `  a page with nothing on it                    ${ms(empty)}; ratio ${(view / empty).toFixed(1)}`,
-  );
+  const empty = middle(blanks);
+  for (const [label, asked, all] of [
+    ["first number painted, nothing kept from before", 1000, views.map((one) => one.number)],
+    ["whole first view, nothing kept from before", 2000, views.map((one) => one.whole)],
+  ] as const)
+    console.log(
+      `${label.padEnd(47)}${ms(middle(all))} (asked ${ms(asked)}; ${all.map(ms).join(", ")}); ratio to a blank page ${(middle(all) / empty).toFixed(1)}`,
+    );
+  console.log(`  a page with nothing on it                    ${ms(empty)}`);
+  await sliders(browser, address, ["draw", "weigh", "float", "swim", "reach"]);
   const times = await maps(browser, address);
   console.log(
     `map of 25 × 12 on the page, two workers        ${ms(middle(times))} (asked 2000 ms; ${times.map(ms).join(", ")})`,
@@ -153,8 +171,4 @@ try {
   console.log(
     `ten minutes of swim recorded                   ${ms(run.took)}; the page's longest task ${ms(run.longest)}`,
   );
-} finally {
-  await browser.close();
-  server.closeAllConnections();
-  server.close();
-}
+});

@@ -20,7 +20,7 @@ test("a pinned variant stays beside the present one until it is unpinned", async
   await expect(net(page)).toBeVisible();
 });
 
-test("pinned in one view, it is there in the other too", async ({ page }) => {
+test("pinned in one view, it is there in the other too @long", async ({ page }) => {
   await open(page, "float", true);
   await page.getByRole("button", { name: "Pin this variant" }).click();
   const water = await unfold(page, "Water");

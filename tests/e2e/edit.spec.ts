@@ -1,5 +1,5 @@
 import { expect, test } from "./fixture";
-import { expectNet, isPhone, net, netGrams, open, redo, type, undo, unfold } from "./page";
+import { expectNet, isPhone, net, netGrams, open, redo, type, undo, unfold, unfoldAll } from "./page";
 
 test("a gram more inside is a gram less lift, and the word follows", async ({ page }) => {
   await open(page, "float");
@@ -42,7 +42,7 @@ test(
   },
 );
 
-test("undo and redo by button, each edit one step", async ({ page }) => {
+test("undo and redo by button, each edit one step @long", async ({ page }) => {
   await open(page, "float");
   const values = [await netGrams(page)];
   const water = await unfold(page, "Water");
@@ -81,7 +81,7 @@ test("a drag of a slider is one step, whatever it passes on the way", async ({ p
   await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeDisabled();
 });
 
-test("a bib's angle is drawn with its complement", async ({ page }) => {
+test("a bib's angle is drawn with its complement @long", async ({ page }) => {
   await open(page, "float");
   const bib = await unfold(page, "Bib and tie eye");
   await type(bib, "Bib angle", "55");
@@ -110,7 +110,24 @@ test(
   },
 );
 
-test("a caution stands where its step happens, and stays away once put away", async ({ page }) => {
+test("where inches are chosen no view tells a length in millimetres or metres @long", async ({ page }) => {
+  await open(page, "weigh");
+  await page.getByRole("button", { name: /^Units/ }).click();
+  await page.getByRole("radio", { name: "in", exact: true }).check();
+  await page.keyboard.press("Escape");
+  for (const view of ["weigh", "float", "swim", "reach"]) {
+    await page.goto(`./#${view}`);
+    await expect(page.getByRole("main").getByTitle("Why this number?").first()).toBeVisible();
+    await unfoldAll(page);
+    const main = page.locator("body");
+    await expect(main).toContainText(/\d\s(in|ft)\b/);
+    const text = await main.innerText();
+    const found = text.match(/.{0,40}\d[\s\u202f](mm|cm|m|mm\/s|m\/s)(?![\wµ·²³⁴/]).{0,20}/g) ?? [];
+    expect(found, `in ${view}`).toEqual([]);
+  }
+});
+
+test("a caution stands where its step happens, and stays away once put away @long", async ({ page }) => {
   await open(page, "float");
   const coats = await unfold(page, "Coats");
   const caution = coats.getByRole("note", { name: /^Caution/ });

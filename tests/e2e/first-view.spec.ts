@@ -15,7 +15,7 @@ test("the first view is light", async ({ page }) => {
   });
   await page.goto("./");
   // The stage has drawn with its engine, and the worker has recorded a whole run: nothing more is coming.
-  await expect(page.locator("[data-renderer=webgl], [data-renderer=canvas]").first()).toBeVisible();
+  await expect(page.locator("[data-renderer=canvas]").first()).toBeVisible();
   await recorded(page);
 
   const scripts = await Promise.all(loads);

@@ -17,9 +17,18 @@ const shared = plain.extend<object, { common: Common }>({
     async ({ browser }, use, { project }) => {
       const { viewport, locale, timezoneId, baseURL, hasTouch, isMobile } = project.use;
       const wished = { viewport, locale, timezoneId, baseURL, hasTouch, isMobile };
+      // A worker that keeps the files would answer before a test can: it has tests of its own.
       const given = Object.fromEntries(Object.entries(wished).filter(([, value]) => value !== undefined));
-      const context = await browser.newContext(given);
+      const context = await browser.newContext({ ...given, serviceWorkers: "block" });
+      // No test can press in the system's own dialog of files: a page without one downloads. keep.spec.ts gives it another.
+      await context.addInitScript(() => {
+        for (const name of ["showSaveFilePicker", "showOpenFilePicker"])
+          Object.defineProperty(window, name, { value: undefined, configurable: true, writable: true });
+      });
       const stays = await context.newPage();
+      // A page of the same site: an empty one would keep a process in which the tests' pages may not be.
+      await stays.route("**/favicon.ico", (route) => route.fulfill({ status: 204 }));
+      await stays.goto("./icon.svg");
       await use({ context, protocol: await context.newCDPSession(stays) });
       await context.close();
     },
@@ -45,6 +54,8 @@ export const test = shared.extend<{ allow: (message: RegExp) => void }>({
       const allowed: RegExp[] = [
         // Chromium's own remark on pictures taken of a drawing surface; says nothing about the page.
         /GPU stall due to ReadPixels/,
+        // The shared context gives no service worker.
+        /Service Worker registration blocked by Playwright/,
       ];
       const origin = new URL(baseURL ?? "").origin;
       const strayed: string[] = [];

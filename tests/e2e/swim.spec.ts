@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "@playwright/test";
 import { expect, test } from "./fixture";
-import { clock, expectAccessible, open, recorded, type, undo, unfold, unfoldAll } from "./page";
+import { clock, expectAccessible, numberIn, open, recorded, type, undo, unfold, unfoldAll } from "./page";
 
 const strip = (page: Page) => page.getByRole("listbox", { name: "Moves of the cadence" });
 const move = (page: Page, at: number) => strip(page).getByRole("option").nth(at);
@@ -33,7 +33,7 @@ test("moves by keys: choose, lengthen, put elsewhere, duplicate, delete; each is
   await expect(move(page, 1)).toHaveAccessibleName(/8\.0.s/);
 });
 
-test("a move is dragged longer and to another place, each drag one step of undo", async ({ page }) => {
+test("a move is dragged longer and to another place, each drag one step of undo @long", async ({ page }) => {
   await open(page, "swim", true);
   await recorded(page);
   const box = await move(page, 1).boundingBox();
@@ -59,7 +59,7 @@ test("a move is dragged longer and to another place, each drag one step of undo"
 });
 
 test(
-  "a rhythm fills the cast, its numbers are typed, and it is saved with the scenario",
+  "a rhythm fills the cast, its numbers are typed, and it is saved with the scenario @long",
   { tag: "@phone-only" },
   async ({ page }) => {
     await open(page, "swim", true);
@@ -96,11 +96,15 @@ test("events are listed and lead there; the strike zone tells its time; weed and
   await runs.click();
   await expect.poll(() => clock(page)).toBeGreaterThan(2);
   await expect(runs).toHaveAttribute("aria-current", "true");
-  const marks = await unfold(page, "Marks in the water");
+  const marks = await unfold(page, "Current and marks");
   await marks.getByLabel("Strike zone", { exact: true }).check();
   await type(marks, "Strike zone from", "0.5");
   await type(marks, "Strike zone to", "1.2");
   await expect(page.getByRole("button", { name: /^In the strike zone: \d/ })).toBeVisible();
+  // One truth: the cast is not yet at the depth that Reach tells, and how far it still has to be reeled is said.
+  await expect(page.getByRole("button", { name: /^Steady tow: 1\.52/ })).toBeVisible();
+  await expect(page.getByText(/not yet at depth: reel \d+\.\d.m more/)).toBeVisible();
+  await expect(page.getByRole("figure", { name: "Depth track" })).toContainText("steady tow: 1.52");
   await marks.getByLabel("Weed", { exact: true }).check();
   await type(marks, "Weed tops", "0.6");
   await recorded(page);
@@ -113,7 +117,7 @@ test("events are listed and lead there; the strike zone tells its time; weed and
   await expect(page.getByRole("dialog", { name: /Beats a second/ })).toContainText("does not simulate");
 });
 
-test("variants go through the same cadence: in curves and track by letter and dashes, in a table", async ({
+test("variants go through the same cadence: in curves and track by letter and dashes, in a table @long", async ({
   page,
 }) => {
   await open(page, "swim", true);
@@ -134,6 +138,13 @@ test("variants go through the same cadence: in curves and track by letter and da
   // Name, now, A and B.
   await expect(table.getByRole("row", { name: /^Deepest/ }).getByRole("button")).toHaveCount(3);
   await expect(table.getByRole("row", { name: /^Rise in the pause/ }).getByRole("button")).toHaveCount(3);
+  // What was changed, by name and by how much; and a name of one's own.
+  await expect(table.getByRole("row", { name: /^Changed since/ })).toContainText("bib angle 25 → 55° (+30°)");
+  await table.getByRole("textbox", { name: "Name of variant B" }).fill("flat bib");
+  await table.getByRole("textbox", { name: "Name of variant B" }).press("Enter");
+  await tab(page, /Curves/).click();
+  await tab(page, /Compare/).click();
+  await expect(table.getByRole("textbox", { name: "Name of variant B" })).toHaveValue("flat bib");
   await tab(page, /Curves/).click();
   const depth = page.getByRole("figure", { name: "Depth", exact: true });
   await expect(depth.locator("path[data-label='A']")).toHaveAttribute("stroke-dasharray", /\d/);
@@ -148,15 +159,92 @@ test("variants go through the same cadence: in curves and track by letter and da
   await expect(depth.locator("path[data-label='B']")).toHaveCount(1);
 });
 
+test("forces are shown without shrinking the stage, listed with their sum, and added up head to tail @long", async ({
+  page,
+}) => {
+  await open(page, "swim", true);
+  await recorded(page);
+  const stage = page.getByRole("img", { name: /^On the line/ });
+  const before = await stage.boundingBox();
+  const shows = page.getByRole("group", { name: "What the drawing shows" });
+  await shows.getByRole("button", { name: "Forces" }).click();
+  await page.getByRole("slider", { name: "Time" }).fill("6");
+  const list = page.getByRole("list", { name: "Forces at this moment" });
+  await expect(list.getByRole("button", { name: /^T, Line: \d/ })).toBeVisible();
+  // In a steady tow nothing is left over.
+  const left = await list.getByRole("button", { name: /^R, Sum of all forces/ }).innerText();
+  expect(left).toMatch(/mN/);
+  expect(numberIn(left.replace(/^R/, ""))).toBeLessThan(2);
+  await expect(page.getByLabel("Length of the arrows")).toHaveValue("linear");
+  await page.getByLabel("Length of the arrows").selectOption("log");
+  await shows.getByRole("button", { name: "Sum", exact: true }).click();
+  // What is added up is drawn to one linear scale.
+  await expect(page.getByLabel("Length of the arrows")).toHaveValue("linear");
+  await expect(page.getByLabel("Length of the arrows")).toBeDisabled();
+  expect(await stage.boundingBox()).toEqual(before);
+  // No button lies over the picture.
+  const bar = await shows.boundingBox();
+  expect((bar?.y ?? Infinity) + (bar?.height ?? 0)).toBeLessThanOrEqual(before?.y ?? 0);
+});
+
+test("strip and curves zoom together about the playhead, by keys and wheel, down to one twitch @long", async ({
+  page,
+}) => {
+  await open(page, "swim", true);
+  await recorded(page);
+  await page.getByRole("slider", { name: "Time in the recording" }).fill("14.2");
+  await tab(page, /Curves/).click();
+  const depth = page.getByRole("figure", { name: "Depth", exact: true });
+  const ticks = async (): Promise<number[]> =>
+    (await depth.locator(".grid text[text-anchor='middle']").allTextContents())
+      .map((text) => Number.parseFloat(text))
+      .filter(Number.isFinite);
+  const wide = (at: number): Promise<number> => move(page, at).evaluate((block) => block.clientWidth);
+  const twitch = await wide(3);
+  await page.getByRole("heading", { name: "This retrieve" }).click();
+  for (let i = 0; i < 3; i++) await page.keyboard.press("z");
+  await expect.poll(() => wide(3)).toBeGreaterThan(6 * twitch);
+  // The playhead is in sight on the strip, and the curves show its seconds alone.
+  await expect(move(page, 3)).toBeInViewport();
+  await expect(depth.locator(".cursor")).toBeAttached();
+  const seconds = await ticks();
+  expect(Math.min(...seconds)).toBeGreaterThan(12);
+  expect(Math.max(...seconds)).toBeLessThan(16);
+  await page.keyboard.down("Control");
+  await depth.getByRole("slider").hover();
+  for (let i = 0; i < 12; i++) await page.mouse.wheel(0, -200);
+  await page.keyboard.up("Control");
+  // Down to 0.4 s: the twitch of 0.45 s is wider than what is in sight.
+  await expect
+    .poll(() => wide(3))
+    .toBeGreaterThan(
+      await page.getByRole("region", { name: "The cadence in time" }).evaluate((one) => one.clientWidth),
+    );
+  await expect(page.getByRole("button", { name: "Fewer seconds" })).toBeDisabled();
+  for (let i = 0; i < 7; i++) await page.keyboard.press("Shift+Z");
+  await expect.poll(() => wide(3)).toBeLessThan(1.1 * twitch + 2);
+  expect(Math.min(...(await ticks()))).toBe(0);
+});
+
 test("a picture and a film of the stage", async ({ page }) => {
   await open(page, "swim", true);
   await recorded(page);
-  await expect(page.locator("[data-renderer=webgl], [data-renderer=canvas]").first()).toBeVisible();
+  await expect(page.locator("[data-renderer=canvas]").first()).toBeVisible();
   const save = page.getByRole("group", { name: "Save of this run" });
   const picture = page.waitForEvent("download");
   await save.getByRole("button", { name: "Picture" }).click();
   const png = readFileSync(await (await picture).path());
   expect(png.subarray(1, 4).toString("latin1")).toBe("PNG");
+  const stage = await page.locator("[data-renderer] canvas").first().boundingBox();
+  // Under the stage stands the strip with name, time and scale bar.
+  expect(png.readUInt32BE(16)).toBe(Math.round(stage?.width ?? 0));
+  expect(png.readUInt32BE(20)).toBe(Math.round(stage?.height ?? 0) + 40);
+  const vector = page.waitForEvent("download");
+  await save.getByRole("button", { name: "SVG" }).click();
+  const svg = readFileSync(await (await vector).path(), "utf8");
+  expect(svg).toMatch(/^<svg [^>]*aria-label="Coldwater suspender 90, \d+\.\d\d\u202fs"/);
+  expect(svg).toMatch(/>\d+\u202fmm<\/text>/);
+  expect(svg).not.toMatch(/NaN|undefined|<script|href/);
   await page.getByRole("button", { name: "One tenth speed" }).click();
   const film = page.waitForEvent("download");
   await save.getByRole("button", { name: "Film" }).click();
@@ -168,7 +256,7 @@ test("a picture and a film of the stage", async ({ page }) => {
   expect(webm.length).toBeGreaterThan(2000);
 });
 
-test("axe finds nothing in curves, comparison and the numbers of a move", async ({ page }) => {
+test("axe finds nothing in curves, comparison and the numbers of a move @long", async ({ page }) => {
   await open(page, "swim", true);
   await recorded(page);
   await page.getByRole("button", { name: "Pin this variant" }).click();

@@ -3,8 +3,8 @@ import { clock, open, recorded, unfold } from "./page";
 
 for (const view of ["float", "swim"] as const) {
   test(
-    `every number of the ${view} answers why, and gives the focus back`,
-    { tag: view === "float" ? "@phone" : [] },
+    `every number of the ${view} answers why, and gives the focus back${view === "swim" ? " @long" : ""}`,
+    { tag: view === "float" ? "@phone-long" : [] },
     async ({ page }) => {
       await open(page, view, true);
       await recorded(page);
@@ -30,6 +30,8 @@ for (const view of ["float", "swim"] as const) {
       for (let i = 0; i < count; i++) {
         const number = numbers.nth(i);
         if (!(await number.isVisible())) continue;
+        // A screen reader hears which figure it is: its name, then the number.
+        await expect(number).toHaveAccessibleName(/^[A-Z].*\p{L}.*(: .*)?\. Why\?$/u);
         // The button itself: numbers that come late may stand before it in the row.
         const button = await number.elementHandle();
         await button.focus();
@@ -59,7 +61,7 @@ for (const view of ["float", "swim"] as const) {
   );
 }
 
-test("a press elsewhere puts the answer away and keeps the focus it went to", async ({ page }) => {
+test("a press elsewhere puts the answer away and keeps the focus it went to @long", async ({ page }) => {
   await open(page, "float", true);
   const panel = page.getByRole("dialog");
   const field = (await unfold(page, "Water")).getByRole("textbox").first();
@@ -79,7 +81,7 @@ test("a press elsewhere puts the answer away and keeps the focus it went to", as
   await expect(page.getByRole("button", { name: /^Net buoyancy/ })).toBeFocused();
 });
 
-test("the account's rows stand behind the net buoyancy", async ({ page }) => {
+test("the account's rows stand behind the net buoyancy @long", async ({ page }) => {
   await open(page, "float", true);
   await page.getByRole("button", { name: /^Net buoyancy/ }).click();
   const rows = page.getByRole("dialog").locator("tbody tr");

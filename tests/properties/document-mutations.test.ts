@@ -1,98 +1,21 @@
 import { spawnSync } from "node:child_process";
-import { readFileSync, readdirSync } from "node:fs";
-import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { fieldAt, pathSteps, pathText, scenarioJsonSchema, valueAt } from "../../src/document";
+import { fieldAt, pathSteps, pathText, valueAt } from "../../src/document";
 import { LARGEST_TEXT } from "../../src/document/json";
-import { random as seeded } from "../../src/model/base";
 import { main } from "../../src/runner/main";
-import { sample } from "../unit/document/sample";
-
-/**
- * Three hundred spoilt files: each must be refused with exit 2, nothing on standard output, and a message that
- * has the place and a remedy. What is spoilt is drawn with a fixed seed from the scenarios of the project.
- */
-
-type Json = null | boolean | number | string | Json[] | { [key: string]: Json };
-type Path = readonly (string | number)[];
-
-interface Spoilt {
-  readonly what: string;
-  readonly text: string;
-  /** The message names this path; "" where the file as a whole is at fault. */
-  readonly path: string;
-}
-
-const originals: readonly Json[] = [
-  sample() as Json,
-  ...readdirSync("scenarios").map(
-    (name) => JSON.parse(readFileSync(join("scenarios", name), "utf8")) as Json,
-  ),
-];
-
-const random = seeded(20_260_101);
-const pick = <T>(list: readonly T[]): T => {
-  const one = list[Math.floor(random.uniform() * list.length)];
-  if (one === undefined) throw new Error("nothing to pick from");
-  return one;
-};
-
-/** Paths of all values that pass the test, expectations left out: their `value` may be anything. */
-function places(root: Json, test: (value: Json, path: Path) => boolean): Path[] {
-  const out: Path[] = [];
-  const walk = (value: Json, path: Path) => {
-    if (path[0] === "expect") return;
-    if (path.length > 0 && test(value, path)) out.push(path);
-    if (Array.isArray(value))
-      value.forEach((one, i) => {
-        walk(one, [...path, i]);
-      });
-    else if (typeof value === "object" && value !== null) {
-      for (const [key, one] of Object.entries(value)) walk(one, [...path, key]);
-    }
-  };
-  walk(root, []);
-  return out;
-}
-
-/** A deep copy with the value at a path replaced. */
-function put(root: Json, path: Path, value: Json): Json {
-  const copy = structuredClone(root);
-  const parent = valueAt(copy, path.slice(0, -1)) as Record<string | number, Json>;
-  parent[path.at(-1) ?? ""] = value;
-  return copy;
-}
-
-const isNumber = (value: Json) => typeof value === "number";
-const isObject = (value: Json) => typeof value === "object" && value !== null && !Array.isArray(value);
-const text = (value: Json) => JSON.stringify(value, null, 2);
-
-/** The text with one number replaced by a word that JSON has not. */
-function withWord(root: Json, path: Path, word: string): string {
-  const mark = "<<<mark>>>";
-  return text(put(root, path, mark)).replace(JSON.stringify(mark), word);
-}
-
-interface Schema {
-  properties?: Record<string, Schema>;
-  required?: string[];
-  items?: Schema;
-  oneOf?: Schema[];
-}
-
-/** Keys that the published JSON Schema requires of the group at a path. */
-function required(root: Json, path: Path): string[] {
-  let schemas: Schema[] = [scenarioJsonSchema()];
-  for (const step of path) {
-    schemas = schemas.flatMap((one) => {
-      const next = typeof step === "number" ? one.items : one.properties?.[step];
-      return next === undefined ? [] : (next.oneOf ?? [next]);
-    });
-  }
-  const group = valueAt(root, path) as Record<string, Json>;
-  const fitting = schemas.filter((one) => Object.keys(group).every((key) => key in (one.properties ?? {})));
-  return fitting[0]?.required ?? [];
-}
+import {
+  originals,
+  random,
+  pick,
+  places,
+  put,
+  isNumber,
+  isObject,
+  text,
+  withWord,
+  required,
+} from "./spoiling";
+import type { Json, Spoilt } from "./spoiling";
 
 const kinds: Record<string, () => Spoilt> = {
   "another type": () => {
@@ -266,6 +189,137 @@ const kinds: Record<string, () => Spoilt> = {
   },
 };
 
+/** How a text of the file looks in other encodings than UTF-8. */
+const encodings: Record<string, (whole: string) => Uint8Array> = {
+  "UTF-16 LE": (whole) => Buffer.from(whole, "utf16le"),
+  "UTF-16 LE with a mark": (whole) => Buffer.from(`\uFEFF${whole}`, "utf16le"),
+  "UTF-16 BE": (whole) => Buffer.from(whole, "utf16le").swap16(),
+  "UTF-16 BE with a mark": (whole) => Buffer.from(`\uFEFF${whole}`, "utf16le").swap16(),
+  "UTF-32 LE": (whole) => utf32(whole),
+  "UTF-32 LE with a mark": (whole) => utf32(`\uFEFF${whole}`),
+  "UTF-32 BE": (whole) => Buffer.from(utf32(whole)).swap32(),
+  "Latin 1": (whole) => Buffer.from(`${whole.slice(0, 1)}"näme": 1,${whole.slice(1)}`, "latin1"),
+};
+
+function utf32(whole: string): Buffer {
+  const characters = Array.from(whole);
+  const out = Buffer.alloc(4 * characters.length);
+  characters.forEach((one, i) => out.writeUInt32LE(one.codePointAt(0) ?? 0, 4 * i));
+  return out;
+}
+
+/** No character of UTF-8: stray and missing tails, longer forms than needed, halves of characters, beyond Unicode's end. */
+const noCharacters: readonly (readonly number[])[] = [
+  ...[
+    [0x80],
+    [0xbf],
+    [0xc0, 0x80],
+    [0xc1, 0xbf],
+    [0xc3],
+    [0xe0, 0x80, 0x80],
+    [0xe2, 0x82],
+    [0xed, 0xa0, 0x80],
+  ],
+  ...[
+    [0xf0, 0x80, 0x80, 0x80],
+    [0xf0, 0x9f, 0x98],
+    [0xf4, 0x90, 0x80, 0x80],
+    [0xf5],
+    [0xfe],
+    [0xff],
+    [0xe9, 0x20],
+  ],
+];
+
+Object.assign(kinds, {
+  "another encoding": () => {
+    const [what, encode] = pick(Object.entries(encodings));
+    return { what, text: encode(text(pick(originals))), path: "" };
+  },
+  "bytes that are no character": () => {
+    const whole = Buffer.from(text(pick(originals)));
+    const at = Math.floor(random.uniform() * whole.length);
+    const odd = pick(noCharacters);
+    return {
+      what: `${odd.map((byte) => byte.toString(16)).join(" ")} at ${at}`,
+      text: Buffer.concat([whole.subarray(0, at), Buffer.from(odd), whole.subarray(at)]),
+      path: "",
+    };
+  },
+  "half of a character": () => {
+    const root = pick(originals);
+    const half = pick(["\\ud83d", "\\ude00", "\\ude00\\ud83d", "\\ud83d\\ud83d\\ude00"]);
+    return { what: half, text: withWord(root, ["name"], `"a${half}b"`), path: "name" };
+  },
+  "a number too large": () => {
+    const root = pick(originals);
+    const path = pick(places(root, (value, at) => isNumber(value) && at[0] !== "version"));
+    const word = pick([
+      `1${"0".repeat(400)}`,
+      `-${"9".repeat(100_000)}`,
+      `1e${"9".repeat(50)}`,
+      "1e309",
+      "-1e+400",
+      "123456789e999999999",
+    ]);
+    const what = `${pathText(path)} = ${word.slice(0, 20)}`;
+    return { what, text: withWord(root, path, word), path: pathText(path) };
+  },
+  "brackets without end": () => {
+    const deep = 10 ** (1 + Math.floor(random.uniform() * 5));
+    const [what, word] = pick<[string, string]>([
+      ["lists", "[".repeat(25 + deep) + "]".repeat(25 + deep)],
+      ["open lists", "[".repeat(25 + deep)],
+      ["groups", '{"a":'.repeat(25 + deep) + "1" + "}".repeat(25 + deep)],
+      ["open groups", '{"a":'.repeat(25 + deep)],
+      ["both", '[{"a":'.repeat(25 + deep)],
+    ]);
+    return { what: `${deep} ${what}`, text: withWord(pick(originals), ["notes"], word), path: "notes" };
+  },
+  "a key twice inside": () => {
+    const root = pick(originals);
+    const path = pick(places(root, (value) => isObject(value) && Object.keys(value as object).length > 0));
+    const key = pick(Object.keys(valueAt(root, path) as object));
+    // The same key once more, plain or with an escape in it: both are one key.
+    const [first = "", ...rest] = key;
+    const again = pick([key, `\\u${first.charCodeAt(0).toString(16).padStart(4, "0")}${rest.join("")}`]);
+    const marked = text(put(root, [...path, "<<<mark>>>"], 1));
+    return {
+      what: `${again} twice in ${pathText(path)}`,
+      text: marked.replace("<<<mark>>>", again),
+      path: pathText([...path, key]),
+    };
+  },
+  "a key of every object": () => {
+    const root = pick(originals);
+    const path = pick([[], ...places(root, isObject)]);
+    const [written, key] = pick([
+      ["\\u005f\\u005fproto\\u005f\\u005f", "__proto__"],
+      ["__proto\\u005f_", "__proto__"],
+      ...["constructor", "hasOwnProperty", "valueOf", "__defineGetter__", "toJSON", "length", ""].map(
+        (one) => [one, one],
+      ),
+    ] as [string, string][]);
+    const marked = text(put(root, [...path, "<<<mark>>>"], { polluted: true }));
+    return {
+      what: `${written} in ${pathText(path)}`,
+      text: marked.replace("<<<mark>>>", () => written),
+      path: pathText([...path, key]),
+    };
+  },
+  "thousands of keys": () => {
+    const root = pick(originals);
+    const path = pick([[], ...places(root, isObject)]);
+    const more = Object.fromEntries(Array.from({ length: 3000 }, (_, i) => [`key${i}`, i]));
+    const group = { ...(valueAt(root, path) as Record<string, Json>), ...more };
+    return {
+      what: `in ${pathText(path)}`,
+      text: text(path.length === 0 ? group : put(root, path, group)),
+      path: pathText([...path, "key0"]),
+    };
+  },
+} satisfies typeof kinds);
+
 function parses(spoilt: string): boolean {
   try {
     JSON.parse(spoilt);
@@ -275,7 +329,7 @@ function parses(spoilt: string): boolean {
   }
 }
 
-const COUNT = 300;
+const COUNT = 1000;
 const names = Object.keys(kinds);
 const spoiltFiles = Array.from({ length: COUNT }, (_, i) => {
   const name = names[i % names.length] ?? "";
@@ -284,13 +338,14 @@ const spoiltFiles = Array.from({ length: COUNT }, (_, i) => {
   return { name, ...make() };
 });
 
-const command = (file: string) => {
+const command = (file: string | Uint8Array) => {
   let out = "";
   let err = "";
   const exit = main(["bad.json", "--json"], {
     out: (words) => (out += words),
     err: (words) => (err += words),
-    read: () => file,
+    read: () => Buffer.from(file),
+    tryToWrite: () => undefined,
     write: () => undefined,
   });
   return { exit, out, err };

@@ -1,16 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { wrench } from "../../src/model/base";
+import { wrench, type Sym3 } from "../../src/model/base";
 import {
   createEvaluator,
   prepareCraft,
-  type Acceleration,
+  VISCOUS,
   type Craft,
   type Evaluator,
   type State,
   type Surroundings,
 } from "../../src/model/forces";
-import { Waterline } from "../../src/model/forces/waterline";
+import { Waterline } from "../../src/model/hydrostatics";
+import { Momentum } from "../../src/model/motion/momentum";
 import { ellipsoidBait, freshWater, minnow, openWater } from "../unit/forces/baits";
 import { advance } from "../unit/forces/rk4";
 
@@ -20,7 +21,9 @@ const SEED = { seed: 20, numRuns: 200 } as const;
 const bare = prepareCraft(minnow(null));
 const lipped = prepareCraft(minnow(40));
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+/** Even over the range: `fc.double` is even over the floating-point numbers, so that most of what it draws is next to 0. */
+const number = (min: number, max: number) =>
+  fc.integer({ min: 0, max: 1_000_000 }).map((k) => min + ((max - min) * k) / 1_000_000);
 const motion = (Z: fc.Arbitrary<number>): fc.Arbitrary<State> =>
   fc.record({
     u: number(-1.5, 1.5),
@@ -83,57 +86,82 @@ describe("energy, still water, no line", () => {
     }
   });
 
-  test("without a bib it never rises, from any start, also through the surface", () => {
-    const evaluator = createEvaluator(bare, openWater);
-    fc.assert(
-      fc.property(near, (s) => {
-        const slope = energySlope(evaluator, s, 1e-7);
-        evaluator.evaluate(s);
-        let sum = 0;
-        for (const [key, f] of evaluator.parts)
-          if (key !== "weight" && key !== "buoyancy") sum += power(f, s);
-        // what the slam and the shedding take is on top of the drag
-        expect(slope).toBeLessThanOrEqual(sum + 1e-5 * (1e-2 + Math.abs(sum)));
-        expect(sum).toBeLessThanOrEqual(0);
-      }),
-      { ...SEED, numRuns: 1000 },
-    );
+  /** Energy lost in a step of t seconds by the growth and the loss of added mass alone, J, and what the parts say of it. */
+  function crossing(
+    evaluator: Evaluator,
+    water: Waterline,
+    s: State,
+    t: number,
+  ): { lost: number; said: number } {
+    const shares = (at: State): number[] => {
+      water.cut(at.Z, Math.sin(at.pitch), Math.cos(at.pitch));
+      return [...water.share, water.bodyShare, water.bladeShare];
+    };
+    const [sin, cos] = [Math.sin(s.pitch), Math.cos(s.pitch)];
+    const after = { ...s, pitch: s.pitch + t * s.q, Z: s.Z + t * (s.u * sin + s.w * cos) };
+    const kinetic = (m: Sym3, { u, w, q }: { u: number; w: number; q: number }): number =>
+      (m.a11 * u * u + m.a33 * w * w + m.a55 * q * q) / 2 + m.a13 * u * w + m.a15 * u * q + m.a35 * w * q;
+    const momentum = new Momentum();
+    evaluator.evaluate(s);
+    const before = kinetic(evaluator.mass, s);
+    momentum.start(evaluator.mass, sin, cos, s);
+    evaluator.evaluate(after);
+    momentum.change(evaluator.mass, evaluator.entered, sin, cos);
+    const nu = { u: 0, w: 0, q: 0 };
+    momentum.velocity(sin, cos, momentum.x, momentum.z, momentum.l, nu);
+    const lost = before - kinetic(evaluator.mass, nu);
+
+    const { strips, hull, blade } = evaluator.craft;
+    const [was, is] = [shares(s), shares(after)];
+    const change = (i: number): number => Math.abs((is[i] ?? NaN) - (was[i] ?? NaN));
+    let said = hull.surge * change(strips.length) * (s.u - s.q * hull.centroid.z) ** 2;
+    strips.forEach((p, i) => (said += p.added * change(i) * (s.w + s.q * p.addedX) ** 2));
+    if (blade)
+      said +=
+        blade.added *
+        change(strips.length + 1) *
+        (s.u * blade.normal.x + s.w * blade.normal.z + s.q * blade.lever) ** 2;
+    return { lost, said: (openWater.density * said) / 2 };
+  }
+
+  test("through the surface it loses half of each part's changing added mass: ½ρ Σ a|Δf|(h·ν)², the bib's too", () => {
+    for (const craft of [bare, lipped]) {
+      const evaluator = createEvaluator(craft, openWater);
+      const water = new Waterline(craft);
+      fc.assert(
+        fc.property(near, (s) => {
+          const { lost, said } = crossing(evaluator, water, s, 1e-7);
+          // of second order in the share that changes, some 1e-5; rounding of an energy of 0.01 J
+          expect(Math.abs(lost - said)).toBeLessThan(1e-3 * said + 1e-15);
+        }),
+        { ...SEED, numRuns: 1000 },
+      );
+    }
   });
 
-  test("through the surface it loses, beyond drag, half of each part's changing added mass: ½ρ Σ a|ḟ|(h·ν)²", () => {
-    const evaluator = createEvaluator(bare, openWater);
-    const water = new Waterline(bare);
-    const { strips, hull } = bare;
-    let agreeing = 0;
-    fc.assert(
-      fc.property(near, (s) => {
-        const slope = energySlope(evaluator, s, 1e-7);
-        evaluator.evaluate(s);
-        const [sin, cos] = [Math.sin(s.pitch), Math.cos(s.pitch)];
-        water.cut(s.Z, sin, cos, s.u * sin + s.w * cos, s.q);
-        let sum = 0;
-        for (const [key, f] of evaluator.parts)
-          if (key !== "weight" && key !== "buoyancy") sum += power(f, s);
-        let lost = hull.surge * Math.abs(water.bodyRate) * (s.u - s.q * hull.centroid.z) ** 2;
-        strips.forEach(
-          (p, i) => (lost += p.added * Math.abs(water.rate[i] ?? NaN) * (s.w + s.q * p.addedX) ** 2),
-        );
-        const expected = sum - 0.5 * openWater.density * lost;
-        if (Math.abs(slope - expected) < 1e-4 * (1e-2 + Math.abs(expected))) agreeing += 1;
-      }),
-      { ...SEED, numRuns: 1000 },
-    );
-    // the slope of a share that begins or ends within the difference is not seen: a few states in a thousand
-    expect(agreeing).toBeGreaterThan(990);
+  test("in no step, however long, does going under or coming out gain any", () => {
+    for (const craft of [bare, lipped]) {
+      const evaluator = createEvaluator(craft, openWater);
+      const water = new Waterline(craft);
+      fc.assert(
+        fc.property(near, number(1e-5, 5e-3), (s, t) => {
+          expect(crossing(evaluator, water, s, t).lost).toBeGreaterThan(-1e-15);
+        }),
+        { ...SEED, numRuns: 1000 },
+      );
+    }
   });
 
   test("every drag takes energy, whatever the motion", () => {
+    // not the bib: in its moment is what takes back the added mass's couple (docs/model.md §6.4), and that may give some
+    const drags = VISCOUS.filter((key) => key !== "bib");
+    expect(drags.length).toBeGreaterThan(0);
     for (const around of [freshWater, openWater]) {
       const evaluator = createEvaluator(lipped, around);
       fc.assert(
         fc.property(near, (s) => {
           evaluator.evaluate(s);
-          for (const key of ["crossflow", "axial", "tail", "hooks"] as const) {
+          for (const key of drags) {
             const f = evaluator.parts.get(key);
             expect(f && power(f, s)).toBeLessThanOrEqual(0);
           }
@@ -153,36 +181,6 @@ describe("energy, still water, no line", () => {
         expect(Math.abs(power({ x, z, m }, s))).toBeLessThanOrEqual(1e-12 * size + 1e-18);
       }),
       SEED,
-    );
-  });
-
-  test("in runs of a second and a half through the surface it never rises", () => {
-    const evaluator = createEvaluator(bare, openWater);
-    const out: Acceleration = [0, 0, 0];
-    fc.assert(
-      fc.property(near, (start) => {
-        const s = { ...start };
-        const h = 2.5e-4;
-        evaluator.evaluate(s);
-        const first = evaluator.energy();
-        let least = first;
-        let worst = 0;
-        let lowest = first;
-        for (let i = 0; i < 6000; i++) {
-          advance(s, h, (p) => {
-            evaluator.evaluate(p);
-            return evaluator.accelerate(null, out);
-          });
-          evaluator.evaluate(s);
-          const e = evaluator.energy();
-          worst = Math.max(worst, e - least);
-          least = Math.min(least, e);
-          lowest = Math.min(lowest, e);
-        }
-        // A step across a kink (a slab that begins to go under) has an error of second order in h: 1e-4 of what is lost.
-        expect(worst).toBeLessThan(1e-4 * (first - lowest) + 1e-9);
-      }),
-      { ...SEED, numRuns: 8 },
     );
   });
 

@@ -2,7 +2,7 @@
 // are all there are. Starts are drawn at random with a fixed seed.
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { energy } from "../../src/model/forces";
+import { energy, VISCOUS } from "../../src/model/forces";
 import { minnow, rattler, water } from "../unit/motion/baits";
 import { wholeEnergy, wholeImpulse } from "../unit/motion/books";
 import { free } from "../unit/motion/free";
@@ -50,7 +50,7 @@ describe("energy in still water, without line", () => {
       fc.property(anyStart, (start) => {
         const made = free(bait, around, start);
         // Drag takes more in a step than the step's own error gives back: nothing but round-off is left.
-        expect(greatestRise(made, 2, () => energy(made.craft, made.stepper.state, around))).toBeLessThan(
+        expect(greatestRise(made, 2, () => energy(made.craft, made.stepper.bait.state, around))).toBeLessThan(
           1e-9,
         );
       }),
@@ -78,7 +78,7 @@ describe("energy in still water, without line", () => {
       fc.property(leap, (start) => {
         const made = free(bait, around, start, { rate });
         expect(
-          greatestRise(made, 2, () => energy(made.craft, made.stepper.state, around), rate),
+          greatestRise(made, 2, () => energy(made.craft, made.stepper.bait.state, around), rate),
         ).toBeLessThan(tolerance);
       }),
       seeded(numRuns),
@@ -108,14 +108,13 @@ describe("energy in still water, without line", () => {
       fc.property(anyStart, (start) => {
         const { stepper, craft, dynamics } = free(bait, around, start);
         // weight and buoyancy are in the potential energy
-        const listed = ["crossflow", "axial", "tail", "bib", "hooks"] as const;
         const power = (): number =>
-          listed.reduce((sum, key) => {
+          VISCOUS.reduce((sum, key) => {
             const { x, z, m } = dynamics.parts.get(key)!;
-            const { u, w, q } = stepper.state;
+            const { u, w, q } = stepper.bait.state;
             return sum + x * u + z * w + m * q;
           }, 0);
-        const first = energy(craft, stepper.state, around);
+        const first = energy(craft, stepper.bait.state, around);
         let work = 0;
         let turnover = 0;
         let last = power();
@@ -127,7 +126,7 @@ describe("energy in still water, without line", () => {
           turnover += Math.abs(done);
           last = now;
         }
-        const change = energy(craft, stepper.state, around) - first;
+        const change = energy(craft, stepper.bait.state, around) - first;
         expect(Math.abs(change - work) / turnover).toBeLessThan(1e-3);
       }),
       seeded(20),

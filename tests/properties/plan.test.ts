@@ -2,19 +2,28 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { assemble } from "../../src/model/bait";
 import type { Bait, BallastSpec } from "../../src/model/bait";
+import { ballastPlan } from "../../src/model/plan";
+import type { PlanKind, PlanOptions, PlanTarget, PlanZone } from "../../src/model/plan";
 import { halfBreadthAt, shapeOf } from "../../src/model/shape";
-import { ballastPlan, restTrim } from "../../src/model/statics";
-import type { PlanKind, PlanOptions, PlanTarget, PlanZone } from "../../src/model/statics";
+import { band, draws, floating, restTrim } from "../../src/model/statics";
 import { deg, g, LEAD, MINNOW, mm, STEEL, stuff, TIN } from "../unit/bait/fixtures";
 
 /**
- * The plan against every possibility tried out: plain loops over kinds, counts, heights and stations, each bait put together
- * whole by the account and asked for its net buoyancy and rest trim. The grid, the wall and the order of plans are those that
- * the plan states; nothing of its search is used.
+ * The plan against every possibility tried out: plain loops over kinds, counts and stations, each bait put together whole by
+ * the account and asked for its net buoyancy, rest trim and metacentric height. The grid, the wall and the rule that weights
+ * stand as low as they can are those that the plan states; nothing of its search is used.
  */
 const WATER = 998.2;
 // No wire and no bib: what stands in a hole's way has its own tests.
-const BODY = { ...MINNOW, ballast: [], chambers: [], wires: [], bib: null, bench: [] };
+const BODY = {
+  ...MINNOW,
+  body: stuff("wood", 850, "wood"),
+  ballast: [],
+  chambers: [],
+  wires: [],
+  bib: null,
+  bench: [],
+};
 const drawn = shapeOf(BODY.shape);
 const plain = assemble(BODY, { drawn });
 const found = { bodyDensity: plain.bodyDensity, volumeFactor: plain.volumeFactor };
@@ -26,69 +35,58 @@ interface Load {
   readonly ballast: BallastSpec;
 }
 
-/** Every load that one place can hold, seat by seat. */
+/** Every load that one place can hold, seat by seat: the first plug, in steps, with which the hole has room. */
 function loadsOf(kinds: readonly PlanKind[], zone: PlanZone, o: Required<PlanOptions>): Load[] {
   const out: Load[] = [];
   kinds.forEach((kind, k) => {
     for (let count = 1; count <= Math.min(kind.count, o.pieces); count++)
-      for (let lift = 0; lift < o.heights; lift++) {
-        const drills = o.drills.filter((d) => d >= kind.across).sort((a, b) => a - b);
-        const D = drills[0];
-        if (D === undefined) continue;
-        const plug = zone.wall + lift * o.heightStep;
-        const depth = plug + count * kind.along;
-        for (let i = 0; i * o.stationStep <= zone.to + 1e-12; i++) {
-          const s = i * o.stationStep;
-          if (s < zone.from - 1e-12) continue;
-          const bottom = drawn.section(s).bottom;
-          const low = bottom + plug;
-          const high = bottom + depth;
-          const clear = [s - D / 2, s, s + D / 2].every((at) => {
+      for (let i = 0; i * o.stationStep <= zone.to + 1e-12; i++) {
+        const s = i * o.stationStep;
+        const D = o.drills.filter((d) => d >= kind.across).sort((a, b) => a - b)[0];
+        if (D === undefined || s < zone.from - 1e-12) continue;
+        const bottom = drawn.section(s).bottom;
+        const beside = (z: number): boolean =>
+          [s - D / 2, s, s + D / 2].every((at) => {
             const section = drawn.section(at);
             return (
-              low >= section.bottom + zone.wall - 1e-9 &&
-              high <= section.top - zone.wall + 1e-9 &&
-              [low, high].every((z) => halfBreadthAt(section, z) >= D / 2 + zone.wall - 1e-9)
+              z >= section.bottom + zone.wall - 1e-9 &&
+              z <= section.top - zone.wall + 1e-9 &&
+              halfBreadthAt(section, z) >= D / 2 + zone.wall - 1e-9
             );
           });
-          if (!clear) continue;
-          out.push({
-            kind: k,
-            count,
-            half: D / 2,
-            ballast: {
-              name: `${k}`,
-              at: { x: -s, z: (low + high) / 2 },
-              mass: count * kind.mass,
-              stuff: kind.stuff,
-              where: "inside",
-              hole: (Math.PI / 4) * D * D * depth,
-              filler: o.filler,
-            },
-          });
-        }
+        let lift = 0;
+        while (lift < 100 && !beside(bottom + zone.wall + lift * o.heightStep)) lift++;
+        const plug = zone.wall + lift * o.heightStep;
+        const depth = plug + count * kind.along;
+        if (lift === 100 || !beside(bottom + depth)) continue;
+        out.push({
+          kind: k,
+          count,
+          half: D / 2,
+          ballast: {
+            name: `${k}`,
+            at: { x: -s, z: bottom + plug + (count * kind.along) / 2 },
+            mass: count * kind.mass,
+            stuff: kind.stuff,
+            where: "inside",
+            hole: (Math.PI / 4) * D * D * depth,
+            filler: o.filler,
+          },
+        });
       }
   });
   return out;
 }
 
-type Rank = readonly number[];
-const less = (a: Rank, b: Rank): boolean => {
-  for (let i = 0; i < a.length; i++) {
-    const [p, q] = [a[i] ?? 0, b[i] ?? 0];
-    if (Math.abs(p - q) > 1e-9) return p < q;
-  }
-  return false;
-};
-
+/** Every bait that meets the target and stays upright. */
 function exhaustive(
   kinds: readonly PlanKind[],
   target: PlanTarget,
   zone: PlanZone,
   o: Required<PlanOptions>,
-): { readonly rank: Rank | null; readonly tried: number } {
+): { readonly fitting: { readonly bait: Bait; readonly lead: boolean }[]; readonly tried: number } {
   const loads = loadsOf(kinds, zone, o);
-  let rank: Rank | null = null;
+  const fitting: { bait: Bait; lead: boolean }[] = [];
   let tried = 0;
   const offer = (chosen: readonly Load[]): void => {
     for (const l of chosen) {
@@ -101,22 +99,14 @@ function exhaustive(
     const rest = restTrim(bait);
     const net = WATER * displaced - mass;
     const n = (net - target.net) / target.netTolerance;
-    const t = target.trim === null ? 0 : ((rest.pitch ?? Math.PI) - target.trim) / target.trimTolerance;
-    if (Math.abs(n) > 1 || Math.abs(t) > 1 || rest.BG < target.leastBG) return;
-    const misfit = Math.hypot(n, t);
-    const own = [
-      chosen.some((l) => kinds[l.kind]?.lead) ? 1 : 0,
-      Math.ceil(misfit * 10 - 1e-9),
-      chosen.length,
-      chosen.reduce((c, l) => c + l.count, 0),
-      misfit,
-    ];
-    if (!rank || less(own, rank)) rank = own;
+    const t = ((rest.pitch ?? Math.PI) - (target.trim ?? 0)) / target.trimTolerance;
+    // What stands at the very edge is left out: the plan rounds its heights to 0.01 mm.
+    if (Math.abs(n) > 0.98 || Math.abs(t) > 0.98 || rest.BG < (target.leastBG ?? 0) * 1.02) return;
+    fitting.push({ bait, lead: chosen.some((l) => kinds[l.kind]?.lead) });
   };
   offer([]);
   loads.forEach((a, i) => {
     offer([a]);
-    if (o.places < 2) return;
     for (let j = i; j < loads.length; j++) {
       const b = loads[j];
       if (!b || Math.abs(a.ballast.at.x - b.ballast.at.x) < a.half + b.half + zone.clearance - 1e-12)
@@ -124,7 +114,7 @@ function exhaustive(
       offer([a, b]);
     }
   });
-  return { rank, tried };
+  return { fitting, tried };
 }
 
 const metal = fc.constantFrom(TIN, STEEL, LEAD, stuff("tungsten", 17000));
@@ -145,18 +135,30 @@ const kind = fc
     };
   });
 
+const drawsOf = (bait: Bait, samples: number) => draws(bait, WATER, samples, 7);
+/** A draw meets the target: G stands at (x, z) from B. */
+function meets(t: PlanTarget, d: { net: number; x: number; z: number }): boolean {
+  const trim = Math.atan2(-d.x, -d.z);
+  return (
+    Math.abs(d.net - t.net) <= t.netTolerance &&
+    Math.abs(trim - (t.trim ?? 0)) <= t.trimTolerance &&
+    Math.hypot(d.x, d.z) >= (t.leastBG ?? 0)
+  );
+}
+
 const { displaced, mass } = plain.rigid({ end: "mid", face: "floor" });
 const LIFT = WATER * displaced - mass;
 
 describe("ballast plan against all possibilities tried out", () => {
-  it("finds the best of them on 50 random small boxes", () => {
+  it("finds a plan where there is one, and none tried at random does better, on 40 small boxes", () => {
     let fitted = 0;
     let tried = 0;
+    let compared = 0;
     fc.assert(
       fc.property(
         fc.array(kind, { minLength: 1, maxLength: 3 }),
         fc.double({ min: 0.1, max: 0.9, noNaN: true }),
-        fc.double({ min: -30, max: 10, noNaN: true }),
+        fc.double({ min: 0, max: 45, noNaN: true }),
         (kinds, share, trim) => {
           // A target in reach of two pieces or so, as a share of what the box can take off.
           const all = kinds.reduce((sum, k) => sum + k.mass * k.count, 0);
@@ -164,8 +166,8 @@ describe("ballast plan against all possibilities tried out", () => {
             net: LIFT - share * all,
             netTolerance: 0.4 * g,
             trim: trim * deg,
-            trimTolerance: 12 * deg,
-            leastBG: 0.5 * mm,
+            trimTolerance: 15 * deg,
+            leastBG: 0.3 * mm,
           };
           const zone: PlanZone = {
             from: 14 * mm,
@@ -181,46 +183,43 @@ describe("ballast plan against all possibilities tried out", () => {
             places: 2,
             pieces: 2,
             stationStep: 4 * mm,
-            heightStep: 2 * mm,
-            heights: 2,
+            heightStep: 0.5 * mm,
             plans: 3,
-            samples: 0,
+            samples: 1000,
           };
-          const best = exhaustive(kinds, target, zone, o);
-          tried += best.tried;
+          const out = exhaustive(kinds, target, zone, o);
+          tried += out.tried;
           const { plans, limits } = ballastPlan(BODY, WATER, target, kinds, zone, o);
-          const first = plans[0];
-          if (!best.rank) {
-            expect(plans).toEqual([]);
+          const afloat = (b: Bait): boolean => (floating(b, WATER)?.GM ?? 1) > 0;
+          const [first] = plans;
+          if (!first) {
             expect(limits.length).toBeGreaterThan(0);
+            // It may be that all of them lie on their sides afloat; otherwise there was nothing to find.
+            if (limits[0]?.what !== "upright") expect(out.fitting.length).toBe(0);
             return;
           }
           fitted++;
-          expect(first, `a plan of rank ${best.rank.join(" ")}`).toBeDefined();
-          if (!first) return;
-          const own = [
-            first.leadFree ? 0 : 1,
-            Math.ceil(first.misfit * 10 - 1e-9),
-            first.loads.length,
-            first.pieces,
-            first.misfit,
-          ];
-          own.forEach((v, i) => {
-            // 1e-6: sums of moments in another order.
-            expect(
-              Math.abs(v - (best.rank?.[i] ?? NaN)),
-              `${own.join(" ")} for ${best.rank?.join(" ")}`,
-            ).toBeLessThan(1e-6);
-          });
           // What is promised is what the whole bait does.
           const whole = assemble(first.spec);
           const rigid = whole.rigid({ end: "mid", face: "floor" });
-          expect(Math.abs(WATER * rigid.displaced - rigid.mass - first.net)).toBeLessThan(1e-9);
-          expect(Math.abs((restTrim(whole).pitch ?? NaN) - (first.trim ?? NaN))).toBeLessThan(1e-9);
+          expect(Math.abs(WATER * rigid.displaced - rigid.mass - first.net)).toBeLessThan(1e-12);
+          expect(Math.abs((restTrim(whole).pitch ?? NaN) - (first.trim ?? NaN))).toBeLessThan(1e-12);
+          const trimBand = band(whole, WATER, { samples: o.samples }).restTrim;
+          expect(first.sure.trim?.[0]).toBeCloseTo(trimBand?.[0] ?? NaN, 12);
+          // Every fifth of those that fit: none has a better chance, lead-free or with lead as the first is.
+          out.fitting.forEach(({ bait, lead }, i) => {
+            if (i % 5 !== 0 || lead === first.leadFree || !afloat(bait)) return;
+            const { all: drawnAll } = drawsOf(bait, o.samples);
+            const met = drawnAll.filter((d) => meets(target, d)).length / o.samples;
+            const error = 4 * Math.sqrt(Math.max(met, 0.01) / o.samples);
+            compared++;
+            expect(met, JSON.stringify(bait.spec.ballast)).toBeLessThan(first.sure.chance * 1.1 + error);
+          });
         },
       ),
-      { numRuns: 50, seed: 20 },
+      { numRuns: 40, seed: 20 },
     );
-    expect(fitted, `${fitted} of 50 boxes had a plan, ${tried} baits tried`).toBeGreaterThan(15);
-  }, 120_000);
+    expect(fitted, `${fitted} of 40 boxes had a plan, ${tried} baits tried`).toBeGreaterThan(10);
+    expect(compared, `${compared} of them compared`).toBeGreaterThan(50);
+  }, 240_000);
 });

@@ -4,12 +4,13 @@ import { pchip } from "../../src/model/base";
 import {
   immersedSection,
   insideOutline,
+  outline,
   outlineCrossings,
-  reach,
   sectionArea,
   shapeOf,
 } from "../../src/model/shape";
 import type { Knot, Section, ShapeSpec } from "../../src/model/shape";
+import { immersion } from "../../src/model/hydrostatics";
 
 // Random drawn bodies and surfaces. Seeded: the same cases every time.
 const runs = { seed: 20240611, numRuns: 60 };
@@ -128,8 +129,8 @@ describe("bodies under any surface", () => {
       fc.property(bodies, poses, (spec, pose) => {
         const shape = shapeOf(spec);
         const s = surface(pose);
-        const one = shape.immersion(s, { skin: true });
-        const other = shape.immersion({ sin: -s.sin, cos: -s.cos, level: -s.level }, { skin: true });
+        const one = immersion(shape, s, { skin: true });
+        const other = immersion(shape, { sin: -s.sin, cos: -s.cos, level: -s.level }, { skin: true });
         // Quadrature error of one side against the other: random knots make sharper curves than makers draw.
         expect(Math.abs(one.volume + other.volume - shape.volume)).toBeLessThan(1e-6 * shape.volume);
         const moment = (k: "x" | "z"): number =>
@@ -154,7 +155,8 @@ describe("bodies under any surface", () => {
       fc.property(bodies, poses, (spec, { pitch }) => {
         const shape = shapeOf(spec);
         const [sin, cos] = [Math.sin(pitch), Math.cos(pitch)];
-        const { low, high } = reach(shape, sin, cos);
+        const heights = outline(shape, 2000).map((p) => p.x * sin + p.z * cos);
+        const [low, high] = [Math.min(...heights), Math.max(...heights)];
         // ∫ waterplane dlevel from keel to ridge is the volume; 300 midpoints drawn to both ends, good to some 1e-3 across the
         // waterplane's kinks
         const n = 300;
@@ -162,7 +164,7 @@ describe("bodies under any surface", () => {
         let before = 0;
         for (let i = 0; i < n; i++) {
           const t = (i + 0.5) / n;
-          const got = shape.immersion({ sin, cos, level: low + (high - low) * t * t * (3 - 2 * t) });
+          const got = immersion(shape, { sin, cos, level: low + (high - low) * t * t * (3 - 2 * t) });
           sum += (got.waterplaneArea * (high - low) * 6 * t * (1 - t)) / n;
           // volumes only grow, to quadrature error
           expect(got.volume).toBeGreaterThanOrEqual(before - 1e-7 * shape.volume);
@@ -187,8 +189,8 @@ describe("bodies under any surface", () => {
           exponentBelow: spec.exponentAbove,
         });
         const s = surface(pose);
-        const one = upright.immersion(s, { skin: true });
-        const other = over.immersion({ sin: s.sin, cos: -s.cos, level: s.level }, { skin: true });
+        const one = immersion(upright, s, { skin: true });
+        const other = immersion(over, { sin: s.sin, cos: -s.cos, level: s.level }, { skin: true });
         expect(Math.abs(one.volume - other.volume)).toBeLessThan(1e-9 * upright.volume);
         expect(Math.abs(one.skinFraction - other.skinFraction)).toBeLessThan(1e-9);
         expect(over.skinArea / upright.skinArea).toBeCloseTo(1, 12);
@@ -206,7 +208,8 @@ describe("bodies under any surface", () => {
         (spec, pitch, level) => {
           const shape = shapeOf(spec);
           for (const l of [level, 0, -L, spec.top[1]!.v, spec.bottom[1]!.v, -spec.top[1]!.s]) {
-            const got = shape.immersion(
+            const got = immersion(
+              shape,
               { sin: Math.sin(pitch), cos: Math.cos(pitch), level: l },
               { skin: true },
             );

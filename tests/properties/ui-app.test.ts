@@ -5,12 +5,9 @@ import { describe, expect, test } from "vitest";
 import { parseScenario } from "../../src/document";
 import type { Scenario } from "../../src/document";
 import {
-  ballastInputs,
-  bibInputs,
   bodyInputs,
   cadenceInputs,
-  coatInputs,
-  hookInputs,
+  partSections,
   tackleInputs,
   waterInputs,
 } from "../../src/ui/state/inputs";
@@ -27,9 +24,10 @@ const scenarios = readdirSync(folder)
   });
 
 const inputsOf = (one: Scenario): readonly Input[] =>
-  [waterInputs, bodyInputs, ballastInputs, bibInputs, hookInputs, coatInputs, tackleInputs, cadenceInputs]
-    .flatMap((make) => make(one))
-    .flatMap((group) => group.inputs);
+  [
+    ...[waterInputs, bodyInputs, tackleInputs, cadenceInputs].flatMap((make) => make(one)),
+    ...partSections(one).flatMap(({ groups }) => groups),
+  ].flatMap((group) => group.inputs);
 
 /** Which scenario, which inputs, and how far along their sliders. */
 const turns = fc.record({

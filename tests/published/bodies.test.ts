@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { makeShape, sectionIntegrals, type Edges } from "../../src/model/shape";
+import { immersion } from "../../src/model/hydrostatics";
 import { ellipsoid, round, station, surface } from "../unit/shape/bodies";
 import { suboff, suboffRadius } from "./hulls";
 import { number, readCsv } from "./read-csv";
@@ -175,7 +176,7 @@ describe("half-immersed ellipsoid and Wigley waterplane", () => {
   it("BM_T = 3b²/(8c), B 3c/8 below the waterline", () => {
     // stability.csv, id ell: a = 50, b = 10, c = 12 mm: BM_T 3.125 mm, B 4.5 mm below the waterline
     const body = makeShape(ellipsoid(50 * mm, 10 * mm, 12 * mm));
-    const half = body.immersion(surface(0, 0));
+    const half = immersion(body, surface(0, 0));
     near(half.waterplaneIT / half.volume, 3.125 * mm, 1e-8);
     near(half.centroid.z, -4.5 * mm, 1e-8);
     near(half.waterplaneArea, Math.PI * 50 * 10 * mm * mm, 1e-9);
@@ -186,7 +187,7 @@ describe("half-immersed ellipsoid and Wigley waterplane", () => {
     const body = makeShape(ellipsoid(50 * mm, 10 * mm, 12 * mm));
     const d = 1e-5;
     // level through the centre of the ellipsoid, (−a, 0)
-    const at = (pitch: number) => body.immersion(surface(pitch, -50 * mm * Math.sin(pitch))).centroid;
+    const at = (pitch: number) => immersion(body, surface(pitch, -50 * mm * Math.sin(pitch))).centroid;
     // nose-up: the tail goes deeper, B moves aft by BM_L per radian
     near((at(-d).x - at(d).x) / (2 * d), 78.125 * mm, 1e-6);
   });
@@ -198,7 +199,7 @@ describe("half-immersed ellipsoid and Wigley waterplane", () => {
       ...round(L, () => 0.003),
       halfBreadth: (phi) => (B / 2) * Math.sin(phi) ** 2, // 1 − ξ² with ξ = −cos φ
     });
-    const { waterplaneArea, waterplaneIT } = body.immersion(surface(0, 0));
+    const { waterplaneArea, waterplaneIT } = immersion(body, surface(0, 0));
     near(waterplaneArea / (L * B), value("Wigley hull", "waterplane coefficient"), 1e-9);
     near(waterplaneIT / (L * B ** 3), value("Wigley hull", "I_T/(L B^3)"), 2e-8);
   });

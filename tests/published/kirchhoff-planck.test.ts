@@ -28,11 +28,11 @@ const coast = (rate: number, seconds: number) => {
 
 /** Kinetic energy (J) and impulse in world axes (N·s). */
 function invariants({ stepper, craft }: ReturnType<typeof coast>) {
-  const { u, w, q } = stepper.state;
+  const { u, w, q } = stepper.bait.state;
   const a11 = craft.rigid.mass + 1000 * craft.addedBody.a11;
   const a33 = craft.rigid.mass + 1000 * craft.addedBody.a33;
   const a55 = craft.rigid.inertia + 1000 * craft.addedBody.a55;
-  const { sin, cos } = stepper;
+  const { sin, cos } = stepper.bait;
   return {
     a11,
     a33,
@@ -45,7 +45,7 @@ function invariants({ stepper, craft }: ReturnType<typeof coast>) {
 
 describe("Kirchhoff's check trajectory through the engine", () => {
   const at02 = coast(960, 0.2);
-  const { state } = at02.stepper;
+  const { state } = at02.stepper.bait;
 
   it("has the masses of the check", () => {
     const { a11, a33, a55 } = invariants(at02);
@@ -79,7 +79,7 @@ describe("Kirchhoff's check trajectory through the engine", () => {
   });
 
   it("errs by the square of the step", () => {
-    const pitch = (rate: number): number => coast(rate, 0.2).stepper.state.pitch;
+    const pitch = (rate: number): number => coast(rate, 0.2).stepper.bait.state.pitch;
     // each halving takes three quarters of what is left: 480 → 960 over 960 → 1920 is 4
     const ratio = (pitch(480) - pitch(960)) / (pitch(960) - pitch(1920));
     expect(ratio).toBeGreaterThan(3.6);

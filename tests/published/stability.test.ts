@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { densityHungUnder, scaleReading, trueMass, trueMassOfDensity } from "../../src/model/bait";
 import { brent } from "../../src/model/base";
-import { Floater, floatAt, metacentre, submergedLever } from "../../src/model/statics";
+import { Floater, metacentre, submergedLever } from "../../src/model/statics";
 import type { Afloat } from "../../src/model/statics";
 import { ellipsoidEdges, make, mm, prismEdges, stuff } from "../unit/bait/fixtures";
 
@@ -41,7 +41,7 @@ const check = (id: string, actual: number, integrals = 0): void => {
 
 const WATER = 1000;
 const held = (edges: ReturnType<typeof prismEdges>, sg: number, pitch: number): Afloat => {
-  const afloat = floatAt(make(edges, { body: stuff("body", sg * WATER, "wood") }), WATER, pitch);
+  const afloat = new Floater(make(edges, { body: stuff("body", sg * WATER, "wood") }), WATER).at(pitch);
   if (!afloat) throw new Error("it sinks");
   return afloat;
 };

@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import {
   catenaryRise,
   catenaryRun,
@@ -148,5 +148,24 @@ describe("from the eye to the rod tip", () => {
     expect(() => steadyLine({ line: nylon, lineOut: 10, rodTip: 1 }, water, 1, 0, 0.3)).toThrow(
       /tension above 0/,
     );
+  });
+});
+
+describe("drag along the line", () => {
+  it("is two to three times the friction of a flat plate of its length, as for thin cylinders in a towing tank", () => {
+    // ASME FEDSM 2002, Proc. vol. 36150, p. 1123: cylinders of 0.89 and 2.5 mm, 30 to 150 m long. Plate: ITTC 1957.
+    for (const [length, speed] of [
+      [15, 1],
+      [20, 1],
+      [20, 0.8],
+    ] as const) {
+      const water = { density: rho, viscosity: 1e-3, gravity: 9.80665 };
+      const digits = Math.log10((speed * length * rho) / water.viscosity) - 2;
+      const plate = 0.075 / (digits * digits);
+      const perMetre = lineLoads(nylon, water, speed).tangential;
+      const coefficient = perMetre / (0.5 * rho * speed * speed * Math.PI * nylon.diameter);
+      expect(coefficient / plate).toBeGreaterThan(2);
+      expect(coefficient / plate).toBeLessThan(3);
+    }
   });
 });

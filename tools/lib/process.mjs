@@ -1,5 +1,6 @@
 import { spawn } from "node:child_process";
 import { readFileSync } from "node:fs";
+import { constants, setPriority } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -24,13 +25,13 @@ export function scriptOf(command, packageName = command) {
  * Run a program in the project's root and wait for it.
  * @param {string} program
  * @param {readonly string[]} args
- * @param {{ env?: Record<string, string>, stdout?: "inherit" | "stderr", shell?: boolean, minutes?: number, hold?: (text: string) => void }} [options]
+ * @param {{ env?: Record<string, string>, stdout?: "inherit" | "stderr", shell?: boolean, minutes?: number, hold?: (text: string) => void, yielding?: boolean }} [options]
  *   stdout "stderr": what it prints goes to standard error; minutes: it is ended when it takes longer; hold: hears all that it
- *   prints, instead of the terminal
+ *   prints, instead of the terminal; yielding: it and its children let others have the processor first
  * @returns {Promise<{ code: number, why: string | null }>} exit code, and a sentence where it is not the program's own
  */
 export function run(program, args, options = {}) {
-  const { env = {}, stdout = "inherit", shell = false, minutes, hold } = options;
+  const { env = {}, stdout = "inherit", shell = false, minutes, hold, yielding = false } = options;
   return new Promise((resolve) => {
     // A group of its own where there is a limit in time, so that its children end with it.
     const grouped = minutes !== undefined && process.platform !== "win32";
@@ -45,6 +46,8 @@ export function run(program, args, options = {}) {
       shell,
       detached: grouped,
     });
+    // A program that could not be started has no number.
+    if (yielding && child.pid !== undefined) setPriority(child.pid, constants.priority.PRIORITY_BELOW_NORMAL);
     if (hold) for (const stream of [child.stdout, child.stderr]) stream?.setEncoding("utf8").on("data", hold);
     const end = () => {
       if (grouped && child.pid !== undefined) process.kill(-child.pid, "SIGKILL");

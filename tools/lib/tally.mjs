@@ -20,13 +20,16 @@ export function sum(tallies) {
 }
 
 /**
- * Cases of Vitest's JSON report. A file that fails before any of its cases could run counts as one failed case.
- * @param {{ testResults: { status: string, assertionResults: { status: string }[] }[] }} report
+ * Cases of Vitest's JSON report, of one project: those in the folder of its name. A file that fails before any of its cases
+ * could run counts as one failed case.
+ * @param {{ testResults: { name: string, status: string, assertionResults: { status: string }[] }[] }} report
+ * @param {string} project
  * @returns {Tally}
  */
-export function fromVitest(report) {
+export function fromVitest(report, project) {
   const tally = none();
   for (const file of report.testResults) {
+    if (!file.name.replaceAll("\\", "/").includes(`/tests/${project}/`)) continue;
     for (const { status } of file.assertionResults)
       if (status === "passed") tally.passed += 1;
       else if (status === "failed") tally.failed += 1;

@@ -1,66 +1,71 @@
 import type { Vec } from "../base";
+import {
+  BaitError,
+  bodyRow,
+  checkBody,
+  checkLayout,
+  checkNumbers,
+  entriesOf,
+  fittedItems,
+  inMl,
+  itemsOnSide,
+  point,
+} from "../parts";
+import type { BallSide, Item } from "../parts";
 import { shapeOf } from "../shape";
 import type { Shape } from "../shape";
-import { ballPlaces } from "./balls";
-import {
-  benchBodyMass,
-  benchBodyVolume,
-  prepareBench,
-  refuseReadings,
-  residuals,
-  rowsNamed,
-  sizesOf,
-} from "./bench";
-import { checkLayout, checkNumbers } from "./check";
-import { BaitError, inMl } from "./error";
-import { ballsRow, bodyRow, correctionRows, fittedItems } from "./items";
+import { benchBodyMass, benchBodyVolume, prepareBench, refuseReadings, residuals, sizesOf } from "./readings";
+import { checkCorrections, correctionRows } from "./corrections";
 import { overlapWarnings } from "./overlaps";
 import { rigidOf } from "./rigid";
-import type { Bait, BaitSpec, BallSide, Item, RigidSet } from "./types";
-import { splitWire } from "./wires";
+import type { Bait, BaitSpec, RigidSet } from "./types";
 
 /** The side at which `Bait.items` has the balls. */
 export const MID: BallSide = { end: "mid", face: "floor" };
 
 export interface AssembleOptions {
   /**
-   * The body as drawn, where it is already made from this very `spec.shape` (a ballast plan tries many weights in one
-   * body). Absent: made here.
+   * The body as drawn, where it is already made from this same `spec.shape` (a ballast plan tries many weights in one
+   * body). Absent: it is made here.
    */
   readonly drawn?: Shape;
   /**
-   * The body as the bench has already found it (a bait at an earlier stage of making, one with other weights): then the
-   * readings are not looked at again.
+   * The body as the bench readings have already given it (for a bait at an earlier stage of making, or with other weights):
+   * then the readings are not evaluated again.
    */
   readonly found?: { readonly bodyDensity: number; readonly volumeFactor: number };
 }
 
-/** The cuts of wires and the layout checks look at the side view alone, which no volume factor changes. */
+/** The cuts of wires and the layout checks use the side view alone, which no volume factor changes. */
 const OUTSIDE_FACTOR = { low: 0.9, high: 1.1 };
 
 /**
- * Puts a bait together from what the maker says: rows of mass, displacement and body material replaced, reconciled with
- * the bench readings (docs/model.md §3). First a volume factor from the displacement readings, then the body density
- * from the weighings, each the mean weighted by 1/resolution², all else as computed.
+ * Puts a bait together from what the maker says: rows of mass, displacement and body material replaced, reconciled with the
+ * bench readings (docs/model.md §3). First the displacement readings give a volume factor, then the weighings give the body
+ * density. Each is the mean weighted by 1/resolution²; everything else is as computed.
  *
  * @param spec SI, body frame
  * @throws BaitError (path, remedy) for a layout that cannot be, ShapeError for edges that cannot be
  */
 export function assemble(spec: BaitSpec, options: AssembleOptions = {}): Bait {
+  checkBody(spec.body);
+  point("bait.tie_mm", spec.tie);
   checkNumbers(spec);
+  checkCorrections(spec);
   const drawn = options.drawn ?? shapeOf(spec.shape);
   const warnings = checkLayout(spec, drawn);
-  const split = spec.wires.map((w) => splitWire(w, drawn));
 
-  // 1. Volume factor. What is fitted outside does not depend on it, the bib's tongue (inside) may.
-  let fitted = fittedItems(spec, drawn, drawn, split, MID);
+  // 1. Volume factor. What is fitted outside does not depend on it. A part in the body may depend on it, as the bib's
+  //    tongue does.
+  let fitted = fittedItems(spec, { drawn, shape: drawn }, MID);
   const bench = options.found ? [] : prepareBench(spec, fitted);
   const shown = (i: number): number => bench[i]?.reading.reading ?? 0;
   const measured = benchBodyVolume(bench, sizesOf(fitted), shown);
   if (measured !== null && !(measured > 0)) refuseReadings(bench, "displacement", inMl(measured));
   const volumeFactor = options.found?.volumeFactor ?? (measured === null ? 1 : measured / drawn.volume);
   const shape = volumeFactor === 1 ? drawn : drawn.withBreadthFactor(volumeFactor);
-  if (shape !== drawn && spec.bib) fitted = fittedItems(spec, drawn, shape, split, MID);
+  const bodies = { drawn, shape };
+  if (shape !== drawn) fitted = fittedItems(spec, bodies, MID);
   if (!options.found && (volumeFactor < OUTSIDE_FACTOR.low || volumeFactor > OUTSIDE_FACTOR.high))
     warnings.push({
       path: "bench",
@@ -84,22 +89,15 @@ export function assemble(spec: BaitSpec, options: AssembleOptions = {}): Bait {
 
   const body = bodyRow(shape, bodyDensity, fitted);
   const computed: readonly Item[] = [body, ...fitted];
-  spec.corrections?.forEach((c, i) => rowsNamed(spec, fitted, c.without, `corrections[${i}].without`));
   const items: readonly Item[] = [...computed, ...correctionRows(spec, computed)];
-  warnings.push(
-    ...overlapWarnings(
-      spec,
-      items,
-      split.map((s) => s.inside),
-    ),
-  );
+  warnings.push(...overlapWarnings(spec, bodies, items));
 
   const sides = new Map<string, readonly Item[]>();
   const itemsWith = (side: BallSide): readonly Item[] => {
     const key = `${side.end} ${side.face}`;
     let rows = sides.get(key);
     if (!rows) {
-      rows = items.map((i) => (i.part === "balls" ? (ballsRow(spec, i.index, i.item, side) ?? i) : i));
+      rows = itemsOnSide(items, spec, bodies, side);
       sides.set(key, rows);
     }
     return rows;
@@ -113,11 +111,11 @@ export function assemble(spec: BaitSpec, options: AssembleOptions = {}): Bait {
     bench: residuals(bench, sizes, shape.volume, bodyDensity, left),
     items,
     itemsWith,
-    ballCentres: (side): readonly Vec[] => spec.chambers.flatMap((c) => ballPlaces(c, side)),
+    ballCentres: (side): readonly Vec[] => entriesOf(spec).flatMap((e) => e.part.loose?.(e.spec, side) ?? []),
     rigid: (side): RigidSet => rigidOf(itemsWith(side)),
     rigidWithout: ({ hooks, balls }, side = MID): RigidSet =>
       rigidOf(
-        itemsWith(side).filter((i) => !(hooks && i.group === "hangers") && !(balls && i.group === "balls")),
+        itemsWith(side).filter((i) => !(hooks && i.apart === "hooks") && !(balls && i.apart === "balls")),
       ),
     warnings,
   };

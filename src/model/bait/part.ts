@@ -1,37 +1,47 @@
+import { entriesOf, mapParts } from "../parts";
+import type { Item } from "../parts";
 import { assemble } from "./assemble";
-import type { Bait, BaitSpec, Item } from "./types";
+import { GROUPS } from "./readings";
+import { correctionsKept } from "./corrections";
+import type { Bait, BaitSpec } from "./types";
 
 /**
- * The same bait with some of its items only: at an earlier stage of making, say. What is left out is neither fitted nor cut
- * into the body; the body stays as the bench has found it. Corrections stay.
+ * The same bait with only some of its items, as at an earlier stage of making. What is left out is neither fitted nor cut
+ * into the body. The body stays as the bench readings gave it. A correction by a tub test stays only where that test lacked
+ * everything that is left out here: what a later bait did in the tub tells nothing about the barer one.
  *
- * @param keep asked of every row but the body and the corrections; a chamber left out takes its balls with it
+ * @param keep asked for every row but the body and the corrections; a chamber that is left out takes its balls with it
  */
 export function withOnly(bait: Bait, keep: (item: Item) => boolean): Bait {
   const { spec } = bait;
-  const has = (group: Item["group"], index: number, part: Item["part"] = "item"): boolean =>
-    bait.items.some((i) => i.group === group && i.index === index && i.part === part && keep(i));
-  const kept = <T>(group: Item["group"], list: readonly T[]): T[] => list.filter((_, i) => has(group, i));
-  const left: BaitSpec = {
-    ...spec,
-    chambers: spec.chambers.flatMap((c, i) =>
-      has("chambers", i) ? [has("balls", i, "balls") ? c : { ...c, balls: null }] : [],
-    ),
-    ballast: kept("ballast", spec.ballast),
-    wires: kept("wires", spec.wires),
-    bib: spec.bib && has("bib", 0) ? spec.bib : null,
-    hangers: spec.hangers.map((h, i) => ({
-      ...h,
-      ring: has("hangers", i, "ring") ? h.ring : null,
-      hook: has("hangers", i, "hook") ? h.hook : null,
-    })),
-    fittings: kept("fittings", spec.fittings),
-    coats: kept("coats", spec.coats),
-    bench: [],
-    ...(spec.corrections ? { corrections: spec.corrections.map((c) => ({ ...c, without: [] })) } : {}),
-  };
-  return assemble(left, {
+  const parts = mapParts(spec, ({ part, spec: one, index }) => {
+    const has = (piece: Item["part"]): boolean =>
+      bait.items.some(
+        (i) => part.groups.includes(i.group) && i.index === index && i.part === piece && keep(i),
+      );
+    if (part.only) return part.only(one, has);
+    return has("item") ? one : null;
+  });
+  const left: BaitSpec = { ...spec, ...parts, bench: [], corrections: [] };
+  const found = {
     drawn: bait.drawn,
     found: { bodyDensity: bait.bodyDensity, volumeFactor: bait.volumeFactor },
-  });
+  };
+  const bare = assemble(left, found);
+  const kept = correctionsKept(bait, keep);
+  const corrections = (spec.corrections ?? []).filter((_, i) => kept[i]);
+  if (corrections.length === 0) return bare;
+  // What was missing in the tub and is missing here has no name on this bait any more.
+  const words = new Set<string>([
+    ...GROUPS,
+    ...bare.items.map((row) => row.item),
+    ...entriesOf(bare.spec).map((entry) => entry.part.name(entry.spec)),
+  ]);
+  return assemble(
+    {
+      ...left,
+      corrections: corrections.map((c) => ({ ...c, without: c.without.filter((word) => words.has(word)) })),
+    },
+    found,
+  );
 }

@@ -1,4 +1,6 @@
-import type { Item, RigidSet } from "./types";
+import { square } from "../base";
+import type { Item } from "../parts";
+import type { RigidSet } from "./types";
 
 /** A set of items as one rigid body; B stands at G where nothing displaces. */
 export function rigidOf(items: readonly Item[]): RigidSet {
@@ -21,6 +23,6 @@ export function rigidOf(items: readonly Item[]): RigidSet {
   const B = displaced > 0 ? { x: dx / displaced, z: dz / displaced } : G;
   let inertia = 0;
   for (const i of items)
-    inertia += i.inertia + i.mass * ((i.massCentre.x - G.x) ** 2 + (i.massCentre.z - G.z) ** 2);
+    inertia += i.inertia + i.mass * (square(i.massCentre.x - G.x) + square(i.massCentre.z - G.z));
   return { mass, G, inertia, displaced, B };
 }

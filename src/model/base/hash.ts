@@ -1,6 +1,10 @@
+/** The bits that every NaN counts as: IEEE 754 leaves its sign and most of its bits open, and engines write different ones. */
+const NAN_BITS = 0x7ff8000000000000n;
+
 /**
  * FNV-1a, 64 bit, over the eight bytes (little end first) of each number's IEEE 754 bits: equal numbers, equal hash.
- * 0 and −0 differ, as their bits do. Source: Fowler, Noll & Vo; draft-eastlake-fnv (offset and prime from there).
+ * 0 and −0 differ, as their bits do; every NaN is the same. Source: Fowler, Noll & Vo; draft-eastlake-fnv (offset and prime
+ * from there).
  */
 export class Fnv1a {
   // The 64-bit state as four 16-bit limbs, lowest first: 0xcbf29ce484222325.
@@ -27,7 +31,8 @@ export class Fnv1a {
   }
 
   number(value: number): this {
-    this.view.setFloat64(0, value, true);
+    if (Number.isNaN(value)) this.view.setBigUint64(0, NAN_BITS, true);
+    else this.view.setFloat64(0, value, true);
     for (let i = 0; i < 8; i++) this.byte(this.bytes[i] as number);
     return this;
   }

@@ -2,16 +2,6 @@ import type { Sym3 } from "./types";
 
 export const sym3 = (): Sym3 => ({ a11: 0, a13: 0, a15: 0, a33: 0, a35: 0, a55: 0 });
 
-/** out += k·a */
-export function addSym3(out: Sym3, a: Sym3, k = 1): void {
-  out.a11 += k * a.a11;
-  out.a13 += k * a.a13;
-  out.a15 += k * a.a15;
-  out.a33 += k * a.a33;
-  out.a35 += k * a.a35;
-  out.a55 += k * a.a55;
-}
-
 /** out += k·h·hᵀ for h = (h1, h3, h5). */
 export function addOuter3(out: Sym3, k: number, h1: number, h3: number, h5: number): void {
   out.a11 += k * h1 * h1;
@@ -20,20 +10,6 @@ export function addOuter3(out: Sym3, k: number, h1: number, h3: number, h5: numb
   out.a33 += k * h3 * h3;
   out.a35 += k * h3 * h5;
   out.a55 += k * h5 * h5;
-}
-
-/** A·v, written to `out` (which may be v itself). */
-export function mulSym3(
-  a: Sym3,
-  v1: number,
-  v3: number,
-  v5: number,
-  out: [number, number, number],
-): [number, number, number] {
-  out[0] = a.a11 * v1 + a.a13 * v3 + a.a15 * v5;
-  out[1] = a.a13 * v1 + a.a33 * v3 + a.a35 * v5;
-  out[2] = a.a15 * v1 + a.a35 * v3 + a.a55 * v5;
-  return out;
 }
 
 /**
@@ -64,14 +40,6 @@ export function solveSym3(
   out[1] = x3;
   out[2] = x5;
   return out;
-}
-
-/** Inverse of a symmetric positive definite matrix; throws as `solveSym3` does. */
-export function inverseSym3(a: Sym3): Sym3 {
-  const c1 = solveSym3(a, 1, 0, 0, [0, 0, 0]);
-  const c3 = solveSym3(a, 0, 1, 0, [0, 0, 0]);
-  const c5 = solveSym3(a, 0, 0, 1, [0, 0, 0]);
-  return { a11: c1[0], a13: c3[0], a15: c5[0], a33: c3[1], a35: c5[1], a55: c5[2] };
 }
 
 /** Solves the n×n system A·x = b by elimination with scaled row pivoting. Throws on a singular or ill-shaped system. */
@@ -106,31 +74,4 @@ export function solveLinear(A: readonly (readonly number[])[], b: readonly numbe
     x[i] = sum / (a[i] as number);
   }
   return x;
-}
-
-/**
- * Solves a tridiagonal system of n rows in place (Thomas): lower[i]·x[i−1] + diag[i]·x[i] + upper[i]·x[i+1] = rhs[i].
- * `diag` and `rhs` are overwritten; the solution is in `rhs`. No pivoting: meant for diagonally dominant systems.
- */
-export function solveTridiagonal(
-  n: number,
-  lower: Float64Array,
-  diag: Float64Array,
-  upper: Float64Array,
-  rhs: Float64Array,
-): void {
-  if (n < 1 || lower.length < n || diag.length < n || upper.length < n || rhs.length < n)
-    throw new RangeError(`tridiagonal system of ${n} rows needs arrays at least that long`);
-  for (let i = 1; i < n; i++) {
-    const f = (lower[i] as number) / (diag[i - 1] as number);
-    diag[i] = (diag[i] as number) - f * (upper[i - 1] as number);
-    rhs[i] = (rhs[i] as number) - f * (rhs[i - 1] as number);
-  }
-  rhs[n - 1] = (rhs[n - 1] as number) / (diag[n - 1] as number);
-  for (let i = n - 2; i >= 0; i--)
-    rhs[i] = ((rhs[i] as number) - (upper[i] as number) * (rhs[i + 1] as number)) / (diag[i] as number);
-  if (!Number.isFinite(rhs[0]))
-    throw new RangeError(
-      "tridiagonal system has no finite solution: a pivot is zero or an entry is not a number",
-    );
 }

@@ -40,21 +40,3 @@ export function gaussLegendre(n: number): GaussRule {
   rules.set(n, rule);
   return rule;
 }
-
-/** ∫ₐᵇ f by one n-point Gauss–Legendre rule. */
-export function integrate(f: (x: number) => number, a: number, b: number, n = 16): number {
-  const { x, w } = gaussLegendre(n);
-  const half = (b - a) / 2;
-  const mid = (a + b) / 2;
-  let sum = 0;
-  for (let i = 0; i < n; i++) sum += (w[i] as number) * f(mid + half * (x[i] as number));
-  return sum * half;
-}
-
-/** ∫ f over the panels between successive `breaks`, n points in each. */
-export function integratePanels(f: (x: number) => number, breaks: readonly number[], n = 16): number {
-  let sum = 0;
-  for (let i = 0; i + 1 < breaks.length; i++)
-    sum += integrate(f, breaks[i] as number, breaks[i + 1] as number, n);
-  return sum;
-}

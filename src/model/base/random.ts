@@ -1,4 +1,4 @@
-import { log } from "./elementary";
+import { log } from "./exponential";
 
 /** A seeded source of random numbers: the same seed gives the same sequence on every machine. */
 export interface Random {

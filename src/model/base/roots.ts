@@ -62,29 +62,6 @@ export function brent(
   throw new RangeError(`no root within ${tolerance} after 200 steps near ${b}`);
 }
 
-/** Where f changes sign on a regular scan of [a, b] in n steps, each refined; rising. Even roots between two scan points are not seen. */
-export function scanRoots(
-  f: (x: number) => number,
-  a: number,
-  b: number,
-  n: number,
-  tolerance = 1e-14,
-): number[] {
-  const found: number[] = [];
-  let x0 = a;
-  let f0 = f(a);
-  for (let i = 1; i <= n; i++) {
-    const x1 = i === n ? b : a + ((b - a) * i) / n;
-    const f1 = f(x1);
-    if (f0 === 0) found.push(x0);
-    else if (f1 !== 0 && f0 > 0 !== f1 > 0) found.push(brent(f, x0, x1, tolerance, f0, f1));
-    x0 = x1;
-    f0 = f1;
-  }
-  if (f0 === 0) found.push(x0);
-  return found;
-}
-
 export interface NewtonResult {
   readonly x: readonly number[];
   readonly residual: readonly number[];

@@ -20,6 +20,3 @@ export function addWrench(out: Wrench, w: Wrench): void {
   out.z += w.z;
   out.m += w.m;
 }
-
-/** The moment of `w` about a point (x, z) from its reference point: M − x·Z + z·X. */
-export const momentAbout = (w: Wrench, x: number, z: number): number => w.m - x * w.z + z * w.x;

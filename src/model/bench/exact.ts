@@ -1,4 +1,4 @@
-import { brent } from "../base";
+import { atan2, brent, cos, sin } from "../base";
 import type { Vec } from "../base";
 import type { Bait } from "../bait";
 import { phiOfStation } from "../shape";
@@ -6,8 +6,8 @@ import { restTrim } from "../statics";
 import { netOf } from "./rise";
 import type { ExactGrams, SwapGoal } from "./types";
 
-/** From one angle to another the near way round, rad. */
-export const turn = (a: number, b: number): number => Math.atan2(Math.sin(a - b), Math.cos(a - b));
+/** How far angle a lies from angle b, the near way round, rad. */
+export const angleFrom = (a: number, b: number): number => atan2(sin(a - b), cos(a - b));
 
 /** The bottom edge at a station, body frame. */
 export function bottomAt(bait: Bait, s: number): Vec {
@@ -37,7 +37,7 @@ export function exactGrams(
     const V = displaced + volume;
     const part = (axis: "x" | "z"): number =>
       (displaced * B[axis] + volume * at[axis]) / V - (mass * G[axis] + more * at[axis]) / M;
-    return Math.atan2(part("x"), part("z"));
+    return atan2(part("x"), part("z"));
   };
   const answer = (s: number, reachesTrim: boolean): ExactGrams => ({
     mass: more,
@@ -49,9 +49,9 @@ export function exactGrams(
   const { trim } = goal;
   if (station !== undefined || trim === null) {
     const s = station ?? Math.max(0, Math.min(bait.drawn.length, 0 - G.x));
-    return answer(s, trim === null || Math.abs(turn(trimAt(s), trim)) <= goal.trimTolerance);
+    return answer(s, trim === null || Math.abs(angleFrom(trimAt(s), trim)) <= goal.trimTolerance);
   }
-  const off = (s: number): number => turn(trimAt(s), trim);
+  const off = (s: number): number => angleFrom(trimAt(s), trim);
   const n = 200;
   const grid = Array.from({ length: n + 1 }, (_, i) => (i / n) * bait.drawn.length);
   for (let i = 1; i <= n; i++) {

@@ -1,3 +1,4 @@
+import { hypot, square } from "../base";
 import type { Measured, Repeats, Source } from "./types";
 
 /** Standard deviation of a uniform error of width 1. */
@@ -17,20 +18,21 @@ export function repeatsOf(values: readonly number[], resolution: number): Repeat
     throw new RangeError(`resolution ${resolution}: give the scale's last digit, above 0`);
   const count = values.length;
   const mean = values.reduce((s, v) => s + v, 0) / count;
-  const scatter = count > 1 ? Math.sqrt(values.reduce((s, v) => s + (v - mean) ** 2, 0) / (count - 1)) : null;
+  const scatter =
+    count > 1 ? Math.sqrt(values.reduce((s, v) => s + square(v - mean), 0) / (count - 1)) : null;
   return {
     count,
     mean,
     spread: Math.max(...values) - Math.min(...values),
     scatter,
-    deviation: Math.hypot((scatter ?? 0) / Math.sqrt(count), resolution * UNIFORM),
+    deviation: hypot((scatter ?? 0) / Math.sqrt(count), resolution * UNIFORM),
   };
 }
 
 /** Independent sources combined. */
 export const combined = (value: number, sources: readonly Source[]): Measured => ({
   value,
-  deviation: Math.hypot(...sources.map((s) => s.deviation)),
+  deviation: Math.sqrt(sources.reduce((t, s) => t + square(s.deviation), 0)),
 });
 
 /** Value below which a share of the sorted values lies. */

@@ -1,4 +1,4 @@
-import { random } from "../base";
+import { cos as cosine, exp, expm1, log, log1p, pow, random, sin as sine, square } from "../base";
 import type { Bait } from "../bait";
 import { massMatrix, prepareCraft } from "../forces";
 import type { CraftOptions, Surroundings } from "../forces";
@@ -42,13 +42,13 @@ function onArm(arm: Arm, net: number): number {
   const a = arm[i - 1];
   const b = arm[i];
   if (!a || !b) throw new Error("an arm needs two points");
-  const q = Math.log(b.speed / a.speed) / Math.log(b.net / a.net);
-  return net > 0 ? a.speed * (net / a.net) ** q : 0;
+  const q = log(b.speed / a.speed) / log(b.net / a.net);
+  return net > 0 ? a.speed * pow(net / a.net, q) : 0;
 }
 
 /**
  * Steady rise as a function of net buoyancy and the offset of G from B, near a bait: on each side of neutral through terminal
- * rises at a quarter, once and four times its net force (v ~ √net for a steady attitude, less where it turns as it goes
+ * rises at a quarter, once and four times its net force, or as much as it can have (v ~ √net for a steady attitude, less where it turns as it goes
  * faster), and relative slopes with the offset.
  */
 export class RiseCurve {
@@ -82,7 +82,9 @@ export class RiseCurve {
       });
       return points;
     };
-    const own = arm(sign, [0.25, 1, 4]);
+    // A rising bait cannot float by more than what it displaces weighs: a light one has less than four times its net to try.
+    const most = sign > 0 ? (0.98 * density * bait.rigid({ end: "mid", face: "floor" }).displaced) / size : 4;
+    const own = arm(sign, most > 1.1 ? [0.25, 1, Math.min(4, most)] : [0.25, 1]);
     const other = arm(sign > 0 ? -1 : 1, [0.25, 1]);
     this.#up = sign > 0 ? own : other;
     this.#down = sign > 0 ? other : own;
@@ -92,7 +94,7 @@ export class RiseCurve {
     const slope = (x: number, z: number): number => {
       const a = speedOf(shifted(away, 0, { x, z }));
       const b = speedOf(shifted(away, 0, { x: -x, z: -z }));
-      return Math.log(a / b) / (2 * step);
+      return log(a / b) / (2 * step);
     };
     this.#slope = { x: slope(step, 0), z: slope(0, step) };
   }
@@ -101,7 +103,7 @@ export class RiseCurve {
   speed(net: number, offset: { readonly x: number; readonly z: number } = this.#offset): number {
     const turned = this.#slope.x * (offset.x - this.#offset.x) + this.#slope.z * (offset.z - this.#offset.z);
     // A slope taken at the bait does not reach far: a half and twice are taken as the end of it (common practice, no source).
-    const share = Math.exp(Math.max(-Math.LN2, Math.min(Math.LN2, turned)));
+    const share = exp(Math.max(-Math.LN2, Math.min(Math.LN2, turned)));
     return Math.sign(net) * onArm(net < 0 ? this.#down : this.#up, Math.abs(net)) * share;
   }
 }
@@ -123,16 +125,20 @@ export function netForSpeed(
   const sign = Math.sign(speed);
   const at = (net: number): number => {
     const v = sign * terminalRise(withNet(bait, around.density, sign * net), around, options).speed;
-    return v > 0 ? Math.log(v) : -Infinity;
+    return v > 0 ? log(v) : -Infinity;
   };
-  const wanted = Math.log(Math.abs(speed));
+  const wanted = log(Math.abs(speed));
   let net = 0.2e-3;
   let v = at(net);
   let exponent = 2;
   for (let k = 0; k < 25; k++) {
     const step = Math.max(-3, Math.min(3, exponent * (wanted - v)));
-    const next = net * Math.exp(step);
-    if (!(next < 1)) break;
+    const next = net * exp(step);
+    // No bait floats by more than the water that it displaces weighs; and a kilogram sinks everything here.
+    if (
+      !(next < (sign > 0 ? 0.98 * around.density * bait.rigid({ end: "mid", face: "floor" }).displaced : 1))
+    )
+      break;
     const vNext = at(next);
     if (Number.isFinite(vNext - v) && Math.abs(step) > 1e-5) {
       const p = step / (vNext - v);
@@ -158,21 +164,21 @@ export function runUpLength(bait: Bait, around: Surroundings, speed: number, net
     { u: 0, w: 0, q: 0, pitch, X: 0, Z: 0 },
     { ...around, surface: false, current: { x: 0, z: 0 }, depth: Infinity },
   );
-  const sin = Math.sin(pitch);
-  const cos = Math.cos(pitch);
+  const sin = sine(pitch);
+  const cos = cosine(pitch);
   const effective = M.a11 * sin * sin + 2 * M.a13 * sin * cos + M.a33 * cos * cos;
   return (effective * speed * speed) / (Math.abs(net) * around.gravity);
 }
 
 /** acosh(e^y), without overflow. */
-const acoshExp = (y: number): number => y + Math.log1p(Math.sqrt(-Math.expm1(-2 * y)));
+const acoshExp = (y: number): number => y + log1p(Math.sqrt(-expm1(-2 * y)));
 
 /** Steady speed (m/s) from a time (s) over a height (m) that begins a run-up (m) after a release from rest: x = λ ln cosh(v∞t/λ). */
 export const steadySpeed = (height: number, time: number, runUp: number, lambda: number): number =>
   (lambda / time) * (acoshExp((runUp + height) / lambda) - acoshExp(runUp / lambda));
 
 /** Run-up after which a share of the steady speed is reached, m. */
-export const runUpFor = (share: number, lambda: number): number => (-lambda / 2) * Math.log1p(-share * share);
+export const runUpFor = (share: number, lambda: number): number => (-lambda / 2) * log1p(-share * share);
 
 /**
  * Band of the steady rise, and what each input brings to it: the draws of net buoyancy and of G's offset from B
@@ -187,10 +193,10 @@ export function riseBand(
     readonly curve?: RiseCurve;
   } & RiseOptions = {},
 ): RiseBand {
-  const { samples = 10_000, seed = 1, curve: given, ...craft } = options;
+  const { samples = 10_000, seed = 1, curve: given, ...calibrated } = options;
   if (!(Number.isInteger(samples) && samples >= 100))
     throw new RangeError(`${samples} draws are too few for a band: use 100 or more`);
-  const curve = given ?? new RiseCurve(bait, around, craft);
+  const curve = given ?? new RiseCurve(bait, around, calibrated);
   const drawn = draws(bait, around.density, samples, seed);
   const normal = random(seed + 1);
   // More drag in all directions: the same attitude and forces at a lower dynamic pressure, v ~ 1/√(1 + e).
@@ -209,14 +215,14 @@ export function riseBand(
       speed: (Math.abs(curve.speed(own.net, own)) * (dragged(-1) - dragged(1))) / 2,
     },
   ];
-  const variance = single.reduce((s, c) => s + c.speed ** 2, 0);
+  const variance = single.reduce((s, c) => s + square(c.speed), 0);
   return {
     samples,
     seed,
     speed: [quantile(sorted, 0.025), quantile(sorted, 0.975)],
-    deviation: Math.sqrt(speeds.reduce((s, v) => s + (v - mean) ** 2, 0) / samples),
+    deviation: Math.sqrt(speeds.reduce((s, v) => s + square(v - mean), 0) / samples),
     contributions: single
-      .map((c) => ({ ...c, share: variance > 0 ? c.speed ** 2 / variance : 0 }))
+      .map((c) => ({ ...c, share: variance > 0 ? square(c.speed) / variance : 0 }))
       .sort((a, b) => b.share - a.share),
   };
 }

@@ -24,16 +24,16 @@ export interface SeasonOptions extends RiseOptions {
   readonly salinities: readonly number[];
   /** Within this net buoyancy of neutral it suspends, kg. */
   readonly suspendsWithin: number;
-  /** Surroundings in which the rise is worked out; absent: none is. */
+  /** Surroundings for which the rise is computed; absent: no rise is computed. */
   readonly around?: Surroundings;
 }
 
 /**
- * Net buoyancy, trim and verdict over a season's temperatures and salinities. The bait keeps its volume: the wood's own
- * expansion, which gives back less than half of the water's, is left out.
+ * Net buoyancy, trim and verdict over a season's temperatures and salinities. The bait keeps its volume: the expansion of
+ * the wood, which cancels less than half of the water's, is left out.
  */
 export function season(bait: Bait, options: SeasonOptions): SeasonPoint[] {
-  const { coldest, warmest, steps = 9, salinities, suspendsWithin, around, ...craft } = options;
+  const { coldest, warmest, steps = 9, salinities, suspendsWithin, around, ...calibrated } = options;
   if (!(warmest >= coldest))
     throw new RangeError(`season from ${coldest} to ${warmest} °C: the second must not be less`);
   if (!(Number.isInteger(steps) && steps >= 2)) throw new RangeError(`${steps} temperatures: use 2 or more`);
@@ -51,7 +51,7 @@ export function season(bait: Bait, options: SeasonOptions): SeasonPoint[] {
         net,
         trim,
         verdict: Math.abs(net) <= suspendsWithin ? "suspends" : net > 0 ? "floats" : "sinks",
-        speed: around ? terminalRise(bait, { ...around, density, viscosity }, craft).speed : null,
+        speed: around ? terminalRise(bait, { ...around, density, viscosity }, calibrated).speed : null,
       };
     }),
   );

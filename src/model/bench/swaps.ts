@@ -1,8 +1,9 @@
+import { atan2, hypot, square, tan } from "../base";
 import type { Bait, BaitSpec, FittingSpec, HangerSpec } from "../bait";
 import type { Surroundings } from "../forces";
 import { restTrim } from "../statics";
 import { terminalRise } from "../tow";
-import { bottomAt, exactGrams, turn } from "./exact";
+import { bottomAt, exactGrams, angleFrom } from "./exact";
 import { netOf } from "./rise";
 import type { RiseOptions } from "./rise";
 import type { Swap, SwapChange, SwapGoal, SwapPart, SwapResult } from "./types";
@@ -27,7 +28,7 @@ export function withLeader(
   spec: BaitSpec,
   leader: { readonly length: number; readonly diameter: number; readonly density: number },
 ): BaitSpec {
-  const volume = (Math.PI / 4) * leader.diameter ** 2 * leader.length;
+  const volume = (Math.PI / 4) * square(leader.diameter) * leader.length;
   return {
     ...spec,
     fittings: [
@@ -47,7 +48,7 @@ function goalMisfit(goal: SwapGoal, net: number, trim: number | null): number {
   const n = (net - goal.net) / goal.netTolerance;
   if (goal.trim === null) return Math.abs(n);
   // Without a rest trim it lies anyhow: as far off as can be.
-  return Math.hypot(n, (trim === null ? Math.PI : turn(trim, goal.trim)) / goal.trimTolerance);
+  return hypot(n, (trim === null ? Math.PI : angleFrom(trim, goal.trim)) / goal.trimTolerance);
 }
 
 /** One change of the bait with its mass, volume and place, and how it is written into the spec. */
@@ -173,7 +174,7 @@ function stepsOf(bait: Bait, density: number, parts: readonly SwapPart[], places
             {
               change: "add",
               part: "strip",
-              place: `belly, station ${(s * 1e3).toFixed(0)} mm`,
+              place: "belly",
               at,
               off: null,
               on: p.name,
@@ -220,7 +221,7 @@ export function swaps(
     exactAt,
     exactDensity = 7310,
     rise = true,
-    ...craft
+    ...calibrated
   } = options;
   if (!(goal.netTolerance > 0 && goal.trimTolerance > 0))
     throw new RangeError("tolerances of the goal: give numbers above 0");
@@ -250,7 +251,7 @@ export function swaps(
     }
     return {
       net: density * volume - mass,
-      trim: Math.atan2(vx / volume - mx / mass, vz / volume - mz / mass),
+      trim: atan2(vx / volume - mx / mass, vz / volume - mz / mass),
     };
   };
   const enough = (chosen: readonly Step[]): boolean =>
@@ -282,7 +283,7 @@ export function swaps(
   });
 
   const riseOf = (b: Bait): { speed: number; pitch: number } => {
-    const { speed, pitch } = terminalRise(b, around, craft);
+    const { speed, pitch } = terminalRise(b, around, calibrated);
     return { speed, pitch };
   };
   // The rise that the goal means: this bait with that net buoyancy, and G where the wanted trim has it.
@@ -313,8 +314,8 @@ export function swaps(
           const per = Math.max(Math.abs(goal.net), goal.netTolerance);
           const tolerance = (Math.abs(goalRise.speed) * goal.netTolerance) / (2 * per);
           const n = tolerance > 0 ? (own.speed - goalRise.speed) / tolerance : 0;
-          const t = goal.trim === null ? 0 : turn(own.pitch, goalRise.pitch) / goal.trimTolerance;
-          return { ...s, rise: own, misfit: Math.hypot(n, t) };
+          const t = goal.trim === null ? 0 : angleFrom(own.pitch, goalRise.pitch) / goal.trimTolerance;
+          return { ...s, rise: own, misfit: hypot(n, t) };
         })
         .sort((a, b) => a.misfit - b.misfit || a.changes.length - b.changes.length)
     : found;
@@ -331,7 +332,7 @@ export function swaps(
 function atGoal(bait: Bait, around: Surroundings, goal: SwapGoal): Bait {
   const { G, B } = restTrim(bait);
   const mass = netOf(bait, around.density) - goal.net;
-  const shift = goal.trim === null ? 0 : B.x - G.x - (B.z - G.z) * Math.tan(goal.trim);
+  const shift = goal.trim === null ? 0 : B.x - G.x - (B.z - G.z) * tan(goal.trim);
   return again(bait, {
     ...bait.spec,
     corrections: [

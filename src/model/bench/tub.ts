@@ -1,4 +1,4 @@
-import { random } from "../base";
+import { atan2, cos as cosine, pow, random, sin as sine, square, tan } from "../base";
 import type { SurfacePlane, Vec } from "../base";
 import type { Bait, CorrectionSpec } from "../bait";
 import type { Surroundings } from "../forces";
@@ -44,7 +44,7 @@ function timesOf(times: readonly number[], timing: number): Repeats {
     if (!(Number.isFinite(t) && t > 0)) throw new RangeError(`time ${t} s: give a number above 0`);
   const count = times.length;
   const mean = times.reduce((s, t) => s + t, 0) / count;
-  const scatter = count > 1 ? Math.sqrt(times.reduce((s, t) => s + (t - mean) ** 2, 0) / (count - 1)) : null;
+  const scatter = count > 1 ? Math.sqrt(times.reduce((s, t) => s + square(t - mean), 0) / (count - 1)) : null;
   return {
     count,
     mean,
@@ -70,17 +70,17 @@ export function timedTravel(
   const { height, runUp, direction } = reading;
   if (!(height > 0)) throw new RangeError(`height ${height} m between the marks: give a number above 0`);
   if (!(runUp >= 0)) throw new RangeError(`run-up ${runUp} m: give 0 or more`);
-  const { without: _w, seed = 1, name: _n, ...craft } = options;
+  const { without: _w, seed = 1, name: _n, ...calibrated } = options;
   const repeats = timesOf(reading.times, reading.timing ?? TIMING);
   const sign = direction === "rises" ? 1 : -1;
   const plain = (sign * height) / repeats.mean;
   // λ hangs on v²/net, which the run-up's correction hardly changes: twice round is enough.
-  let { net, exponent } = netForSpeed(bait, around, plain, craft);
+  let { net, exponent } = netForSpeed(bait, around, plain, calibrated);
   let lambda = runUpLength(bait, around, plain, net);
   let speed = plain;
   for (let k = 0; k < 2; k++) {
     speed = sign * steadySpeed(height, repeats.mean, runUp, lambda);
-    ({ net, exponent } = netForSpeed(bait, around, speed, craft));
+    ({ net, exponent } = netForSpeed(bait, around, speed, calibrated));
     lambda = runUpLength(bait, around, speed, net);
   }
   const relative = (of: string, share: number): Source => ({
@@ -104,7 +104,7 @@ export function timedTravel(
   const nets = Array.from({ length: SAMPLES }, () => {
     const v = Math.max(0.05, 1 + (measuredSpeed.deviation / Math.abs(speed)) * normal.normal());
     const drag = Math.max(0.05, 1 + DRAG_DEVIATION * normal.normal());
-    return net * (v * Math.sqrt(drag)) ** exponent;
+    return net * pow(v * Math.sqrt(drag), exponent);
   }).sort((a, b) => a - b);
   const measured = {
     ...combined(net, sources),
@@ -150,7 +150,7 @@ export function seenAttitude(
   reading: AttitudeReading,
   options: TubOptions = {},
 ): Tub {
-  const { without: _w, seed: _s, name: _n, ...craft } = options;
+  const { without: _w, seed: _s, name: _n, ...calibrated } = options;
   const { pitch } = reading;
   if (!(Math.abs(pitch) <= STEEPEST))
     throw new RangeError(
@@ -164,11 +164,11 @@ export function seenAttitude(
       `G stands ${(below * 1e3).toFixed(2)} mm under B: too little for an attitude to say where it is along the bait`,
     );
   const shiftFor = (seen: number): number => {
-    const still = -below * Math.tan(seen) - own.x;
+    const still = -below * tan(seen) - own.x;
     if (reading.state === "rest") return still;
     // Secant on the pitch of the terminal rise; the shift at rest is the first guess.
     const off = (x: number): number =>
-      terminalRise(shifted(bait, 0, { x, z: 0 }), around, craft).pitch - seen;
+      terminalRise(shifted(bait, 0, { x, z: 0 }), around, calibrated).pitch - seen;
     let a = 0;
     let fa = off(a);
     let b = still === 0 ? 1e-5 : still;
@@ -190,7 +190,7 @@ export function seenAttitude(
   const sources: Source[] = [
     { source: "angle", deviation: perRadian * deviation },
     // the height of G over B is drawn, not read
-    { source: "height between G and B", deviation: Math.abs(Math.tan(pitch)) * drawnLength },
+    { source: "height between G and B", deviation: Math.abs(tan(pitch)) * drawnLength },
   ];
   const offset = combined(own.x + shift, sources);
   return {
@@ -212,9 +212,9 @@ function surfaceThrough(nose: Vec, tail: Vec): SurfacePlane {
   const run = nose.x - tail.x;
   if (!(run > 0)) throw new RangeError("the nose's mark must stand ahead of the tail's");
   // Along the surface Z is one: x sin θ + z cos θ = level at both marks.
-  const pitch = Math.atan2(tail.z - nose.z, run);
-  const sin = Math.sin(pitch);
-  const cos = Math.cos(pitch);
+  const pitch = atan2(tail.z - nose.z, run);
+  const sin = sine(pitch);
+  const cos = cosine(pitch);
   return { sin, cos, level: (nose.x * sin + nose.z * cos + tail.x * sin + tail.z * cos) / 2 };
 }
 
@@ -239,7 +239,7 @@ export function seenWaterline(
       throw new RangeError(
         "a bait that stands on end shows its height of G, not its station: mark one that lies",
       );
-    const side = sideAt(Math.atan2(surface.sin, surface.cos));
+    const side = sideAt(atan2(surface.sin, surface.cos));
     const { volume, B } = immersed(bait, surface, side);
     const { G } = bait.rigid(side);
     if (!B || !(volume < displaced))

@@ -1,3 +1,4 @@
+import type { ChangeWords } from "../parts";
 import type { BaitSpec, CorrectionSpec } from "../bait";
 import type { Vec } from "../base";
 
@@ -9,7 +10,7 @@ export interface Measured {
   readonly band?: readonly [number, number];
 }
 
-/** What one source brings to a standard uncertainty, in the unit of the result. */
+/** What one source contributes to a standard uncertainty, in the unit of the result. */
 export interface Source {
   readonly source: string;
   readonly deviation: number;
@@ -27,7 +28,7 @@ export interface Repeats {
   readonly deviation: number;
 }
 
-/** What goes under with a piece and is no part of it: pin, fork or wire of the pusher. */
+/** What goes under water with a piece but is no part of it: pin, fork or wire of the pusher. */
 export interface Pusher {
   /** Diameter of each pin or wire, m; how deep it stands in the water, m; how many. */
   readonly diameter: number;
@@ -53,7 +54,7 @@ export interface Displacement {
   readonly repeats: Repeats;
   /** Of the piece alone, m³. */
   readonly volume: Measured;
-  /** Reading without the pusher, kg: what belongs into the account as a displacement reading. */
+  /** Reading without the pusher, kg: this goes into the account as a displacement reading. */
   readonly reading: number;
   /** Pusher's share, m³ and kg. */
   readonly pusherVolume: number;
@@ -62,7 +63,7 @@ export interface Displacement {
   readonly meniscus: number;
   readonly tapDensity: number;
   readonly sources: readonly Source[];
-  /** What matters here, in words. */
+  /** What a reader should know here, in words. */
   readonly notes: readonly string[];
 }
 
@@ -74,7 +75,10 @@ export interface HungReading {
   readonly resolution: number;
   readonly tapTemperature: number;
   readonly tapDeviation?: number;
-  /** The thread or wire, tared in air with the piece off: its part under water is carried. m. */
+  /**
+   * The thread or wire: the scale is set to zero in air with the thread but without the piece. The water carries its part
+   * under water. m.
+   */
   readonly thread?: { readonly diameter: number; readonly depth: number } | null;
   readonly air?: boolean;
 }
@@ -104,7 +108,7 @@ export interface Reconciled {
   readonly ratio: number;
   /** Difference over its standard uncertainty. */
   readonly apart: number;
-  /** More than 5 % apart: look for the error before trusting either. */
+  /** More than 5 % apart: find the error before you trust either. */
   readonly warning: boolean;
   readonly believed: "measured" | "drawn";
   readonly text: string;
@@ -132,7 +136,7 @@ export interface Timed {
   readonly plain: number;
   /** Run-up after which 98 % of the steady speed is reached, m. */
   readonly advisedRunUp: number;
-  /** Net buoyancy that goes with it, kg; `band` with the drag's ± 20 %. */
+  /** The net buoyancy for this speed, kg; `band` includes the drag's ± 20 %. */
   readonly net: Measured;
   readonly sources: readonly Source[];
   readonly notes: readonly string[];
@@ -207,7 +211,7 @@ export interface Swap {
   readonly changes: readonly SwapChange[];
   readonly net: number;
   readonly trim: number | null;
-  /** Steady rise, m/s and rad; null where it was not worked out. */
+  /** Steady rise, m/s and rad; null where it was not computed. */
   readonly rise: { readonly speed: number; readonly pitch: number } | null;
   readonly misfit: number;
   readonly leadFree: boolean;
@@ -218,7 +222,7 @@ export interface ExactGrams {
   /** kg to put on (or, below 0, to take off) at the place, of the stuff's density outside. */
   readonly mass: number;
   readonly at: Vec;
-  /** Net and trim that come of it. */
+  /** The net buoyancy and trim that result. */
   readonly net: number;
   readonly trim: number | null;
   readonly reachesTrim: boolean;
@@ -237,8 +241,7 @@ export interface SensitivityRow {
   /** Path in the document, e.g. "bait.ballast[0]". */
   readonly path: string;
   readonly item: string;
-  readonly change:
-    "0.1 g more" | "1 mm aft" | "1 mm up" | "one coat more" | "one hook size up" | "one hook size down";
+  readonly change: ChangeWords;
   /** Where it acts, body frame. */
   readonly at: Vec;
   readonly net: number;

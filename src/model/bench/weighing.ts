@@ -1,3 +1,4 @@
+import { hypot, square } from "../base";
 import {
   AIR_DENSITY,
   densityHungUnder,
@@ -27,21 +28,16 @@ const TAP = 1; // °C, a kitchen thermometer
 const DEPTH = 2e-3; // m, how deep a pin stands under water
 const PIN = 0.05e-3; // m, its diameter by a caliper
 
-/** Density of moist air, kg/m³, at t (°C), p (Pa) and relative humidity h (0–1). OIML R 111-1:2004, E.3-1 (from memory). */
-export function airDensity(t: number, p = 101_325, h = 0.5): number {
-  return (0.34848 * (p / 100) - 0.009 * (h * 100) * Math.exp(0.061 * t)) / (273.15 + t);
-}
-
 /** Apparent mass (kg) of the water that a wetted round wire of diameter d (m) lifts: π d σ/g. Either sign in practice. */
 export const meniscusMass = (diameter: number, temperature: number): number =>
   (Math.PI * diameter * surfaceTension(temperature)) / STANDARD_GRAVITY;
 
 /** Volume of the pusher's pins under water, m³. */
-export const pusherVolume = (p: Pusher): number => p.count * (Math.PI / 4) * p.diameter ** 2 * p.depth;
+export const pusherVolume = (p: Pusher): number => p.count * (Math.PI / 4) * square(p.diameter) * p.depth;
 
 const grams = (kg: number): string => `${(kg * 1e3).toFixed(3)} g`;
 
-/** Half of what a change of the tap water by one standard uncertainty makes of a result. */
+/** Half of the change that one standard uncertainty of the tap water, up and down, makes in a result. */
 const byTap = (of: (tap: number) => number, tap: number, deviation: number): number =>
   Math.abs(of(tap + deviation) - of(tap - deviation)) / 2;
 
@@ -62,7 +58,7 @@ function noteRepeats(r: Repeats, resolution: number, notes: string[]): void {
 }
 
 /**
- * A piece held under water, free of the container, which the scale carries: the rise is the mass of the water displaced, by
+ * A piece held under water, free of the container that stands on the scale: the rise is the mass of the water displaced by
  * the piece and by the pins that hold it (docs/model.md §3, Bench readings).
  */
 export function displacementOf(r: HeldUnderReading): Displacement {
@@ -85,7 +81,7 @@ export function displacementOf(r: HeldUnderReading): Displacement {
   if (r.pusher && r.pusher.count > 0) {
     const { count, diameter, depth } = r.pusher;
     sources.push(
-      { source: "depth of the pins", deviation: count * (Math.PI / 4) * diameter ** 2 * DEPTH },
+      { source: "depth of the pins", deviation: count * (Math.PI / 4) * square(diameter) * DEPTH },
       { source: "diameter of the pins", deviation: count * (Math.PI / 2) * diameter * depth * PIN },
       // anywhere between − and + the full pull
       { source: "surface tension on the pins", deviation: meniscus / Math.sqrt(3) / tapDensity },
@@ -111,14 +107,15 @@ export function displacementOf(r: HeldUnderReading): Displacement {
 }
 
 /**
- * A sinking piece hung on a thread: weighed in air (thread tared), then wholly under and free of the container.
- * ρ = (W_a ρ_L − W_u ρ_a)/(W_a − W_u); the thread's part under water is carried too and is added back to W_u.
+ * A sinking piece hung on a thread: weighed in air (with the scale set to zero for the thread), then wholly under water and
+ * free of the container. ρ = (W_a ρ_L − W_u ρ_a)/(W_a − W_u). The water also carries the part of the thread under water;
+ * this is added to W_u.
  */
 export function hungOnThread(r: HungReading): Hung {
   const inAir = repeatsOf(r.inAir, r.resolution);
   const under = repeatsOf(r.under, r.resolution);
   const tapDensity = waterDensity(0, r.tapTemperature);
-  const carried = r.thread ? (Math.PI / 4) * r.thread.diameter ** 2 * r.thread.depth : 0;
+  const carried = r.thread ? (Math.PI / 4) * square(r.thread.diameter) * r.thread.depth : 0;
   const rhoAir = r.air ? AIR_DENSITY : 0;
   const densityAt = (a: number, u: number, rho: number): number =>
     densityHungUnder(a, u + rho * carried, rho, rhoAir);
@@ -174,19 +171,19 @@ export function woodSample(
     volume,
     density: {
       value,
-      deviation: value * Math.hypot(scale.deviation / mass, volume.deviation / volume.value),
+      deviation: value * hypot(scale.deviation / mass, volume.deviation / volume.value),
     },
     displacement,
   };
 }
 
-/** Above this difference drawing and reading do not belong together; common practice, no source. */
+/** Above this relative difference drawing and reading contradict each other; common practice, no source. */
 const APART = 0.05;
 
-/** Drawing and reading of one volume side by side (m³): the narrower is believed, the difference said. */
+/** Drawing and reading of one volume side by side (m³): the more certain one is believed, and the difference is told. */
 export function reconcile(drawn: Measured, measured: Measured): Reconciled {
   const ratio = measured.value / drawn.value;
-  const both = Math.hypot(drawn.deviation, measured.deviation);
+  const both = hypot(drawn.deviation, measured.deviation);
   const off = measured.value - drawn.value;
   const believed = measured.deviation <= drawn.deviation ? "measured" : "drawn";
   const warning = Math.abs(ratio - 1) > APART;

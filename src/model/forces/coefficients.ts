@@ -1,6 +1,6 @@
-import { exp, ln, power } from "./elementary";
+import { exp, log10, pow, square } from "../base";
 
-/** Below this speed (m/s) every drag is 0: all of them vanish with the speed, so nothing is cut off that could be felt. */
+/** Below this speed (m/s) every drag is 0. Every drag vanishes with the speed, so nothing noticeable is cut off. */
 export const STILL = 1e-9;
 
 /**
@@ -17,7 +17,7 @@ export function cylinderDrag(reynolds: number): number {
   return (
     11 / (root * Math.sqrt(root)) +
     0.9 * (1 - exp(-1000 / reynolds)) +
-    1.2 * (1 - exp(-power(reynolds / 4500, 0.7)))
+    1.2 * (1 - exp(-pow(reynolds / 4500, 0.7)))
   );
 }
 
@@ -32,9 +32,7 @@ let table: Float64Array | null = null;
 function cubed(x: number): number {
   const x2 = x * x;
   const re = x2 * x2;
-  return (
-    11 + x2 * x * (re === 0 ? 0.9 : 0.9 * (1 - exp(-1000 / re)) + 1.2 * (1 - exp(-power(re / 4500, 0.7))))
-  );
+  return 11 + x2 * x * (re === 0 ? 0.9 : 0.9 * (1 - exp(-1000 / re)) + 1.2 * (1 - exp(-pow(re / 4500, 0.7))));
 }
 
 /** Four coefficients for each cell, in t = 0…1 across it. */
@@ -85,8 +83,8 @@ export function cylinderDragFast(nodes: Float64Array, reynolds: number): number 
 export function sectionFactor(breadthOverHeight: number): number {
   if (!(breadthOverHeight >= 0))
     throw new RangeError(`section breadth over height ${breadthOverHeight}: must not be negative`);
-  if (breadthOverHeight <= 1) return power(breadthOverHeight, 0.9);
-  return breadthOverHeight === Infinity ? 1.65 : Math.min(power(breadthOverHeight, 0.42), 1.65);
+  if (breadthOverHeight <= 1) return pow(breadthOverHeight, 0.9);
+  return breadthOverHeight === Infinity ? 1.65 : Math.min(pow(breadthOverHeight, 0.42), 1.65);
 }
 
 /**
@@ -94,7 +92,7 @@ export function sectionFactor(breadthOverHeight: number): number {
  * Source: Jorgensen 1977, NASA TR R-474, curve as fitted publicly for F from 1.5 to 20.
  */
 export const endEffect = (fineness: number): number =>
-  1 - 23.009 / (fineness + 122.769) - (13.006 / (fineness + 24.368)) ** 2;
+  1 - 23.009 / (fineness + 122.769) - square(13.006 / (fineness + 24.368));
 
 /**
  * Mean skin-friction coefficient on the wetted area of one side: max(1.328/√Re, 0.5·0.075/(log₁₀Re − 2)²), the second
@@ -104,7 +102,7 @@ export const endEffect = (fineness: number): number =>
 export function skinFriction(reynolds: number): number {
   const laminar = 1.328 / Math.sqrt(reynolds);
   if (!(reynolds >= 5e4)) return laminar;
-  const digits = ln(reynolds) * 0.4342944819032518 - 2;
+  const digits = log10(reynolds) - 2;
   const turbulent = (0.5 * 0.075) / (digits * digits);
   return laminar > turbulent ? laminar : turbulent;
 }
@@ -125,4 +123,4 @@ export const ellipsoidDrag = (lengthOverDiameter: number, friction: number): num
  * C_d·A of a hanging treble of mass m (kg): 5e-5 m² (m/0.37 g)^⅔, from its wires as cylinders across the flow (±50 %).
  * Common practice, no source.
  */
-export const hookDragArea = (mass: number): number => 5e-5 * power(mass / 0.37e-3, 2 / 3);
+export const hookDragArea = (mass: number): number => 5e-5 * pow(mass / 0.37e-3, 2 / 3);

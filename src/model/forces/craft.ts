@@ -1,4 +1,4 @@
-import { type Sym3, addOuter3, sym3 } from "../base";
+import { type Sym3, addOuter3, square, sym3 } from "../base";
 import { type Bait, type BaitSpec, bibPlate } from "../bait";
 import { endEffect, hookDragArea } from "./coefficients";
 import { ellipsoidCoefficients, plateAddedVolume } from "./ellipsoid";
@@ -12,14 +12,14 @@ const DEFAULTS: CraftOptions = {
   hooksApart: false,
   ballsApart: false,
   side: { end: "mid", face: "floor" },
-  strips: 32,
+  strips: null,
 };
 
 /**
  * The fixed model that the forces read, about the G of the rigid set that the options leave: hooks and balls that are
  * bodies of their own are left out of mass, inertia, displacement and drag.
  *
- * @throws RangeError for a bib factor or a Munk share that is no positive number, or a number of strips outside 8–256
+ * @throws RangeError for a bib factor or a Munk share that is no positive number, or a number of strips outside 8–1024
  */
 export function prepareCraft(bait: Bait, options: Partial<CraftOptions> = {}): Craft {
   const chosen: CraftOptions = { ...DEFAULTS, ...options };
@@ -49,7 +49,7 @@ export function prepareCraft(bait: Bait, options: Partial<CraftOptions> = {}): C
     a15: -surge * centroid.z,
     a33: cut.heave,
     a35: cut.heave * cut.centreX,
-    a55: cut.pitch + cut.heave * cut.centreX ** 2 + surge * centroid.z ** 2,
+    a55: cut.pitch + cut.heave * square(cut.centreX) + surge * square(centroid.z),
   };
   const blade = makeBlade(bait, G);
   const addedBib = sym3();
@@ -104,7 +104,7 @@ function makeBlade(bait: Bait, G: { readonly x: number; readonly z: number }): B
   };
 }
 
-/** Hook and ring of one hanger as a point load; nothing where it carries neither. */
+/** Hook and ring of one hanger as a point load; nothing where the hanger has neither. */
 function hookLoad(
   { name, at, ring, hook }: BaitSpec["hangers"][number],
   G: { readonly x: number; readonly z: number },

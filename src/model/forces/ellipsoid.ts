@@ -1,4 +1,4 @@
-import { power } from "./elementary";
+import { pow, square } from "../base";
 
 /** Added mass of an ellipsoid in an ideal fluid, as shares of the displaced fluid. */
 export interface EllipsoidCoefficients {
@@ -69,9 +69,9 @@ export function ellipsoidCoefficients(rx: number, ry: number, rz: number): Ellip
       throw new RangeError(`ellipsoid semi-axis ${name} = ${r}: give a length above 0`);
   // Lengths over the greatest axis: the coefficients depend on ratios only.
   const size = Math.max(rx, ry, rz);
-  const x = (rx / size) ** 2;
-  const y = (ry / size) ** 2;
-  const z = (rz / size) ** 2;
+  const x = square(rx / size);
+  const y = square(ry / size);
+  const z = square(rz / size);
   const product = (2 / 3) * Math.sqrt(x * y * z);
   const kappaX = product * carlsonRD(y, z, x);
   const kappaY = product * carlsonRD(z, x, y);
@@ -90,8 +90,8 @@ export function ellipsoidCoefficients(rx: number, ry: number, rz: number): Ellip
 }
 
 /**
- * g = (κ_z − κ_x)/(x − z) of the squared axes. It is even in x − z about their mean, so nearer than 1e-4 the value at
- * that distance serves: off by 1e-8 of a term that itself is then below 1e-9 of ρV r².
+ * g = (κ_z − κ_x)/(x − z) of the squared axes. It is even in x − z about their mean. So for differences below 1e-4 the
+ * value at that difference is used: the error is 1e-8 of a term that is itself below 1e-9 of ρV r².
  */
 function slope(x: number, y: number, z: number, kappaX: number, kappaZ: number): number {
   const mean = (x + z) / 2;
@@ -111,7 +111,7 @@ export function plateAddedMassFactor(side1: number, side2: number): number {
   const a = Math.min(side1, side2);
   const b = Math.max(side1, side2);
   if (!(a > 0 && b < Infinity)) throw new RangeError(`plate ${side1} × ${side2} m: give two sides above 0`);
-  return 1 / (1 + 0.7275 * power(b / a, -1.16));
+  return 1 / (1 + 0.7275 * pow(b / a, -1.16));
 }
 
 /** The same as mass per unit density, m³: C_A (π/4) a² b. */

@@ -1,12 +1,12 @@
 import { addWrench, clearWrench, solveSym3, sym3, type Sym3, type Wrench, wrench } from "../base";
 import * as inertia from "./inertia";
 import { type Kernel, kernelsOf } from "./models";
-import { Scene } from "./scene";
+import { Situation } from "./situation";
 import type { Acceleration, Craft, ForceKey, State, Surroundings } from "./types";
 
 /**
- * Everything the equations of motion need of one craft in its surroundings, with its own scratch: `evaluate` a state,
- * then read. Nothing is allocated after the making. The objects read from are the same ones at every call.
+ * Everything that the equations of motion need of one craft in its surroundings, with its own scratch: `evaluate` a state,
+ * then read. After it is made nothing is allocated: every call writes to the same objects.
  */
 export interface Evaluator {
   readonly craft: Craft;
@@ -17,11 +17,11 @@ export interface Evaluator {
   readonly parts: ReadonlyMap<ForceKey, Wrench>;
   /** Rigid + added mass of what is under water. */
   readonly mass: Sym3;
-  /** Inertia terms on the right-hand side: −(Kirchhoff) and, at the surface, the slam. M·ν̇ = force + inertia + the rest. */
+  /** Inertia terms on the right-hand side, −(Kirchhoff): M·ν̇ = force + inertia + the rest. */
   readonly inertia: Wrench;
   /**
-   * Added mass of what has gone under between the `evaluate` before and this one (zero at the first): for a step that
-   * crosses the surface, where the slam's rate is no measure of its impulse.
+   * Added mass of what has gone under between the last `evaluate` and this one (zero at the first). The water set moving
+   * takes its momentum from the bait: the slam. It is an impulse, so it stands in no rate.
    */
   readonly entered: Sym3;
   /** Immersed share of the body's volume, 0–1, after `evaluate`. */
@@ -46,17 +46,14 @@ function clearSym3(m: Sym3): void {
   m.a55 = 0;
 }
 
-/** Forces that a run in an ideal fluid leaves out: what depends on viscosity. */
-export const VISCOUS: readonly ForceKey[] = ["crossflow", "axial", "tail", "bib", "hooks"];
-
 /**
  * @param keys the forces to sum; absent: all but the line. An empty list leaves a body coasting in an ideal fluid.
  */
 export function createEvaluator(craft: Craft, around: Surroundings, keys?: readonly ForceKey[]): Evaluator {
-  return new SceneEvaluator(craft, around, keys);
+  return new CraftEvaluator(craft, around, keys);
 }
 
-class SceneEvaluator implements Evaluator {
+class CraftEvaluator implements Evaluator {
   readonly force = wrench();
   readonly parts: ReadonlyMap<ForceKey, Wrench>;
   readonly mass = sym3();
@@ -65,7 +62,7 @@ class SceneEvaluator implements Evaluator {
   /** Shares at the evaluation before, and whether all was under then; null before the first. */
   readonly #shares: Float64Array;
   #wasAllUnder: boolean | null = null;
-  readonly #scene: Scene;
+  readonly #situation: Situation;
   readonly #kernels: readonly Kernel[];
   readonly #wrenches: readonly Wrench[];
 
@@ -75,7 +72,7 @@ class SceneEvaluator implements Evaluator {
     keys?: readonly ForceKey[],
   ) {
     const chosen = kernelsOf(keys);
-    this.#scene = new Scene(craft, around);
+    this.#situation = new Situation(craft, around);
     this.#shares = new Float64Array(craft.strips.length + 2);
     this.#kernels = chosen.map((k) => k.kernel);
     this.#wrenches = chosen.map(() => wrench());
@@ -83,32 +80,31 @@ class SceneEvaluator implements Evaluator {
   }
 
   get bodyShare(): number {
-    return this.#scene.water.bodyShare;
+    return this.#situation.water.bodyShare;
   }
 
   evaluate(state: State): void {
-    const scene = this.#scene;
-    scene.enter(state);
+    const situation = this.#situation;
+    situation.enter(state);
     clearWrench(this.force);
     for (let i = 0; i < this.#kernels.length; i++) {
       const part = this.#wrenches[i] as Wrench;
       clearWrench(part);
-      (this.#kernels[i] as Kernel)(scene, part);
+      (this.#kernels[i] as Kernel)(situation, part);
       addWrench(this.force, part);
     }
-    inertia.massMatrix(scene, this.mass);
+    inertia.massMatrix(situation, this.mass);
     clearWrench(this.inertia);
-    inertia.kirchhoff(scene, this.mass, this.inertia);
-    inertia.entry(scene, this.inertia);
+    inertia.kirchhoff(situation, this.mass, this.inertia);
     this.#compareShares();
   }
 
   #compareShares(): void {
-    const { allUnder } = this.#scene;
+    const { allUnder } = this.#situation;
     clearSym3(this.entered);
     if (this.#wasAllUnder !== true || !allUnder) {
-      if (this.#wasAllUnder !== null) inertia.enteredMass(this.#scene, this.#shares, this.entered);
-      inertia.copyShares(this.#scene, this.#shares);
+      if (this.#wasAllUnder !== null) inertia.enteredMass(this.#situation, this.#shares, this.entered);
+      inertia.copyShares(this.#situation, this.#shares);
     }
     this.#wasAllUnder = allUnder;
   }
@@ -124,22 +120,22 @@ class SceneEvaluator implements Evaluator {
       m += more.m;
     }
     solveSym3(mass, x, z, m, out);
-    // M·ν̇ gives the rates of the velocity through the water; the current's own body components turn with the bait:
-    // c_b = Rᵀc, ċ_b = (q c_w, −q c_u).
-    const { q, currentU, currentW } = this.#scene;
+    // M·ν̇ gives the rates of the velocity through the water. The current's components in body axes turn with the bait: c_b
+    // = Rᵀc, ċ_b = (q c_w, −q c_u).
+    const { q, currentU, currentW } = this.#situation;
     out[0] += q * currentW;
     out[1] -= q * currentU;
     return out;
   }
 
   energy(): number {
-    return inertia.energyOf(this.#scene, this.mass);
+    return inertia.energyOf(this.#situation, this.mass);
   }
 }
 
 const evaluators = new WeakMap<Craft, Evaluator>();
 
-/** The evaluator of all forces for a craft in its surroundings; the last one of each craft is kept (see `sceneOf`). */
+/** The evaluator of all forces for a craft in its surroundings; the last one of each craft is kept (see `situationOf`). */
 function evaluatorOf(craft: Craft, around: Surroundings): Evaluator {
   const last = evaluators.get(craft);
   if (last?.around === around) return last;
@@ -175,7 +171,7 @@ export function massMatrix(craft: Craft, state: State, around: Surroundings): Sy
   return { ...evaluator.mass };
 }
 
-/** −(Kirchhoff terms), and the slam of what goes under: the right-hand side's inertia part, body axes about G. */
+/** −(Kirchhoff terms): the right-hand side's inertia part, body axes about G. */
 export function inertiaTerms(craft: Craft, state: State, around: Surroundings): Wrench {
   const evaluator = evaluatorOf(craft, around);
   evaluator.evaluate(state);

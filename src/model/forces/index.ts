@@ -23,8 +23,6 @@ export {
   massMatrix,
   totalWrench,
   towWrench,
-  VISCOUS,
 } from "./evaluator";
-export { hookLength } from "./floaters";
-export { FORCE_LEGEND, FORCES } from "./models";
+export { FORCE_LEGEND, FORCES, VISCOUS } from "./models";
 export { flatPlate, type FlatPlate, joined, plateAt, type PlateForce } from "./plate";

@@ -1,33 +1,33 @@
 import type { Wrench } from "../base";
 import { cylinderDragFast, ellipsoidDrag, skinFriction, STILL } from "./coefficients";
 import { joined, plateAt, type PlateForce } from "./plate";
-import type { Scene } from "./scene";
+import type { Situation } from "./situation";
 
 /*
- * The forces of docs/model.md §6, each added to `out` in body axes about G (N, N·m). The scene has taken the state;
+ * The forces of docs/model.md §6, each added to `out` in body axes about G (N, N·m). The situation has taken the state;
  * u, w, q are relative to the water. A force (X, Z) at (x, z) makes the moment x Z − z X, nose-up positive.
  */
 
-/** §6.1: m g at G. Hooks that are no bodies of their own stand in m and in G at their eyes: the point loads are in it. */
-export function weight(scene: Scene, out: Wrench): void {
-  const mg = scene.craft.rigid.mass * scene.around.gravity;
-  out.x -= mg * scene.sin;
-  out.z -= mg * scene.cos;
+/** §6.1: m g at G. Hooks that are not bodies of their own are in m, and in G at their eyes: so the point loads are counted. */
+export function weight(situation: Situation, out: Wrench): void {
+  const mg = situation.craft.rigid.mass * situation.around.gravity;
+  out.x -= mg * situation.sin;
+  out.z -= mg * situation.cos;
 }
 
 /** §6.2: ρ g V_immersed upwards at the centroid of the immersed volume. */
-export function buoyancy(scene: Scene, out: Wrench): void {
-  const rhoG = scene.density * scene.around.gravity;
-  const lift = rhoG * scene.water.volume;
-  out.x += lift * scene.sin;
-  out.z += lift * scene.cos;
-  out.m += rhoG * scene.water.moment;
+export function buoyancy(situation: Situation, out: Wrench): void {
+  const rhoG = situation.density * situation.around.gravity;
+  const lift = rhoG * situation.water.volume;
+  out.x += lift * situation.sin;
+  out.z += lift * situation.cos;
+  out.m += rhoG * situation.water.moment;
 }
 
 /** §6.5: −½ρ C_dc η 2hw |v_n| v_n by stations, v_n = w + q x, C_dc = C_cyl(Re_n) f(r). */
-export function crossflow(scene: Scene, out: Wrench): void {
-  const { stripX, stripDrag, stripReynolds, w, q, drag, allUnder } = scene;
-  const { share } = scene.water;
+export function crossflow(situation: Situation, out: Wrench): void {
+  const { stripX, stripDrag, stripReynolds, w, q, drag, allUnder } = situation;
+  const { share } = situation.water;
   let Z = 0;
   let M = 0;
   for (let i = 0; i < stripX.length; i++) {
@@ -47,43 +47,44 @@ export function crossflow(scene: Scene, out: Wrench): void {
 }
 
 /** §6.6: −½ρ u|u| A_f C_D along the datum direction through the body's centroid, u taken there (u − q z_C). */
-export function axial(scene: Scene, out: Wrench): void {
-  const { hull } = scene.craft;
-  const u = scene.u - scene.q * hull.centroid.z;
+export function axial(situation: Situation, out: Wrench): void {
+  const { hull } = situation.craft;
+  const u = situation.u - situation.q * hull.centroid.z;
   const speed = Math.abs(u);
   if (speed < STILL) return;
-  const friction = skinFriction((speed * hull.length) / scene.kinematic);
+  const friction = skinFriction((speed * hull.length) / situation.kinematic);
   const cd = ellipsoidDrag(hull.length / hull.diameter, friction);
-  const X = -0.5 * scene.density * u * speed * hull.frontalArea * cd * scene.water.bodyShare;
+  const X = -0.5 * situation.density * u * speed * hull.frontalArea * cd * situation.water.bodyShare;
   out.x += X;
   out.m -= hull.centroid.z * X;
 }
 
 /**
- * §6.4: viscous lift at the trailing end of the datum line takes a share of the Munk moment:
- * Z_v = −(1 − k_M)(a33 − a11)|u| w_e/ℓ_e, w_e = w + q x_e, ℓ_e = |x_e − x_C|; moment x_e Z_v. Its power is Z_v w_e ≤ 0.
+ * §6.4: viscous lift at the trailing end of the datum line takes away a share of the Munk moment: Z_v = −(1 − k_M)(a33 −
+ * a11)|u| w_e/ℓ_e, w_e = w + q x_e, ℓ_e = |x_e − x_C|; its moment is x_e Z_v. Its power is Z_v w_e ≤ 0.
  *
- * It is a slender body's: where a33 < a11 (a body shorter than it is deep) there is no such lift, and it is left out.
- * Partly out of the water it counts by the share of the heave added mass under water, weighted by the distance from
- * the leading end (our choice: the page is silent; even in the states between all under and all out).
+ * The formula is that of a slender body. Where a33 < a11 (a body shorter than it is deep) there is no such lift, and it is
+ * left out. Partly out of the water it counts by the share of the heave added mass under water, weighted by the distance
+ * from the leading end. (This weight is our choice: the model page says only that the after body counts. The force changes
+ * evenly between all under and all out.)
  */
-export function tail(scene: Scene, out: Wrench): void {
-  const { hull, options } = scene.craft;
-  const { u, w, q } = scene;
+export function tail(situation: Situation, out: Wrench): void {
+  const { hull, options } = situation.craft;
+  const { u, w, q } = situation;
   const excess = hull.heave - hull.surge;
   if (excess <= 0 || u === 0) return;
   const end = u >= 0 ? hull.tail : hull.nose;
   const arm = Math.abs(end - hull.centroid.x);
   const across = w + q * end;
-  let Z = (-(1 - options.munkShare) * excess * scene.density * Math.abs(u) * across) / arm;
-  if (!scene.allUnder) Z *= wetTowards(scene, u >= 0 ? hull.nose : hull.tail);
+  let Z = (-(1 - options.munkShare) * excess * situation.density * Math.abs(u) * across) / arm;
+  if (!situation.allUnder) Z *= wetTowards(situation, u >= 0 ? hull.nose : hull.tail);
   out.z += Z;
   out.m += end * Z;
 }
 
-function wetTowards(scene: Scene, leading: number): number {
-  const { strips } = scene.craft;
-  const { share } = scene.water;
+function wetTowards(situation: Situation, leading: number): number {
+  const { strips } = situation.craft;
+  const { share } = situation.water;
   let wet = 0;
   let all = 0;
   for (let i = 0; i < strips.length; i++) {
@@ -99,16 +100,17 @@ const plateForce: PlateForce = { cn: 0, xcp: 0.5 };
 
 /**
  * §6.7: the bib as a flat plate. α = atan2(|v·n|, v·t), first with the velocity of the bib's middle, then once more with
- * that of the centre of pressure found; force −sign(v·n)·½ρ S C_N|v|² along n there, x_cp measured from the tip along −t;
- * friction 2 S C_f ½ρ v_t|v_t| against v_t, Re on the chord.
- * And §6.4: the bib's added mass gives no steady couple, since C_N at x_cp already holds it: +a_n v_n v_t to the moment,
- * velocities at its middle.
+ * that of the centre of pressure found. Force −sign(v·n)·½ρ S C_N|v|² along n there, x_cp measured from the tip along −t.
+ * Friction 2 S C_f ½ρ v_t|v_t| against v_t, Re on the chord.
+ *
+ * §6.4: the bib's Munk moment is already in C_N and x_cp. So +a_n v_n v_t is added to the moment, which cancels it;
+ * velocities at the bib's middle.
  */
-export function bib(scene: Scene, out: Wrench): void {
-  const { blade, options } = scene.craft;
-  const share = scene.water.bladeShare;
+export function bib(situation: Situation, out: Wrench): void {
+  const { blade, options } = situation.craft;
+  const share = situation.water.bladeShare;
   if (!blade || share === 0) return;
-  const { u, w, q, density } = scene;
+  const { u, w, q, density } = situation;
   const { along: t, normal: n, middle, tip, chord, plate } = blade;
 
   const mu = u - q * middle.z;
@@ -141,7 +143,7 @@ export function bib(scene: Scene, out: Wrench): void {
 
   const along = Math.abs(vt);
   if (along >= STILL) {
-    const friction = skinFriction((along * chord) / scene.kinematic);
+    const friction = skinFriction((along * chord) / situation.kinematic);
     const T = -density * blade.area * friction * vt * along * share; // 2 S C_f ½ρ
     out.x += T * t.x;
     out.z += T * t.z;
@@ -150,9 +152,9 @@ export function bib(scene: Scene, out: Wrench): void {
 }
 
 /** §6.8: −½ρ (C_d A)|v| v at each hanger; the ring has none of its own. */
-export function hooks(scene: Scene, out: Wrench): void {
-  const { u, w, q, density, water } = scene;
-  const loads = scene.craft.hooks;
+export function hooks(situation: Situation, out: Wrench): void {
+  const { u, w, q, density, water } = situation;
+  const loads = situation.craft.hooks;
   for (let i = 0; i < loads.length; i++) {
     const load = loads[i] as (typeof loads)[number];
     const { x, z } = load.at;

@@ -1,16 +1,16 @@
-import { Scene } from "./scene";
+import { Situation } from "./situation";
 import type { Craft, Surroundings } from "./types";
 
-const scenes = new WeakMap<Craft, { around: Surroundings; scene: Scene }>();
+const situations = new WeakMap<Craft, { around: Surroundings; situation: Situation }>();
 
 /**
- * A scene for a craft in its surroundings. Both are immutable, so one that was made for the same two serves again
- * (the last one of each craft is kept): calls stay pure, and repeated ones are cheap.
+ * A situation for a craft in its surroundings. Both are immutable, so a situation made for the same two is used again (the last one
+ * of each craft is kept). So calls stay pure, and repeated calls are cheap.
  */
-export function sceneOf(craft: Craft, around: Surroundings): Scene {
-  const last = scenes.get(craft);
-  if (last?.around === around) return last.scene;
-  const scene = new Scene(craft, around);
-  scenes.set(craft, { around, scene });
-  return scene;
+export function situationOf(craft: Craft, around: Surroundings): Situation {
+  const last = situations.get(craft);
+  if (last?.around === around) return last.situation;
+  const situation = new Situation(craft, around);
+  situations.set(craft, { around, situation });
+  return situation;
 }

@@ -1,10 +1,13 @@
 import type { Wrench } from "../base";
 import * as kernels from "./kernels";
-import { sceneOf } from "./memo";
-import type { Scene } from "./scene";
+import { situationOf } from "./memo";
+import type { Situation } from "./situation";
 import type { ForceKey, ForceLegend, ForceModel } from "./types";
 
-/** Okabe & Ito 2008, Color Universal Design: eight colours told apart by all; never used without the letter. Black is the page's ink: white on dark. */
+/**
+ * Okabe & Ito 2008, Color Universal Design: eight colours that everybody can tell apart; never used without the letter.
+ * Black stands for the page's ink: white on dark.
+ */
 const OKABE_ITO = {
   orange: "#E69F00",
   skyBlue: "#56B4E9",
@@ -36,10 +39,19 @@ const CONTACT_LEGEND: ForceLegend = {
   source: "docs/model.md §8",
 };
 
-export type Kernel = (scene: Scene, out: Wrench) => void;
+export type Kernel = (situation: Situation, out: Wrench) => void;
 
-/** The forces of the water and of weight: kernel on a scene that has taken the state, with its legend. */
-const KERNELS: readonly (ForceLegend & { readonly kernel: Kernel })[] = [
+/**
+ * A force of the water, or weight: its legend, its kernel (on a situation that has taken the state), and whether it is viscous.
+ */
+interface ForceEntry extends ForceLegend {
+  readonly kernel: Kernel;
+  /** A viscous force: it vanishes with the speed, takes energy away, and is left out of runs in an ideal fluid. */
+  readonly viscous: boolean;
+}
+
+/** The one list of these forces. The sum, the legend, the arrows, the log and the tests read it. */
+const KERNELS: readonly ForceEntry[] = [
   {
     key: "weight",
     letter: "W",
@@ -48,43 +60,48 @@ const KERNELS: readonly (ForceLegend & { readonly kernel: Kernel })[] = [
     formula: "m g, downwards at G; hanging hooks act at their eyes",
     source: "docs/model.md §6.1",
     kernel: kernels.weight,
+    viscous: false,
   },
   {
     key: "buoyancy",
-    letter: "B",
+    letter: "U",
     label: "Lift of the water",
     colour: OKABE_ITO.blue,
     formula: "ρ g V, upwards at the centre of the volume under water",
     source: "Archimedes; docs/model.md §6.2",
     kernel: kernels.buoyancy,
+    viscous: false,
   },
   {
     key: "crossflow",
-    letter: "C",
+    letter: "DA",
     label: "Drag across the body",
     colour: OKABE_ITO.skyBlue,
     formula: "−½ρ C_dc η 2hw |v_n| v_n ds, summed from nose to tail; C_dc = C_cyl(Re)·f(breadth/height)",
     source:
       "C_cyl: Cheng 2013, J. Hydraul. Eng. 139(3); f: Hoerner 1965, ch. 3 (section values from memory); η: Jorgensen 1977, NASA TR R-474",
     kernel: kernels.crossflow,
+    viscous: true,
   },
   {
     key: "axial",
-    letter: "D",
+    letter: "DL",
     label: "Drag along the body",
     colour: OKABE_ITO.bluishGreen,
     formula: "−½ρ u|u| A_f [0.44 d/L + 4 C_f L/d + 4 C_f √(d/L)]",
     source: "Hoerner 1965, Fluid-Dynamic Drag, ch. 6 (formula from memory); C_f: Blasius 1908, ITTC 1957",
     kernel: kernels.axial,
+    viscous: true,
   },
   {
     key: "tail",
-    letter: "V",
+    letter: "S",
     label: "Side force at the tail",
     colour: OKABE_ITO.yellow,
     formula: "−(1 − k_M)(a33 − a11)|u| w_e/ℓ_e at the trailing end",
     source: "k_M = 0.8 (0.7–0.9): hull measurements of Roddy 1990, DTRC/SHD-1298-08",
     kernel: kernels.tail,
+    viscous: true,
   },
   {
     key: "bib",
@@ -95,6 +112,7 @@ const KERNELS: readonly (ForceLegend & { readonly kernel: Kernel })[] = [
     source:
       "C_N: Polhamus 1966, NASA TN D-3767; Lindenburg 2003, ECN-C--03-025; measured plates: Eiffel 1911, Lamar 1974, Pelletier & Mueller 2000; joined to a body: Nippon Suisan Gakkaishi 68(6), 2002",
     kernel: kernels.bib,
+    viscous: true,
   },
   {
     key: "hooks",
@@ -104,25 +122,27 @@ const KERNELS: readonly (ForceLegend & { readonly kernel: Kernel })[] = [
     formula: "−½ρ (C_d A)|v| v at each hanger; C_d A = 0.5 cm² (m/0.37 g)^⅔",
     source: "wires as cylinders across the flow, ±50 % (common practice, no source)",
     kernel: kernels.hooks,
+    viscous: true,
   },
 ];
 
 /** All forces but the line, in the order in which they are summed, listed and logged. */
-export const FORCES: readonly ForceModel[] = KERNELS.map(({ kernel, ...legend }) => ({
+export const FORCES: readonly ForceModel[] = KERNELS.map(({ kernel, viscous: _, ...legend }) => ({
   ...legend,
   add(craft, state, around, out): void {
-    const scene = sceneOf(craft, around);
-    scene.enter(state);
-    kernel(scene, out);
+    const situation = situationOf(craft, around);
+    situation.enter(state);
+    kernel(situation, out);
   },
 }));
+
+/** The forces that a run in an ideal fluid leaves out. */
+export const VISCOUS: readonly ForceKey[] = KERNELS.filter(({ viscous }) => viscous).map(({ key }) => key);
 
 /** Legends of all forces, those from other rooms last. */
 export const FORCE_LEGEND: readonly ForceLegend[] = [...FORCES, LINE_LEGEND, CONTACT_LEGEND];
 
 /** The kernels of the keys given, in their fixed order; all where none are given. */
-export function kernelsOf(
-  keys?: readonly ForceKey[],
-): readonly (ForceLegend & { readonly kernel: Kernel })[] {
+export function kernelsOf(keys?: readonly ForceKey[]): readonly ForceEntry[] {
   return keys === undefined ? KERNELS : KERNELS.filter((k) => keys.includes(k.key));
 }

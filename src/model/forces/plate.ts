@@ -1,4 +1,4 @@
-import { angleOf, exp, power } from "./elementary";
+import { atan2, exp, pow, square } from "../base";
 
 /**
  * A flat plate at incidence, of one aspect ratio, 0–180°: fixed numbers of docs/model.md §9.
@@ -40,9 +40,9 @@ export function flatPlate(aspect: number): FlatPlate {
   const plate = {
     aspect,
     kp: (2 * Math.PI * aspect) / (aspect + (2 * (aspect + 4)) / (aspect + 2)),
-    kv: 2.87 / Math.sqrt(1 + (aspect / 2.22) ** 2),
+    kv: 2.87 / Math.sqrt(1 + square(aspect / 2.22)),
     xp: 0.25 * (1 - 1 / (1 + 1.136 * aspect + 0.759 * aspect * aspect)),
-    stall: 13.9 + 41.1 / (1 + power(aspect / 1.28, 2.71)),
+    stall: 13.9 + 41.1 / (1 + pow(aspect / 1.28, 2.71)),
     tip: 0.41 * (1 - exp(-17 / aspect)),
     broadside: NaN,
   };
@@ -53,14 +53,14 @@ export function flatPlate(aspect: number): FlatPlate {
 }
 
 /**
- * C_N and x_cp at the incidence whose sine and cosine are given (sine ≥ 0; cosine below 0 beyond 90°):
- * C_N = (1−σ)(Kp s c + Kv s²) + σ B, x_cp the mean of the parts' own centres weighted by them, and beyond 90°
- * C_N(180° − α), 1 − x_cp(180° − α). Every part holds a factor s, taken out first: at 0° the force is 0 and x_cp its limit.
+ * C_N and x_cp at the incidence whose sine and cosine are given (sine ≥ 0; cosine below 0 beyond 90°): C_N = (1−σ)(Kp s c +
+ * Kv s²) + σ B; x_cp is the mean of the parts' own centres, weighted by the parts; beyond 90° C_N(180° − α) and 1 −
+ * x_cp(180° − α). Every part contains a factor s, which is taken out first: so at 0° the force is 0 and x_cp is its limit.
  */
 export function plateAt(plate: FlatPlate, sine: number, cosine: number, out: PlateForce): void {
   const s = sine;
   const c = cosine < 0 ? -cosine : cosine;
-  const degrees = angleOf(s, c) * DEGREES;
+  const degrees = atan2(s, c) * DEGREES;
   // σ = 1/{1 + exp[−(α − α_s)/2.73]}
   const sigma = 1 / (1 + exp((plate.stall - degrees) / 2.73));
   const attached = (1 - sigma) * plate.kp * c;

@@ -95,7 +95,7 @@ export interface Blade {
   readonly lever: number;
 }
 
-/** The part of a hanger that stays a point load on the craft (hooks that are not bodies of their own). */
+/** The part of a hanger that is a point load on the craft (its hook is not a body of its own). */
 export interface HookLoad {
   readonly name: string;
   /** Relative to G, m. */
@@ -118,8 +118,8 @@ export interface CraftOptions {
   readonly ballsApart: boolean;
   /** Side of the balls where they are part of the craft. */
   readonly side: import("../bait").BallSide;
-  /** Number of strips along the body, 8 to 256 (default 32). */
-  readonly strips: number;
+  /** Number of strips along the body, 8 to 1024; null (default): as many as its shape asks for. */
+  readonly strips: number | null;
 }
 
 /**

@@ -4,10 +4,10 @@ import { MATERIAL_DAMPING } from "./tether";
 /** Transverse added mass of a cylinder, share of the water it displaces: 1 (Lamb 1932, art. 68; Newman 1977, §4.4). */
 const ADDED_MASS = 1;
 
-/** A pass less where turning a segment further would change its tension by less than this share, or this many N. */
+/** The passes over directions end when turning a segment further would change its tension by less than this share, or this many N. */
 const ALIKE = { share: 1e-4, newton: 1e-6 };
 
-/** A line's own part in its motion, and the fluids'. SI. */
+/** What the motion of a line depends on: its own numbers and those of water and air. SI. */
 export interface Strand {
   /** Young's modulus × section, N. */
   readonly EA: number;
@@ -30,8 +30,9 @@ export const PULLS = 1;
 export const GIVES = 2;
 
 /**
- * A line as nodes 0 (eye) to n (rod tip) and segments 0 to n − 1 between them. What belongs together lies together in one
- * array, and functions that run over it take the arrays out before their loop: with both a step takes three fifths of the time.
+ * A line as nodes 0 (eye) to n (rod tip), and segments 0 to n − 1 between them. Numbers that belong together lie beside
+ * each other in one array. Functions take the arrays out of the object before their loop. The two together make a step take
+ * three fifths of the time.
  */
 export class Chain {
   n = 0;
@@ -69,8 +70,8 @@ export class Chain {
 }
 
 /**
- * Speeds of the nodes along and across the line as it lies, then the segments' directions half a step on with the velocities
- * of the start, and their shares under water.
+ * First the speeds of the nodes along and across the line as it lies. Then the directions of the segments half a step
+ * later, from the velocities at the start, and the segments' shares under water.
  */
 export function aim(chain: Chain, h: number): void {
   const { n, now, speeds, lies } = chain;
@@ -100,7 +101,7 @@ export function aim(chain: Chain, h: number): void {
     const dz = bz - az + h * (bw - aw);
     const length = Math.sqrt(dx * dx + dz * dz);
     if (length > 0) {
-      // else it keeps the direction it had
+      // else the segment keeps its direction
       const inverse = 1 / length;
       lies[s] = dx * inverse;
       lies[s + 1] = dz * inverse;
@@ -150,8 +151,8 @@ export function loosen(chain: Chain, strand: Strand, h: number): void {
     const vn = w * tx - u * tz; // along (−tz, tx)
     const ct = cx * tx + cz * tz;
     const cn = cz * tx - cx * tz;
-    // The speeds that drag goes with are those against the line as it lay when the node had them: against the line as it
-    // will lie, what slides along a bend would seem to cross it.
+    // Drag goes with the speeds along and across the line in its old direction. With the new direction, a node that slides
+    // along a bend would seem to move across the line, and would feel a false drag.
     const slide = speeds[2 * i] as number;
     const crossing = speeds[2 * i + 1] as number;
     const dt = h * tangential * Math.abs(slide - ct) * under;
@@ -214,8 +215,8 @@ export function assemble(chain: Chain, { EA }: Strand, h: number, winding: numbe
 }
 
 /**
- * Thomas' elimination over the segments that pull; the others have their tension given: 0, or the pull at which a free reel
- * gives line, N. True where that is the answer: all pull, none pushes, and the reel holds.
+ * Thomas' elimination over the segments that pull. The tension of the others is given (N): 0, or the pull at which a free
+ * reel gives line. True where that is the answer: all of them pull, none pushes, and the reel holds.
  */
 export function solve(chain: Chain, gives: number): boolean {
   const { n, T, held, rows, sweep } = chain;
@@ -250,7 +251,7 @@ export function solve(chain: Chain, gives: number): boolean {
   return settled;
 }
 
-/** Takes out what would push, puts back what would be stretched. True where something changed. */
+/** Takes out segments that would push, and puts back those that would be stretched. True where something changed. */
 export function sort(chain: Chain, gives: number): boolean {
   const { n, T, held, rows } = chain;
   let changed = false;
@@ -281,8 +282,8 @@ export function sort(chain: Chain, gives: number): boolean {
 }
 
 /**
- * Velocities and places at the step's end with the tensions, and directions from node to node there. True where a segment
- * turned so far that its tension would feel it.
+ * With the tensions: velocities and places at the step's end, and the directions from node to node there. True where a
+ * segment turned so far that its tension changes.
  */
 export function tighten(chain: Chain, { EA }: Strand, h: number): boolean {
   const { n, now, next, loose, lies, L, T } = chain;
@@ -325,7 +326,7 @@ export function tighten(chain: Chain, { EA }: Strand, h: number): boolean {
     ax = bx;
     az = bz;
     const length = Math.sqrt(dx * dx + dz * dz);
-    if (length === 0) continue; // keeps the direction it had
+    if (length === 0) continue; // the segment keeps its direction
     const inverse = 1 / length;
     const nx = dx * inverse;
     const nz = dz * inverse;
@@ -338,7 +339,7 @@ export function tighten(chain: Chain, { EA }: Strand, h: number): boolean {
   return turned;
 }
 
-/** Goes on to the step's end. What would be below the bottom (m) lies on it; the eye is where the bait has it. */
+/** Goes on to the step's end. A node that would be below the bottom (m) lies on it; the eye is where the bait has it. */
 export function goOn(chain: Chain, bottom: number): void {
   const { n, now, next } = chain;
   chain.now = next;

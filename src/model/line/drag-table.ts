@@ -1,3 +1,4 @@
+import { square } from "../base";
 import { cylinderDrag } from "../forces";
 import type { LineSpec } from "./types";
 
@@ -22,7 +23,7 @@ export function normalDrag(
   const direct = (v: number): number =>
     v < 1e-9 ? 0 : 0.5 * fluid.density * line.diameter * cylinderDrag((v * line.diameter) / nu) * v;
   const table = new Float64Array(CELLS + 2);
-  for (let i = 0; i <= CELLS + 1; i++) table[i] = direct((i / SCALE) ** 4);
+  for (let i = 0; i <= CELLS + 1; i++) table[i] = direct(square(square(i / SCALE)));
   return { table, direct };
 }
 

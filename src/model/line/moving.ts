@@ -39,15 +39,15 @@ export interface LinePull {
   z: number;
   /** Tension at the eye, N. */
   tension: number;
-  /** It carries nothing. */
+  /** True where the line carries nothing. */
   slack: boolean;
 }
 
-/** A line that moves with the bait: one of several ways to reckon it. */
+/** A line that moves with the bait. There are several ways to compute one. */
 export interface MovingLine {
   /**
-   * Goes one step of `h` seconds on, from t − h/2 to t + h/2 about the given moment t, and writes to `out` the mean force
-   * on the eye in it. The caller adds W·F to the eye's acceleration: the line has reckoned with that.
+   * Goes one step of `h` seconds on, from t − h/2 to t + h/2 around the given moment t, and writes the mean force on the
+   * eye in this step to `out`. The caller adds W·F to the eye's acceleration: the line has counted on that.
    */
   pull(h: number, eye: EyeMotion, rod: RodEnd, out: LinePull): void;
   /** Number of points that `draw` writes. */

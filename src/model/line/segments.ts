@@ -1,4 +1,4 @@
-import { hypot } from "../base";
+import { acosh, cosh, hypot, square } from "../base";
 import {
   aim,
   assemble,
@@ -20,40 +20,40 @@ import type { LineSpec } from "./types";
 
 /**
  * Air at 15 °C and one atmosphere: density kg/m³, dynamic viscosity Pa·s (International Standard Atmosphere, ISO 2533:1975;
- * from memory). Its drag is nothing in a steady tow, and what calms the piece that hangs from the rod tip.
+ * from memory). In a steady tow its drag is negligible. It damps the swing of the piece that hangs from the rod tip.
  */
 const AIR = { density: 1.225, viscosity: 1.789e-5 };
 
 /** Segments at the start. */
 export const SEGMENTS = 24;
 
-/** Nodes that a line paid out far can have. */
+/** Greatest number of nodes, for a line that is paid out far. */
 const CAPACITY = 192;
 
-/** The segment at the rod tip joins the next below this share of its planned length, and is split above this one. */
+/** Below this share of its planned length the segment at the rod tip joins the next one; above the other share it is split. */
 const JOIN = 0.25;
 const SPLIT = 1.6;
 
 /**
- * A step is parted so that turning a segment changes its neighbours' turn by less than itself: h²·T/(ρ_l A L²) below this.
- * Only then do the passes over directions come to rest; hard jerks alone ask for it.
+ * A step is divided so that turning a segment changes its neighbours' turn by less than itself: h²·T/(ρ_l A L²) is kept
+ * below this. Only then do the passes over directions converge. Only hard jerks need it.
  */
 const TURNS = 1;
 const MOST_PARTS = 16;
 
 /**
- * While the rod tip moves, or the pull at the eye changes fast from step to step, and for a while after, the line takes this many
- * steps in one: what it does then is soon over, and a millisecond in it is a degree of the bait's pitch.
+ * While the rod tip moves, or while the pull at the eye changes quickly, and for 0.3 s after, each step of the line is divided
+ * into 4. These transients are short: an error of 1 ms in their timing shows as 1° of the bait's pitch.
  */
 const LIVELY = { parts: 4, for: 0.3, share: 0.05, newton: 1e-3 };
 
 /** Pull at which a reel that gives line freely gives it, in weights of the line that hangs from the rod tip. Common practice, no source. */
 const GIVES_AT = 1.5;
 
-/** Passes over directions and over which segments pull. */
+/** Most passes over the directions, and over which segments pull. */
 const MOST_PASSES = 8;
 
-/** Points given for drawing. */
+/** Number of points for drawing. */
 const DRAWN = 33;
 
 export interface SegmentOptions {
@@ -65,27 +65,29 @@ export interface SegmentOptions {
   readonly segments?: number;
   /** Equal lengths instead of lengths that grow from the bait up. */
   readonly equal?: boolean;
-  /** Line's steps in one of the caller's. */
+  /** Steps of the line in one step of the caller. */
   readonly substeps?: number;
   /** Places of the nodes at the start, eye to rod tip, spread by length; default a straight line. */
   readonly start?: readonly { readonly x: number; readonly z: number }[];
 }
 
 /**
- * A line of segments with weight, drag, added mass and elasticity, from tie eye to rod tip (docs/model.md §7, 'Moving line').
+ * A line of segments with weight, drag, added mass and elasticity, from tie eye to rod tip (docs/model.md §7, 'Moving
+ * line').
  *
- * Masses are lumped at nodes; each segment between two of them is a spring k = EA/L that pulls but cannot push. Its nodes'
- * velocities at the step's end, with drag linear in them (½ρ C_n d|v_n|·v_n⁺ and alike along the line, so that a steady state
- * has its exact drag however light the node), hold the tensions of both neighbours; with tension taken at the step's end,
- * T_i = k_i (ℓ_i⁺ − L_i) + c_i dℓ_i⁺/dt (Hairer & Wanner 1996, §IV: implicit Euler, stable at any stiffness), this is one
- * tridiagonal system for all T, the tie eye with its inverse mass in it. Segments that would push are taken out, those that
- * would be stretched put back, and directions turned to those of the step's end, until nothing changes.
+ * Masses are lumped at nodes. Each segment between two nodes is a spring k = EA/L that pulls but cannot push. The velocity
+ * of a node at the step's end contains the tensions of both its segments. Drag is linear in it (½ρ C_n d|v_n|·v_n⁺ across,
+ * and alike along the line), so a steady state has its exact drag, however light the node is. The tension is taken at the
+ * step's end: T_i = k_i (ℓ_i⁺ − L_i) + c_i dℓ_i⁺/dt (Hairer & Wanner 1996, §IV: implicit Euler, stable at any stiffness).
+ * Together this is one tridiagonal system for all T; the tie eye is in it with its inverse mass. Segments that would push
+ * are taken out, segments that would be stretched are put back, and directions are turned to those of the step's end, until
+ * nothing changes.
  *
- * Line wound in or drawn off goes through the segment at the rod tip, which joins its neighbour when short and is split when
- * long: nodes are bound to the line, so its drag and inertia are those of the line itself. The half segment next to the eye
- * pulls on it with its drag and weight; its inertia, some hundredths of a gram, is left out.
+ * Line is wound in or drawn off through the segment at the rod tip. This segment joins its neighbour when it is short and
+ * is split when it is long. Nodes are fixed to the line, so their drag and inertia are those of the line itself. The half
+ * segment next to the eye pulls on the eye with its drag and weight. Its inertia, some hundredths of a gram, is left out.
  *
- * Between calls the nodes stand at t + h/2 of the last one.
+ * Between calls the nodes stand at t + h/2 of the last call.
  */
 export function segmentedLine(
   spec: LineSpec,
@@ -104,7 +106,7 @@ export function segmentedLine(
     throw new RangeError(`A line needs 4 to ${CAPACITY / 2} segments, not ${first}.`);
   const substeps = options.substeps ?? 1;
   const bottom = -(options.depth ?? Infinity);
-  const section = (Math.PI * spec.diameter ** 2) / 4;
+  const section = (Math.PI * square(spec.diameter)) / 4;
   const strand: Strand = {
     EA: spec.EA,
     lineMass: spec.density * section,
@@ -136,7 +138,7 @@ export function segmentedLine(
   let lastTension = 0;
   /** Seconds for which the line still takes more steps. */
   let lively = 0;
-  /** What it gained since. */
+  /** Velocity that the eye has gained since, m/s. */
   const gain = { x: 0, z: 0 };
 
   const planned = (i: number): number =>
@@ -148,10 +150,11 @@ export function segmentedLine(
     const along = [0];
     path.forEach((p, i) => {
       const before = path[i - 1];
-      if (before) along.push((along[i - 1] as number) + Math.hypot(p.x - before.x, p.z - before.z));
+      if (before) along.push((along[i - 1] as number) + hypot(p.x - before.x, p.z - before.z));
     });
     const whole = along[along.length - 1] as number;
-    // Laid out on the water there is more of it than the straight way; given places of a test are stretched or slack as they are.
+    // A line laid out on the water is longer than the straight way. Places given by a test are stretched or slack as they
+    // are.
     const length = options.start ? rod.length : Math.max(rod.length, whole);
     mean = length / first;
     let s = 0;
@@ -180,25 +183,25 @@ export function segmentedLine(
   }
 
   /**
-   * Where a line lies that the reel gives freely: on the water, and up to the rod tip as the catenary that its weight and
-   * the reel's slight hold make of it: H = T_tip − w z, z = a (cosh(x/a) − 1), a = H/w.
+   * Where a line lies that the reel gives freely: on the water, and from there up to the rod tip as a catenary. Its weight
+   * and the slight hold of the reel shape it: H = T_tip − w z, z = a (cosh(x/a) − 1), a = H/w.
    */
   function laid(eye: EyeMotion, rod: RodEnd): { x: number; z: number }[] {
     const a = GIVES_AT * Math.max(0.5, rod.z) - rod.z;
     const dx = rod.x - eye.x;
-    const foot = rod.z > 0 ? a * Math.acosh(1 + rod.z / a) : 0;
+    const foot = rod.z > 0 ? a * acosh(1 + rod.z / a) : 0;
     const run = Math.min(3 * Math.max(0, -eye.z), dx / 2);
     if (!(rod.z > 0) || !(foot < dx - run) || eye.z > 0) return [eye, rod];
     const path: { x: number; z: number }[] = [eye, { x: eye.x + run, z: 0 }];
     const pieces = 40;
     for (let i = 0; i <= pieces; i++) {
       const x = (foot * i) / pieces;
-      path.push({ x: rod.x - foot + x, z: a * (Math.cosh(x / a) - 1) });
+      path.push({ x: rod.x - foot + x, z: a * (cosh(x / a) - 1) });
     }
     return path;
   }
 
-  /** Takes the segment at the rod tip to its new length, and joins or splits it. */
+  /** Gives the segment at the rod tip its new length, and joins or splits it. */
   function pay(grown: number): void {
     let { n } = chain;
     const { now } = chain;
@@ -249,7 +252,7 @@ export function segmentedLine(
     half.z = -drag * nz - skin * tz - gravity * (lineMass * length - waterMass * under);
   }
 
-  /** Into how many parts a step must be cut for the tensions that are there. */
+  /** Into how many parts a step must be divided at the present tensions. */
   function partsOf(h: number): number {
     const parts = Math.ceil(h * Math.sqrt(stiffestTurn(chain) / (lineMass * TURNS)));
     return parts < 1 ? 1 : parts > MOST_PARTS ? MOST_PARTS : parts;
@@ -318,8 +321,8 @@ export function segmentedLine(
       if (!rod.free && held[chain.n - 1] === GIVES) held[chain.n - 1] = PULLS;
       eyeX = eye.x;
       eyeZ = eye.z;
-      // from t − h/2 on, with the eye where the bait really has it
-      // x(t − h/2) = x − h/2·v − h²/8·a, with the acceleration that it had
+      // from t − h/2 on, with the eye where the bait really has it: x(t − h/2) = x − h/2·v − h²/8·a, a being the
+      // acceleration that it had
       gain.x = eye.vx - lastVx;
       gain.z = eye.vz - lastVz;
       const { now } = chain;

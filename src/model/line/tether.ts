@@ -2,26 +2,29 @@ import type { EyeMotion, LinePull, MovingLine, RodEnd } from "./moving";
 import type { LineSpec } from "./types";
 
 /**
- * Damping of the line's material as a time constant: tension = k·(stretch + τ·rate of stretch), s. Wet nylon's loss
- * tangent is about 0.06 near 5 Hz, and tan δ = ω·τ (Kelvin–Voigt). From memory; it only calms the ring after a jerk.
+ * Damping of the line's material as a time constant, s: tension = k·(stretch + τ·rate of stretch). The loss tangent of wet
+ * nylon is about 0.06 near 5 Hz, and tan δ = ω·τ (Kelvin–Voigt). From memory. Its only effect is to damp the oscillation
+ * after a jerk.
  */
 export const MATERIAL_DAMPING = 0.002;
 
-/** Share of a step by which a stiff line is reckoned ahead: 0 up to ωh = ½, whole from ωh = 2 on. */
+/** Share of a step by which a stiff line is computed ahead: 0 up to ωh = ½, the whole step from ωh = 2 on. */
 const ahead = (omegaH: number): number => Math.min(1, Math.max(0, (omegaH - 0.5) / 1.5));
 
 /**
  * A line without weight and drag: a spring from tie eye to rod tip, of stiffness k = EA/L, that pulls but cannot push.
  *
- * In a leapfrog step the place of the eye is taken as the mean (x₋ + 2x₀ + x₊)/4 = x₀ + h²/4·a and its velocity as
- * v₋ + h/2·a (Newmark's average acceleration, 1959: stable at any stiffness, second order, no damping of its own), where
- * a = a₀ + W·F holds the pull F = T·e itself. So along the line's direction e (eye to rod tip) T is in one equation,
+ * In a leapfrog step the place of the eye is taken as the mean (x₋ + 2x₀ + x₊)/4 = x₀ + h²/4·a and its velocity as v₋ +
+ * h/2·a (Newmark's average acceleration, 1959: stable at any stiffness, second order, no damping of its own). Here a = a₀ +
+ * W·F contains the pull F = T·e itself. So along the line's direction e (eye to rod tip) T is in one equation,
  *
  *   T = k (ℓ − L) + c (dℓ/dt − dL/dt),  c = k·τ,  ℓ and dℓ/dt each less by their share of (eᵀWe)·T,
  *
- * and T = 0 where that is negative, or where there is no stretch. A line so stiff that the eye swings through in a step or two
- * (ωh > ½ with ω² = k·eᵀWe: a metre of braid or less) would throw the eye back faster than it came, as its stretch is
- * felt late; it is reckoned with the place and velocity ahead, up to the step's end (implicit Euler), which damps.
+ * and T = 0 where that is negative, or where there is no stretch.
+ *
+ * In a very stiff line (ωh > ½ with ω² = k·eᵀWe: a metre of braid or less) the eye would swing through in a step or two.
+ * Its stretch would be felt late and would throw the eye back faster than it came. So such a line is computed with the
+ * place and velocity ahead, up to the step's end (implicit Euler), which damps.
  */
 export function tether(spec: LineSpec): MovingLine {
   const drawn = new Float64Array(4);
@@ -53,7 +56,7 @@ function tension(spec: LineSpec, h: number, eye: EyeMotion, rod: RodEnd, directi
   const inverseMass =
     (dx0 * dx0 * eye.wxx + 2 * dx0 * dz0 * eye.wxz + dz0 * dz0 * eye.wzz) / (distance0 * distance0);
   const s = ahead(h * Math.sqrt(k * inverseMass));
-  // place s·h ahead with the velocity of the step's end, and the mean of the places for the rest
+  // the place s·h ahead with the velocity of the step's end; for the rest of the step the mean of the places
   const lead = s * h;
   const square = (s + (1 - s) / 4) * h * h;
   const dx = dx0 + lead * (rod.vx - eye.vx) - square * eye.ax;

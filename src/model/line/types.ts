@@ -30,6 +30,9 @@ export interface SteadyLine {
   readonly tensionAtRod: number;
   /** Points from the eye (0,0) up, world axes, m: for drawing. */
   readonly points: readonly Vec[];
-  /** False: line out is too short for this line to fall to the rod tip's height before its end (or it is below it from the start). */
+  /**
+   * False: the line out is too short to fall to the rod tip's height before its end, or the eye is below that height from
+   * the start.
+   */
   readonly meetsRod: boolean;
 }

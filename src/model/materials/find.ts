@@ -11,13 +11,13 @@ const plain = (name: string): string => name.trim().toLowerCase().replace(/\s+/g
 
 interface Named {
   readonly name: string;
-  readonly twins?: readonly string[];
+  readonly otherNames?: readonly string[];
 }
 
 function indexOf<T extends Named>(list: readonly T[]): ReadonlyMap<string, T> {
   const index = new Map<string, T>();
   for (const entry of list)
-    for (const name of [entry.name, ...(entry.twins ?? [])]) {
+    for (const name of [entry.name, ...(entry.otherNames ?? [])]) {
       const key = plain(name);
       if (index.has(key)) throw new Error(`material name "${name}" stands for two entries`);
       index.set(key, entry);
@@ -28,17 +28,29 @@ function indexOf<T extends Named>(list: readonly T[]): ReadonlyMap<string, T> {
 const byName = indexOf(materials);
 const lineByName = indexOf(lineMaterials);
 
-/** The material of that name or twin name (case and spacing do not matter), or null. */
+/** The material with this name or with this other name (case and spacing do not matter), or null. */
 export const material = (name: string): Material | null => byName.get(plain(name)) ?? null;
 
-/** The line material of that name or twin name, or null. */
+/**
+ * Standard uncertainty of a material's density as a fraction, from what is published: its own figure, else a uniform
+ * distribution over the published range, (b − a)/√12 (JCGM 100:2008, 4.3.7); null where neither is known.
+ */
+export function densitySpread({ density, range, relativeUncertainty }: Material): number | null {
+  if (relativeUncertainty !== undefined) return relativeUncertainty;
+  return range === undefined ? null : (range[1] - range[0]) / Math.sqrt(12) / density;
+}
+
+/** The line material with this name or with this other name, or null. */
 export const lineMaterial = (name: string): LineMaterial | null => lineByName.get(plain(name)) ?? null;
 
-/** Up to `count` names of the table that are most like a misspelt one, best first, none where nothing is near; for error hints. */
+/**
+ * Up to `count` names of the table that are most like a misspelt one, the best first, for error hints. None where no name
+ * is near.
+ */
 export function nearestNames(name: string, count = 3, among: readonly Named[] = materials): string[] {
   const wanted = plain(name);
   const ranked = among.map((entry) => {
-    const scores = [entry.name, ...(entry.twins ?? [])].map((candidate) =>
+    const scores = [entry.name, ...(entry.otherNames ?? [])].map((candidate) =>
       likeness(wanted, plain(candidate)),
     );
     return { name: entry.name, score: Math.min(...scores) };
@@ -50,7 +62,7 @@ export function nearestNames(name: string, count = 3, among: readonly Named[] = 
     .map((r) => r.name);
 }
 
-/** Lower is closer: edits as a share of the length, with a bonus where one name holds the other. */
+/** Lower is closer: edits as a share of the length, with a bonus where one name contains the other. */
 function likeness(a: string, b: string): number {
   const share = edits(a, b) / Math.max(a.length, b.length, 1);
   return Math.min(a.length, b.length) > 2 && (b.includes(a) || a.includes(b)) ? share / 2 : share;

@@ -1,3 +1,3 @@
 export type { LineMaterial, Material, MaterialClass } from "./types";
-export { lineMaterial, material, materials, nearestNames } from "./find";
+export { densitySpread, lineMaterial, material, materials, nearestNames } from "./find";
 export { lineMaterials, lineStiffness } from "./lines";

@@ -3,7 +3,7 @@ import type { LineMaterial } from "./types";
 export const lineMaterials: readonly LineMaterial[] = [
   {
     name: "nylon",
-    twins: ["nylon monofilament", "monofilament", "mono", "polyamide"],
+    otherNames: ["nylon monofilament", "monofilament", "mono", "polyamide"],
     density: 1140,
     range: [1130, 1150],
     modulus: 2.0e9,
@@ -13,7 +13,7 @@ export const lineMaterials: readonly LineMaterial[] = [
   },
   {
     name: "fluorocarbon",
-    twins: ["PVDF", "fluorocarbon monofilament"],
+    otherNames: ["PVDF", "fluorocarbon monofilament"],
     density: 1780,
     range: [1760, 1790],
     modulus: 2.5e9,
@@ -23,7 +23,7 @@ export const lineMaterials: readonly LineMaterial[] = [
   },
   {
     name: "braid",
-    twins: ["polyethylene braid", "braided polyethylene", "PE braid", "UHMWPE"],
+    otherNames: ["polyethylene braid", "braided polyethylene", "PE braid", "UHMWPE"],
     density: 970,
     range: [970, 980],
     modulus: 4.0e10,

@@ -3,25 +3,25 @@ import type { Material } from "./types";
 const NIST = "NIST material constants (X-ray and STAR tables)";
 const PNNL = "PNNL-15870 Rev. 1, 2011, Compendium of Material Composition Data";
 
-/** Plastics, resins, coats, glass and what else a bait is made of. */
+/** Plastics, resins, coats, glass and other materials of a bait. */
 export const plastics: readonly Material[] = [
   {
     name: "polycarbonate",
-    twins: ["PC"],
+    otherNames: ["PC"],
     density: 1200,
     kind: "plastic",
     source: `${NIST}; PNNL-15870 agrees`,
   },
   {
     name: "acrylic",
-    twins: ["PMMA", "acrylic glass", "acrylic sheet"],
+    otherNames: ["PMMA", "acrylic glass", "acrylic sheet"],
     density: 1190,
     kind: "plastic",
     source: NIST,
   },
   {
     name: "laminate",
-    twins: ["G-10", "G10", "FR-4", "glass-epoxy laminate", "circuit board"],
+    otherNames: ["G-10", "G10", "FR-4", "glass-epoxy laminate", "circuit board"],
     density: 1820,
     range: [1800, 1850],
     kind: "plastic",
@@ -36,14 +36,14 @@ export const plastics: readonly Material[] = [
   },
   {
     name: "polystyrene",
-    twins: ["PS"],
+    otherNames: ["PS"],
     density: 1060,
     kind: "plastic",
     source: `${NIST}; PNNL-15870 agrees`,
   },
   {
     name: "polyethylene",
-    twins: ["PE"],
+    otherNames: ["PE"],
     density: 940,
     range: [930, 940],
     kind: "plastic",
@@ -51,7 +51,7 @@ export const plastics: readonly Material[] = [
   },
   {
     name: "POM",
-    twins: ["acetal", "polyoxymethylene"],
+    otherNames: ["acetal", "polyoxymethylene"],
     density: 1425,
     range: [1410, 1425],
     kind: "plastic",
@@ -59,7 +59,7 @@ export const plastics: readonly Material[] = [
   },
   {
     name: "PET",
-    twins: ["polyester", "PETG"],
+    otherNames: ["polyester", "PETG"],
     density: 1380,
     range: [1270, 1400],
     kind: "plastic",
@@ -69,7 +69,7 @@ export const plastics: readonly Material[] = [
   { name: "PVDF", density: 1760, range: [1760, 1780], kind: "plastic", source: NIST },
   {
     name: "nylon",
-    twins: ["nylon 6", "nylon 66", "polyamide"],
+    otherNames: ["nylon 6", "nylon 66", "polyamide"],
     density: 1140,
     range: [1130, 1150],
     kind: "plastic",
@@ -85,7 +85,7 @@ export const plastics: readonly Material[] = [
   },
   {
     name: "braid",
-    twins: ["polyethylene braid", "gel-spun polyethylene", "UHMWPE fibre"],
+    otherNames: ["polyethylene braid", "gel-spun polyethylene", "UHMWPE fibre"],
     density: 970,
     range: [970, 980],
     kind: "plastic",
@@ -95,7 +95,7 @@ export const plastics: readonly Material[] = [
   // Coats and resins, cured.
   {
     name: "epoxy",
-    twins: ["epoxy resin", "epoxy coat", "epoxy, cured"],
+    otherNames: ["epoxy resin", "epoxy coat", "epoxy, cured"],
     density: 1150,
     range: [1120, 1180],
     kind: "plastic",
@@ -103,7 +103,7 @@ export const plastics: readonly Material[] = [
   },
   {
     name: "UV resin",
-    twins: ["UV-cured resin", "UV coat", "acrylate resin"],
+    otherNames: ["UV-cured resin", "UV coat", "acrylate resin"],
     density: 1180,
     range: [1100, 1200],
     kind: "plastic",
@@ -112,7 +112,7 @@ export const plastics: readonly Material[] = [
   },
   {
     name: "water-based paint",
-    twins: ["acrylic paint", "paint", "water-based paint, dry"],
+    otherNames: ["acrylic paint", "paint", "water-based paint, dry"],
     density: 1300,
     range: [1100, 1600],
     kind: "plastic",
@@ -122,7 +122,7 @@ export const plastics: readonly Material[] = [
   },
   {
     name: "primer",
-    twins: ["filler primer"],
+    otherNames: ["filler primer"],
     density: 1500,
     range: [1300, 1800],
     kind: "plastic",
@@ -131,7 +131,7 @@ export const plastics: readonly Material[] = [
   },
   {
     name: "lacquer",
-    twins: ["cellulose lacquer", "nitrocellulose lacquer", "sealer"],
+    otherNames: ["cellulose lacquer", "nitrocellulose lacquer", "sealer"],
     density: 1200,
     range: [1100, 1400],
     kind: "plastic",
@@ -140,7 +140,7 @@ export const plastics: readonly Material[] = [
   },
   {
     name: "polyurethane varnish",
-    twins: ["varnish", "polyurethane", "moisture-cure urethane"],
+    otherNames: ["varnish", "polyurethane", "moisture-cure urethane"],
     density: 1120,
     range: [1050, 1200],
     kind: "plastic",
@@ -149,7 +149,7 @@ export const plastics: readonly Material[] = [
   },
   {
     name: "cyanoacrylate",
-    twins: ["instant glue"],
+    otherNames: ["instant glue"],
     density: 1250,
     range: [1200, 1300],
     kind: "plastic",
@@ -159,7 +159,7 @@ export const plastics: readonly Material[] = [
 
   {
     name: "tooling board",
-    twins: ["polyurethane board", "polyurethane tooling board"],
+    otherNames: ["polyurethane board", "polyurethane tooling board"],
     density: 480,
     range: [80, 800],
     kind: "other",
@@ -169,11 +169,17 @@ export const plastics: readonly Material[] = [
   },
   {
     name: "glass",
-    twins: ["plate glass", "glass beads"],
+    otherNames: ["plate glass", "glass beads"],
     density: 2400,
     kind: "other",
     source: `${NIST}, plate glass`,
   },
-  { name: "glass fibre", twins: ["E-glass"], density: 2565, kind: "other", source: PNNL },
-  { name: "paraffin wax", twins: ["wax"], density: 930, kind: "other", source: `${NIST}; PNNL-15870 agrees` },
+  { name: "glass fibre", otherNames: ["E-glass"], density: 2565, kind: "other", source: PNNL },
+  {
+    name: "paraffin wax",
+    otherNames: ["wax"],
+    density: 930,
+    kind: "other",
+    source: `${NIST}; PNNL-15870 agrees`,
+  },
 ];

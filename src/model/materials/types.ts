@@ -1,4 +1,4 @@
-/** What decides a material's default standard uncertainty (docs/model.md §3): wood 10 %, metal 1 %, plastic 2 %. */
+/** The class decides a material's default standard uncertainty (docs/model.md §3): wood 10 %, metal 1 %, plastic 2 %. */
 export type MaterialClass = "wood" | "metal" | "plastic" | "other";
 
 /** A material with its published density. */
@@ -6,7 +6,7 @@ export interface Material {
   /** The key that scenarios use. */
   readonly name: string;
   /** Other names that find the same entry. */
-  readonly twins?: readonly string[];
+  readonly otherNames?: readonly string[];
   /** kg/m³. */
   readonly density: number;
   /** Published spread, kg/m³. */
@@ -21,7 +21,7 @@ export interface Material {
 /** What a fishing line is made of. */
 export interface LineMaterial {
   readonly name: string;
-  readonly twins?: readonly string[];
+  readonly otherNames?: readonly string[];
   /** kg/m³. */
   readonly density: number;
   readonly range?: readonly [number, number];

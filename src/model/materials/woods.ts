@@ -17,9 +17,9 @@ const fromGreen = (Gb: number): number => Gb / (1 - 0.265 * ((30 - 12) / 30) * G
 const round = (density: number): number => Math.round(10 * density) / 10;
 
 /** G₁₂ printed in Table 5-3b. */
-const temperate = (name: string, G12: number, twins: readonly string[], note?: string): Material => ({
+const temperate = (name: string, G12: number, otherNames: readonly string[], note?: string): Material => ({
   name,
-  twins,
+  otherNames,
   density: atTwelve(G12),
   kind: "wood",
   source: `${HANDBOOK}, Table 5-3b: G = ${G12} oven-dry over volume at 12 %; density at 12 % moisture = 1120 G`,
@@ -27,9 +27,9 @@ const temperate = (name: string, G12: number, twins: readonly string[], note?: s
 });
 
 /** G_b printed in Table 5-5b: the density at 12 % moisture is an estimate. */
-const tropical = (name: string, Gb: number, twins: readonly string[], note?: string): Material => ({
+const tropical = (name: string, Gb: number, otherNames: readonly string[], note?: string): Material => ({
   name,
-  twins,
+  otherNames,
   density: atTwelve(fromGreen(Gb)),
   kind: "wood",
   source: `${HANDBOOK}, Table 5-5b: G = ${Gb} oven-dry over green volume; density at 12 % moisture estimated with eq. 4-11`,
@@ -110,7 +110,7 @@ export const woods: readonly Material[] = [
 
   {
     name: "balsa",
-    twins: ["Ochroma pyramidale", "balsa, trade"],
+    otherNames: ["Ochroma pyramidale", "balsa, trade"],
     density: 160,
     range: [128, 224],
     kind: "wood",
@@ -144,14 +144,14 @@ export const woods: readonly Material[] = [
   tropical("teak", 0.55, ["Tectona grandis"]),
   {
     name: "paulownia",
-    twins: ["Paulownia tomentosa", "kiri"],
+    otherNames: ["Paulownia tomentosa", "kiri"],
     density: 317,
     kind: "wood",
     source: "Akyildiz & Kol 2010, J. Environ. Biol. 31:351–355: air-dry density as printed",
   },
   {
     name: "lime",
-    twins: ["large-leaved lime", "linden", "lime, large-leaved", "Tilia platyphyllos"],
+    otherNames: ["large-leaved lime", "linden", "lime, large-leaved", "Tilia platyphyllos"],
     density: 490,
     kind: "wood",
     source:
@@ -160,7 +160,7 @@ export const woods: readonly Material[] = [
   },
   {
     name: "small-leaved lime",
-    twins: ["lime, small-leaved", "Tilia cordata"],
+    otherNames: ["lime, small-leaved", "Tilia cordata"],
     density: 500,
     kind: "wood",
     source: "Finnish wood information service: air-dry density as printed",

@@ -1,13 +1,17 @@
 import type { Body } from "./engine/planck";
 
-/** A ball that crosses more than this share of its radius in one step is swept through it by the engine. */
+/**
+ * Where a ball would cross more than this share of its radius in one step, the engine follows its whole path (continuous
+ * collision).
+ */
 const SWEPT = 0.25;
 
 /**
- * Passes of the engine's solver over velocities and places. Hooks are light and meet only in the bait: with 16 and 6 passes a
- * swim that touches nothing is the same within 1e-11 m and rad. Balls that lie or roll together need no more, since a step
- * starts from the forces of the last; where they strike, more passes are needed lest the pile gain energy (with 6, up to 5e-4
- * of what a violent tumble loses; so, less than 1e-6). A second pass over places changes nothing.
+ * Passes of the engine's solver over velocities and places. Hooks are light and meet only in the bait: with 16 and 6 passes
+ * a swim that touches nothing is the same within 1e-11 m and rad. Balls that lie or roll together need no more passes than
+ * the calm number, because a step starts from the forces of the last step. Where balls strike, more passes are needed: with
+ * 6, a pile gains up to 5e-4 of the energy that a violent tumble loses; with 12 less than 1e-6. A second pass over places
+ * changes nothing.
  */
 export const PASSES = { calm: 4, strikes: 12, places: 1 } as const;
 
@@ -23,8 +27,8 @@ export class BallWatch {
   ) {}
 
   /**
-   * Before a step: has the engine follow those balls through it that will be fast at its end; gives the passes over velocities
-   * that it needs.
+   * Before a step: tells the engine to follow the whole path of balls that will be fast at its end. Returns the passes over
+   * velocities that the step needs.
    *
    * @param target the bait's velocity (m/s) and pitch rate (rad/s) at the step's end, world axes
    * @param state place of the bait's G, m

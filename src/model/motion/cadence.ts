@@ -10,7 +10,7 @@ export const LINE_IN = 0.3;
 /** Time in which a hand brings the reel from one speed to another, s. Common practice, no source. */
 const REEL_RAMP = 0.1;
 
-/** Of the tackle only what a cadence needs. m. */
+/** The two lengths of the tackle (m) that a cadence depends on. */
 export type LineReach = Pick<Tackle, "lineOut" | "rodTip">;
 
 /** What rod and reel do at one moment. World frame, m, m/s. */
@@ -162,11 +162,6 @@ export function legsOf(cadence: readonly Move[], tackle: LineReach | null): read
     start = end;
     return leg;
   });
-}
-
-/** Time that a cadence takes with this tackle (null: without), s. Throws as `trimCadence`. */
-export function cadenceDuration(cadence: readonly Move[], tackle: LineReach | null): number {
-  return trimCadence(cadence, tackle).moves.reduce((sum, move) => sum + moveDuration(move), 0);
 }
 
 /** Share of a travel done at the share `f` of its time, and its rate: the velocity is a raised cosine, 1 − cos 2πf. */

@@ -1,9 +1,9 @@
 import type { Vec, Wrench } from "../base";
-import { addForce, clearWrench, wrench } from "../base";
+import { addForce, addWrench, clearWrench, wrench } from "../base";
 import type { ChamberSpec } from "../bait";
-import { type Craft, FORCES, type ForceKey, type Surroundings } from "../forces";
+import type { Craft, ForceKey, Surroundings } from "../forces";
 import type { LooseBall } from "./chamber";
-import { MotionError, RUN_AWAY } from "./error";
+import { beyondModel, MotionError } from "./error";
 import { COLUMN, layout, LINE, type Layout } from "./layout";
 import type { Stepper } from "./stepper";
 import type { MovingLine } from "../line";
@@ -12,6 +12,8 @@ import type { HangingHook, RecordingMeta } from "./types";
 /** What a frame is made from. */
 export interface CaptureParts {
   readonly stepper: Stepper;
+  /** The forces that act on the bait at the present moment, each by itself; body axes about the craft's G. */
+  readonly acting: ReadonlyMap<ForceKey, Wrench>;
   readonly craft: Craft;
   readonly around: Surroundings;
   readonly hooks: readonly HangingHook[];
@@ -21,16 +23,19 @@ export interface CaptureParts {
   readonly meta: RecordingMeta;
 }
 
-/** Beyond these nothing on a line moves: m/s, and rad/s (160 turns a second; the engine itself turns no more than π/2 a step). */
+/**
+ * Limits beyond which nothing on a line moves: m/s, and rad/s (160 turns a second; the engine itself turns no more than π/2
+ * a step).
+ */
 const FASTEST = 60;
 const FASTEST_TURN = 1000;
 
 /**
  * Writes one frame of the present moment.
  *
- * The forces are grouped as the account groups them, for the whole bait: weight and buoyancy count hooks at their eyes and
- * balls where they are. What a hook pulls beyond its weight in water (drag, swing) stands under "hooks", what balls, floor
- * and walls push beyond the balls' weight under "contact". So at rest only weight and buoyancy are left, and the sum of
+ * The forces are grouped as in the account, for the whole bait: weight and buoyancy count hooks at their eyes and balls
+ * where they are. What a hook pulls beyond its weight in water (drag, swing) stands under "hooks". What balls, floor and
+ * walls push beyond the balls' weight stands under "contact". So at rest only weight and buoyancy are left, and the sum of
  * all is what acts on the bait.
  */
 export class Capture {
@@ -53,10 +58,11 @@ export class Capture {
     return found;
   }
 
-  /** Writes the frame to `data` from `offset` on. Throws MotionError where a number has gone astray. */
+  /** Writes the frame to `data` from `offset` on. Throws MotionError where a number is out of all bounds. */
   write(data: Float64Array, offset: number): void {
     const { stepper, meta } = this.parts;
-    const { state, velocity, pull, rod } = stepper;
+    const { state, velocity } = stepper.bait;
+    const { pull, rod } = stepper.rig;
     const put = (column: number, value: number): void => {
       data[offset + column] = value;
     };
@@ -89,18 +95,18 @@ export class Capture {
       const first = this.layout.forces + 3 * i;
       put(first, f.x);
       put(first + 1, f.z);
-      // from the moving body's G to the whole bait's
+      // from the G of the moving body to the G of the whole bait
       put(first + 2, f.m - G.x * f.z + G.z * f.x);
     });
   }
 
   private check(name: string, value: number, limit = Infinity): void {
     if (!Number.isFinite(value) || Math.abs(value) > limit)
-      throw new MotionError(name, value, this.parts.stepper.time, RUN_AWAY.problem, RUN_AWAY.remedy);
+      throw beyondModel(name, value, this.parts.stepper.time, this.parts.meta.legs);
   }
 
   private writeHooks(put: (column: number, value: number) => void): void {
-    this.parts.stepper.scene.hooks.forEach((body, i) => {
+    this.parts.stepper.bodies.hooks.forEach((body, i) => {
       const angle = body.getAngle();
       this.check(`angle of hook ${i}`, angle);
       put(this.layout.hooks + i, angle);
@@ -110,8 +116,8 @@ export class Capture {
   /** Balls relative to the moving body's G, body axes; none may have left its chamber. */
   private writeBalls(put: (column: number, value: number) => void): Vec[] {
     const { stepper, balls, chambers, meta } = this.parts;
-    const { state, sin: s, cos: c } = stepper;
-    return stepper.scene.balls.map((body, i) => {
+    const { state, sin: s, cos: c } = stepper.bait;
+    return stepper.bodies.balls.map((body, i) => {
       const at = body.getPosition();
       const dx = at.x - state.X;
       const dz = at.y - state.Z;
@@ -131,7 +137,7 @@ export class Capture {
           `[${-x}, ${z}]`,
           stepper.time,
           `it has left the chamber "${chamber?.name ?? "?"}"`,
-          "Raise the rate, or use larger balls",
+          "Use larger balls, or move the bait more gently",
         );
       put(this.layout.balls + 2 * i, x);
       put(this.layout.balls + 2 * i + 1, z);
@@ -141,10 +147,12 @@ export class Capture {
 
   /** Fills the wrenches by force, about the moving body's G in body axes; gives the whole bait's G and B from there. */
   private gather(ballPlaces: readonly Vec[]): { G: Vec; B: Vec } {
-    const { stepper, craft, around, hooks, balls, meta } = this.parts;
-    const { state, sin: s, cos: c, pull, held } = stepper;
+    const { stepper, acting, craft, around, hooks, balls, meta } = this.parts;
+    const { sin: s, cos: c } = stepper.bait;
+    const { pull } = stepper.rig;
+    const { now: held } = stepper.held;
     for (const w of this.byKey.values()) clearWrench(w);
-    for (const force of FORCES) force.add(craft, state, around, this.of(force.key));
+    for (const [key, force] of acting) addWrench(this.of(key), force);
 
     const weight = this.of("weight");
     const buoyancy = this.of("buoyancy");
@@ -169,7 +177,7 @@ export class Capture {
     const rate = 1 / stepper.h;
     hooks.forEach((hook, i) => {
       const eye = { x: hook.at.x - meta.centre.x, z: hook.at.z - meta.centre.z };
-      const joint = stepper.scene.joints[i]?.getReactionForce(rate);
+      const joint = stepper.bodies.joints[i]?.getReactionForce(rate);
       if (joint === undefined) throw new RangeError(`hook ${i} has no joint`);
       // The joint's force on the bait is the opposite of that on the hook.
       const x = -(joint.x * c + joint.y * s);

@@ -1,7 +1,7 @@
 import type { Random, Vec } from "../base";
 import type { Bait, BallSide, ChamberSpec } from "../bait";
 
-/** Share of a ball's diameter up to which balls lie apart at the start: no two sets of balls lie quite alike. */
+/** At the start balls lie apart by a random share of their diameter, up to this: no two sets of balls lie exactly alike. */
 const START_GAP = 0.1;
 
 /** A loose ball and where it starts. Body frame, m, kg. */
@@ -19,8 +19,8 @@ const lanesOf = (chamber: ChamberSpec, diameter: number): number =>
   Math.max(1, Math.floor(chamber.wide / diameter + 1e-9));
 
 /**
- * The loose balls of all chambers, in the order of `bait.ballCentres`: packed at the given side, the ranks a random
- * little apart where the chamber leaves room.
+ * The loose balls of all chambers, in the order of `bait.ballCentres`: packed at the given side. Where the chamber leaves
+ * room, the ranks lie a small random distance apart.
  */
 export function looseBalls(bait: Bait, side: BallSide, chance: Random): LooseBall[] {
   const centres = bait.ballCentres(side);
@@ -29,7 +29,7 @@ export function looseBalls(bait: Bait, side: BallSide, chance: Random): LooseBal
     const { balls } = chamber;
     if (balls === null) return;
     const { count, diameter, stuff } = balls;
-    const mass = (stuff.density * Math.PI * diameter ** 3) / 6;
+    const mass = (stuff.density * Math.PI * diameter * diameter * diameter) / 6;
     const lanes = lanesOf(chamber, diameter);
     const ranks = Math.max(1, Math.floor((chamber.to - chamber.from) / diameter + 1e-9));
     const used = Math.min(ranks, Math.ceil(count / lanes));
@@ -54,9 +54,4 @@ export function looseBalls(bait: Bait, side: BallSide, chance: Random): LooseBal
     }
   });
   return found;
-}
-
-/** The side on which loose balls lie at a pitch (rad): the lower end, and the lower face. */
-export function lowSide(sinPitch: number, cosPitch: number): BallSide {
-  return { end: sinPitch < 0 ? "nose" : "tail", face: cosPitch < 0 ? "roof" : "floor" };
 }

@@ -1,4 +1,9 @@
-/** A run that cannot start or go on: what is wrong, its value, when, and what to do. Never NaN in silence. */
+import type { Leg } from "./types";
+
+/**
+ * A run that cannot start or go on: what is wrong, its value, when, and what to do. So a run never goes on silently with
+ * NaN.
+ */
 export class MotionError extends Error {
   /** What is at fault, e.g. "cadence[2].speed" or "pitch". */
   readonly quantity: string;
@@ -18,8 +23,23 @@ export class MotionError extends Error {
   }
 }
 
-/** What is said when numbers grow beyond sense: the step is too coarse for the forces. */
-export const RUN_AWAY = {
-  problem: "the motion has run away from the step",
-  remedy: "Raise the rate, or look for an extreme speed, mass or size in the scenario",
-} as const;
+/**
+ * Numbers have grown beyond all bounds: something happens faster than a step can follow. The message says in which move,
+ * and how to make the move gentler.
+ */
+export function beyondModel(
+  quantity: string,
+  value: unknown,
+  time: number,
+  legs: readonly Leg[],
+): MotionError {
+  const leg = legs.find(({ start, end }) => time >= start && time <= end);
+  const where = leg === undefined ? "" : ` in cadence[${leg.index}] (${leg.move.do})`;
+  return new MotionError(
+    quantity,
+    value,
+    time,
+    `what happens${where} is beyond the model: faster than its steps can follow`,
+    "Give this move more time or a lower speed, or use a line that stretches more, a weaker bib factor, or larger loose balls",
+  );
+}

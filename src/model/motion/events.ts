@@ -1,6 +1,6 @@
 import type { Channel, Leg, RecordingMeta } from "./types";
 
-/** What can be told of a recording, by its channels alone. */
+/** The part of a recording from which events are found: its channels. */
 export interface Recorded {
   readonly meta: Pick<RecordingMeta, "legs" | "floor" | "frameRate">;
   channel(name: Channel): Float64Array;
@@ -25,9 +25,12 @@ const ABOVE = 1e-3; // m out of the water: it breaks the surface
 const MARGIN = 2e-3; // m back before the next one counts: no flicker at the edge
 const GAP = 0.5; // s: what comes again within this is one event
 const SLACK_LEAST = 0.1; // s
-/** It runs when for this long its pitch keeps within the band, the line pulls, and it moves at a good part of the reel's speed. */
+/**
+ * The bait runs when for this time its pitch stays within the band, the line pulls, and it moves at this share of the
+ * reel's speed.
+ */
 const RUNS = { seconds: 0.6, band: (4 * Math.PI) / 180, share: 0.5, ramp: 0.1 };
-/** A reel shorter than this need not come to run. s */
+/** A reel shorter than this is too short to run, and is not reported. s */
 const LONG_REEL = 2;
 
 interface Span {
@@ -35,7 +38,10 @@ interface Span {
   readonly to: number;
 }
 
-/** Frames in which `inside` holds, entered where `enter` does: two thresholds, so that an edge does not flicker. */
+/**
+ * Stretches of frames that begin where `enter` holds and last while `stay` holds: two thresholds, so that an edge does not
+ * flicker.
+ */
 function spans(
   frames: number,
   enter: (frame: number) => boolean,
@@ -59,7 +65,7 @@ function spans(
 
 const value = (values: Float64Array, i: number): number => values[i] ?? NaN;
 
-/** Stretches of a reel in which the bait runs: the frames of every window in which all of it holds. */
+/** Stretches of a reel in which the bait runs: the frames of every window in which all conditions hold. */
 function runningSpans(run: Recorded, leg: Leg, frames: number): Span[] {
   const { frameRate } = run.meta;
   if (leg.move.do !== "reel") return [];
@@ -96,9 +102,9 @@ function runningSpans(run: Recorded, leg: Leg, frames: number): Span[] {
 }
 
 /**
- * What happened in a run as far as it is recorded, in the order of time: goes under, breaks the surface, runs (steady on
- * the line), does not come to run in a long reel, is in the weed, touches the bottom, hangs on a slack line. Slack counts
- * only while the reel does not give line.
+ * What happened in a run, as far as it is recorded, in the order of time. The bait goes under, breaks the surface, runs
+ * (steady on the line), does not run in a long reel, is in the weed, touches the bottom, or hangs on a slack line. Slack
+ * counts only while the reel does not give line.
  *
  * @param weed depth of the weed's tops, m; null: none
  */
@@ -129,7 +135,7 @@ export function eventsOf(run: Recorded, weed: number | null): readonly RunEvent[
     gap,
   );
   for (const span of out) {
-    // How it lies at the start is no event.
+    // What holds already at the start is no event.
     if (span.from > 0) tell("surface", span);
     if (span.to < frames) tell("under", { from: span.to, to: span.to });
   }

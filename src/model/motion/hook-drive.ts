@@ -1,4 +1,5 @@
 import type { Surroundings } from "../forces";
+import { hookUnder } from "../hydrostatics";
 import type { Body } from "./engine/planck";
 import { MotionError } from "./error";
 import type { HangingHook } from "./types";
@@ -37,7 +38,7 @@ export class HookDrive {
           hook.name,
           null,
           "the engine has no body for it",
-          "Build scene and hooks from one bait",
+          "Make both from one bait",
         );
       return {
         hook,
@@ -59,7 +60,7 @@ export class HookDrive {
     return found;
   }
 
-  /** Share of hook `i` under water, 0–1: rises evenly with the depth of its centre over its length. */
+  /** Share of hook `i` under water, 0–1, by the depth of its centre. */
   underWater(i: number): number {
     const { hook, body } = this.of(i);
     return this.share(body.getPosition().y, hook);
@@ -74,13 +75,13 @@ export class HookDrive {
 
   private share(z: number, hook: HangingHook): number {
     if (!this.around.surface) return 1;
-    return Math.min(1, Math.max(0, 0.5 - z / hook.length));
+    return hookUnder(-z, hook.length);
   }
 
   /**
    * Before a step: buoyancy, and drag −½ρ (C_d A)|v| v (docs/model.md §6.8) for the velocity at the present moment. The
-   * engine's is that of half a step before; the half step is made with the drag itself unknown,
-   * v = (v₋ + h/2·a)/(1 + h/2·κ), κ = drag/(m v), a all other acceleration: stable however fast and light a hook is.
+   * engine's velocity is that of half a step before. The half step between is made with the drag itself unknown: v = (v₋ +
+   * h/2·a)/(1 + h/2·κ), κ = drag/(m v), a all other acceleration. This is stable however fast and light a hook is.
    */
   push(): void {
     const { density, gravity, current } = this.around;

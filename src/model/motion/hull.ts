@@ -28,7 +28,10 @@ export function convexHull(points: readonly Vec[]): Vec[] {
   return [...half(sorted), ...half(sorted.reverse())];
 }
 
-/** Leaves at most `corners` corners of a convex polygon: again and again the one whose loss costs the least area goes. */
+/**
+ * Leaves at most `corners` corners of a convex polygon: it removes, one after the other, the corner whose loss costs the
+ * least area.
+ */
 export function fewerCorners(polygon: readonly Vec[], corners: number): Vec[] {
   const left = [...polygon];
   while (left.length > corners) {

@@ -6,6 +6,6 @@ export { eventsOf } from "./events";
 export type { EventKind, Recorded, RunEvent } from "./events";
 export { GrowingRecording } from "./recording";
 export { record, startRun } from "./run";
-export { slimChunk, slimMeta } from "./slim";
+export { motionOnlyChunk, motionOnlyMeta } from "./motion-only";
 export { AT_DEPTH, summaryOf } from "./summary";
 export type { Extreme, RunSummary } from "./summary";

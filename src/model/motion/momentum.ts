@@ -9,10 +9,11 @@ export interface Nu {
 }
 
 /**
- * The bait's momentum with that of the water that moves with it: (x, z) in world axes, N·s, and l about G, N·m·s.
+ * The momentum of the bait together with that of the water that moves with it: (x, z) in world axes, N·s, and l about G,
+ * N·m·s.
  *
- * In these Kirchhoff's equations lose their inertia terms but one: dp/dt = force, dl/dt = moment − v × p. So what joints and
- * contacts exchange is added as it is, and the sum over all bodies stays what it was, to the last bit but rounding.
+ * In these variables Kirchhoff's equations keep only one of their inertia terms: dp/dt = force, dl/dt = moment − v × p. So
+ * the impulses of joints and contacts are added as they are, and the sum over all bodies is conserved up to rounding.
  */
 export class Momentum {
   x = 0;
@@ -49,10 +50,10 @@ export class Momentum {
   }
 
   /**
-   * The mass matrix of the present moment, and the added mass of what has gone under since the last one. What comes out sheds
-   * its water with the bait's own velocity; what goes under takes the momentum of the water set moving from the bait (the
-   * slam), which keeps the whole as it was: p = R (M − entered) ν with the velocity before. Neither gains energy. Gives
-   * whether anything has changed.
+   * The mass matrix of the present moment, and the added mass of what has gone under since the last one. What comes out
+   * sheds its water with the bait's own velocity. What goes under takes the momentum of the water set moving from the bait
+   * (the slam), which leaves the whole momentum as it was: p = R (M − entered) ν with the velocity before. Neither gains
+   * energy. Returns true where anything has changed.
    */
   change(mass: Sym3, entered: Sym3, s: number, c: number): boolean {
     const m = this.mass;

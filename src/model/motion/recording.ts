@@ -1,5 +1,5 @@
 import type { Vec, Wrench } from "../base";
-import { cos, hashNumbers, sin, turn } from "../base";
+import { cos, hashNumbers, sin, rotate } from "../base";
 import type { ForceKey } from "../forces";
 import { MotionError } from "./error";
 import { COLUMN, layout, LINE, type Layout } from "./layout";
@@ -88,8 +88,8 @@ export class GrowingRecording implements Recording {
     const { tie, centre, hull } = this.meta;
     const s = sin(pitch);
     const c = cos(pitch);
-    const eye = turn({ x: tie.x - centre.x, z: tie.z - centre.z }, s, c);
-    const G = turn({ x: number(COLUMN.Gx) - centre.x, z: number(COLUMN.Gz) - centre.z }, s, c);
+    const eye = rotate({ x: tie.x - centre.x, z: tie.z - centre.z }, s, c);
+    const G = rotate({ x: number(COLUMN.Gx) - centre.x, z: number(COLUMN.Gz) - centre.z }, s, c);
     const q = number(COLUMN.q);
     const VX = number(COLUMN.VX) - q * G.z;
     const VZ = number(COLUMN.VZ) + q * G.x;
@@ -191,7 +191,7 @@ function snapshot(
   const centre = { x: cubic(COLUMN.X, COLUMN.VX), z: cubic(COLUMN.Z, COLUMN.VZ) };
   /** World place of a body point. */
   const place = (p: Vec): Vec => {
-    const arm = turn({ x: p.x - meta.centre.x, z: p.z - meta.centre.z }, s, c);
+    const arm = rotate({ x: p.x - meta.centre.x, z: p.z - meta.centre.z }, s, c);
     return { x: centre.x + arm.x, z: centre.z + arm.z };
   };
   const point = (first: number): Vec => ({ x: blend(first), z: blend(first + 1) });
@@ -199,7 +199,7 @@ function snapshot(
   const G = point(COLUMN.Gx);
   const B = point(COLUMN.Bx);
   const q = blend(COLUMN.q);
-  const arm = turn({ x: G.x - meta.centre.x, z: G.z - meta.centre.z }, s, c);
+  const arm = rotate({ x: G.x - meta.centre.x, z: G.z - meta.centre.z }, s, c);
   const eye = place(meta.tie);
 
   // The line is there only where it is at both frames: it does not fade away.
@@ -227,7 +227,7 @@ function snapshot(
       const force = point(first);
       const usual = key === "weight" ? G : key === "buoyancy" ? B : anchor;
       const at = attack(force, blend(first + 2), G, usual, meta.arm);
-      return { key, at: place(at), force: turn(force, s, c) };
+      return { key, at: place(at), force: rotate(force, s, c) };
     }),
   };
 }

@@ -6,14 +6,16 @@ import { timeline, type Timeline } from "./cadence";
 import { Capture } from "./capture";
 import { looseBalls, type LooseBall } from "./chamber";
 import { engineIsSteady, HULL_CORNERS } from "./engine/planck";
-import { buildScene } from "./engine/scene";
-import { MotionError, RUN_AWAY } from "./error";
+import { buildBodies } from "./engine/bodies";
+import { beyondModel, MotionError } from "./error";
 import { hangingHooks } from "./hooks";
 import { bibEnds, contactHull } from "./hull";
 import { layout } from "./layout";
+import { checkBalls, checkTipSpeed } from "./limits";
 import { GrowingRecording } from "./recording";
 import { placer, rodTipPlace, startPose } from "./start";
-import { Stepper, type Rig } from "./stepper";
+import type { RigParts } from "./rig";
+import { Stepper } from "./stepper";
 import type { HangingHook, RecordingChunk, RecordingMeta, Run, RunSetup } from "./types";
 
 /** Room between the bait's or the rod's place and the walls, m. */
@@ -44,6 +46,7 @@ function checkRates({ rate, frameRate, seed }: RunSetup): void {
  */
 export function startRun(setup: RunSetup): Run {
   checkRates(setup);
+  checkTipSpeed(setup.cadence);
   if (!engineIsSteady())
     throw new MotionError(
       "engine",
@@ -58,6 +61,7 @@ export function startRun(setup: RunSetup): Run {
   const hull = contactHull(bait, HULL_CORNERS);
   const pose = startPose(setup, hull, hooks);
   const balls = looseBalls(bait, pose.side, random(setup.seed));
+  checkBalls(balls);
   const craft = prepareCraft(bait, {
     bibFactor: setup.bibFactor,
     hooksApart: true,
@@ -77,7 +81,7 @@ export function startRun(setup: RunSetup): Run {
         ? tether(tackle.line)
         : segmentedLine(tackle.line, around, { current: around.current, depth: around.depth });
 
-  const scene = buildScene({
+  const bodies = buildBodies({
     gravity: around.gravity,
     place,
     pitch: pose.pitch,
@@ -92,11 +96,12 @@ export function startRun(setup: RunSetup): Run {
     floor: -around.depth,
     walls: [-WALLS_OFF, tip.x + WALLS_OFF],
   });
-  const rig: Rig | null =
+  const rig: RigParts | null =
     tackle === null || line === null ? null : { line, rod, lineOut: tackle.lineOut, tie: craft.tie };
+  const dynamics = createEvaluator(craft, around);
   const stepper = new Stepper({
-    scene,
-    dynamics: createEvaluator(craft, around),
+    bodies,
+    dynamics,
     around,
     hooks,
     balls,
@@ -104,15 +109,31 @@ export function startRun(setup: RunSetup): Run {
     h: 1 / rate,
   });
   const meta = describe(setup, craft, rod, line, hooks, balls, hull);
-  const capture = new Capture({ stepper, craft, around, hooks, chambers, balls, line, meta });
+  const capture = new Capture({
+    stepper,
+    acting: dynamics.parts,
+    craft,
+    around,
+    hooks,
+    chambers,
+    balls,
+    line,
+    meta,
+  });
   return new SteppedRun(meta, stepper, capture);
 }
 
-/** A whole run at once. Throws as `startRun` and `advance` do. */
-export function record(setup: RunSetup): GrowingRecording {
+/** Frames of a whole run between two words of how far it has come. */
+const FRAMES = 120;
+
+/** A whole run at once. `onShare` hears again and again which share of it is done. Throws as `startRun` and `advance` do. */
+export function record(setup: RunSetup, onShare?: (share: number) => void): GrowingRecording {
   const run = startRun(setup);
   const recording = new GrowingRecording(run.meta);
-  while (!run.done) recording.append(run.advance(Infinity));
+  while (!run.done) {
+    recording.append(run.advance(FRAMES));
+    onShare?.(recording.frames / run.meta.frames);
+  }
   return recording;
 }
 
@@ -135,7 +156,7 @@ function describe(
   const partial: Omit<RecordingMeta, "stride"> = {
     rate,
     frameRate,
-    // whole frames, where a duration that is whole but for round-off counts as whole
+    // whole frames; a duration that is whole except for round-off counts as whole
     frames: Math.floor(rod.duration * frameRate + 1e-6) + 1,
     duration: rod.duration,
     marks: rod.marks,
@@ -173,9 +194,9 @@ class SteppedRun implements Run {
     try {
       this.stepper.advance();
     } catch (fault) {
-      // a force that was asked for a state that is none
+      // a force was asked for a state whose numbers are not finite
       if (!(fault instanceof RangeError)) throw fault;
-      throw new MotionError("state", fault.message, this.stepper.time, RUN_AWAY.problem, RUN_AWAY.remedy);
+      throw beyondModel("state", fault.message, this.stepper.time, this.meta.legs);
     }
   }
 

@@ -1,12 +1,15 @@
 import type { Vec } from "../base";
-import { cos, sin, turn } from "../base";
+import { cos, sin, rotate } from "../base";
+import { lowSide } from "../bait";
 import type { BallSide } from "../bait";
 import { floating, restTrim } from "../statics";
-import { lowSide } from "./chamber";
 import { MotionError } from "./error";
 import type { HangingHook, RunSetup } from "./types";
 
-/** A sinker starts with its highest point this far under the surface, m: wholly wetted. Common practice, no source. */
+/**
+ * A sinker starts with its highest point this far under the surface, m, so that all of it is wet. Common practice, no
+ * source.
+ */
 const JUST_UNDER = 0.002;
 
 /** Where and how a bait starts: the tie eye stands at X = 0. World frame; m, rad. */
@@ -21,7 +24,7 @@ export function placer({ nose, pitch }: Pick<StartPose, "nose" | "pitch">): (p: 
   const s = sin(pitch);
   const c = cos(pitch);
   return (p) => {
-    const arm = turn(p, s, c);
+    const arm = rotate(p, s, c);
     return { x: nose.x + arm.x, z: nose.z + arm.z };
   };
 }

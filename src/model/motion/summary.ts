@@ -1,6 +1,6 @@
 import type { Recorded, RunEvent } from "./events";
 
-/** A value and when it came. */
+/** A value and the time when it occurred. */
 export interface Extreme {
   readonly value: number;
   /** s */
@@ -9,7 +9,7 @@ export interface Extreme {
   readonly x: number;
 }
 
-/** What a run comes to. m, s, rad, m/s, N; null where the run has no such thing. */
+/** The figures of a run. m, s, rad, m/s, N; null where the run has no such thing. */
 export interface RunSummary {
   /** Greatest depth of the tie eye. */
   readonly deepest: Extreme | null;
@@ -23,16 +23,26 @@ export interface RunSummary {
     readonly speed: number;
     readonly tension: number;
   } | null;
-  /** In the second half of the pauses: means over their time. `rise` is up positive. */
-  readonly pause: { readonly seconds: number; readonly pitch: number; readonly rise: number } | null;
+  /**
+   * In the second half of the pauses: means over their time. `rise` is up positive; `top` is the depth of the highest
+   * point, negative where the bait breaks the surface.
+   */
+  readonly pause: {
+    readonly seconds: number;
+    readonly pitch: number;
+    readonly rise: number;
+    readonly top: number;
+  } | null;
   readonly pull: Extreme | null;
   /** Seconds in the strike zone, and of all that is recorded; null without a zone. */
   readonly zone: { readonly seconds: number; readonly of: number } | null;
 }
 
-/** Share of the greatest depth at which it counts as reached. Common practice, no source. */
+/** The greatest depth counts as reached at this share of it. Common practice, no source. */
 export const AT_DEPTH = 0.9;
-/** A pause shorter than this says nothing of rest, s; of longer ones the second half counts. Common practice, no source. */
+/**
+ * A pause shorter than this tells nothing about rest, s. Of longer ones the second half counts. Common practice, no source.
+ */
 const LEAST_PAUSE = 0.5;
 
 function greatest(values: Float64Array, x: Float64Array, rate: number): Extreme | null {
@@ -49,7 +59,7 @@ class Means {
 
   add(
     run: Recorded,
-    names: readonly ("depth" | "pitch" | "speed" | "tension" | "rise")[],
+    names: readonly ("depth" | "pitch" | "speed" | "tension" | "rise" | "top")[],
     from: number,
     to: number,
   ): void {
@@ -99,7 +109,7 @@ export function summaryOf(
     if (move.do !== "pause" || end - start < LEAST_PAUSE || end * frameRate > frames) continue;
     pauses.add(
       run,
-      ["pitch", "rise"],
+      ["pitch", "rise", "top"],
       Math.ceil(((start + end) / 2) * frameRate),
       Math.floor(end * frameRate),
     );
@@ -123,7 +133,12 @@ export function summaryOf(
     pause:
       pauses.frames === 0
         ? null
-        : { seconds: pauses.frames / frameRate, pitch: pauses.of("pitch"), rise: pauses.of("rise") },
+        : {
+            seconds: pauses.frames / frameRate,
+            pitch: pauses.of("pitch"),
+            rise: pauses.of("rise"),
+            top: pauses.of("top"),
+          },
     pull: greatest(run.channel("tension"), x, frameRate),
     zone: zone === null ? null : { seconds: inside / frameRate, of: frames / frameRate },
   };

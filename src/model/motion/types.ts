@@ -31,7 +31,7 @@ export interface RunSetup {
   /** Where and how it starts. "afloat": at the rest pose on the surface or, for a sinker, just under it; a pose otherwise. */
   readonly start: "afloat" | { readonly depth: number; readonly pitch: number | "rest" };
   readonly bibFactor: number;
-  /** How the line is reckoned: with weight and drag in segments (default), or as a bare spring, a cross-check. */
+  /** How the line is computed: in segments with weight and drag (default), or as a bare spring, for comparison. */
   readonly line?: "segments" | "tether";
   /** Steps per second, default 960. */
   readonly rate: number;
@@ -41,7 +41,7 @@ export interface RunSetup {
   readonly seed: number;
 }
 
-/** What a stage draws at one moment: places in the world frame, m, rad, N. Knows nothing of how it came about. */
+/** What a stage draws at one moment: places in the world frame, m, rad, N. It does not say how it was computed. */
 export interface Snapshot {
   readonly time: number;
   /** Nose tip (origin of the body frame) in the world, and pitch. */
@@ -65,7 +65,7 @@ export interface Snapshot {
   readonly forces: readonly { readonly key: ForceKey; readonly at: Vec; readonly force: Vec }[];
 }
 
-/** Names of the channels, one number a frame: those that are plotted, and those that events are found by. */
+/** Names of the channels, one number for each frame: those that are plotted, and those from which events are found. */
 export type Channel = "depth" | "pitch" | "speed" | "tension" | "x" | "rise" | "top" | "low" | "slack";
 
 /** One move of the cadence as it was done, in time. */
@@ -129,7 +129,7 @@ export interface RecordingMeta {
   readonly forces: readonly { readonly key: ForceKey; readonly anchor: Vec }[];
   /** Half the body's length, m: an arrow is drawn no farther than this from its usual place. */
   readonly arm: number;
-  /** The moves as they are done; those of no duration too. */
+  /** The moves as they are done, also those that take no time. */
   readonly legs: readonly Leg[];
   /** What touches the floor: the convex polygon round body and bib, body frame, m. */
   readonly hull: readonly Vec[];
@@ -150,7 +150,7 @@ export interface Run {
   readonly meta: RecordingMeta;
   /** True when the last frame has been given out. */
   readonly done: boolean;
-  /** Goes on for at most `frames` frames (fewer at the end). Throws MotionError. */
+  /** Computes at most `frames` further frames (fewer at the end). Throws MotionError. */
   advance(frames: number): RecordingChunk;
 }
 

@@ -31,7 +31,9 @@ export function stationOfPhi(phi: number, length: number): number {
   return length * half * half;
 }
 
-/** The section that the edges give at φ; round-off at closed ends is taken away (heights and breadth never below 0). */
+/**
+ * The section that the edges give at φ. Round-off at closed ends is removed, so that heights and breadth are never below 0.
+ */
 export function sectionAt(edges: Edges, phi: number): Section {
   const bottom = edges.bottom(phi);
   const top = Math.max(edges.top(phi), bottom);
@@ -48,11 +50,11 @@ export function sectionAt(edges: Edges, phi: number): Section {
 
 const mm = (v: number): string => `${Number((v * 1000).toPrecision(6))} mm`;
 
-/** How far (share of the length) one curve may pass another before it counts: round-off only. */
+/** One curve may pass another by this share of the length, because that is round-off. */
 const ROUND_OFF = 1e-9;
 
 /**
- * The edges of a drawn body: each curve the monotone piecewise cubic in φ through its knots, exponents linear in φ
+ * The edges of a drawn body: each curve is the monotone piecewise cubic in φ through its knots; exponents are linear in φ
  * (docs/model.md §2). Throws `ShapeError` with the place and the remedy where the knots describe no body.
  */
 export function edgesFromKnots(spec: ShapeSpec): Edges {
@@ -93,7 +95,7 @@ export function edgesFromKnots(spec: ShapeSpec): Edges {
   };
 }
 
-/** Rising, from 0 to π, with values closer than 1e-9 rad taken as one. */
+/** Rising, from 0 to π; values closer than 1e-9 rad count as one. */
 function mergedBreaks(phis: readonly number[]): number[] {
   const merged = [0];
   for (const phi of [...phis].sort((a, b) => a - b))
@@ -156,8 +158,9 @@ function exponent(name: string, knots: readonly Knot[], L: number): (phi: number
 }
 
 /**
- * Refuses a lower curve that rises above the upper one anywhere, at the worst place. Between two knots the difference is one
- * cubic, so its least value is at an end or where its derivative, a parabola, is zero: the check is exact.
+ * Refuses a lower curve that rises above the upper one anywhere, and names the worst place. Between two knots the
+ * difference is one cubic. Its least value is at an end or where its derivative, a parabola, is zero: so the check is
+ * exact.
  */
 function order(
   upName: string,
@@ -187,7 +190,7 @@ function order(
   );
 }
 
-/** Where, as shares of the interval, the difference of two curves that are one cubic each on [a, a + h] is level. */
+/** Where the difference of two curves has slope 0, as shares of the interval [a, a + h], on which each is one cubic. */
 function turningPoints(up: Cubic, down: Cubic, a: number, h: number): number[] {
   const gap = (phi: number): number => up.at(phi) - down.at(phi);
   const slope = (phi: number): number => up.slopeAt(phi) - down.slopeAt(phi);

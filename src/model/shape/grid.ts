@@ -4,13 +4,15 @@ import { stationOfPhi } from "./edges";
 /** The curves that a surface or a straight line can cross. */
 export type Curve = "top" | "widest" | "bottom";
 
-/** Greatest gap of the scan, rad, and the extra points at both ends: a round tip turns fully within its last millimetre. */
+/**
+ * Greatest gap of the scan, rad, and the number of extra points at both ends: a round tip turns within its last millimetre.
+ */
 const GAP = 0.08;
 const TIP = [0.005, 0.02];
 
 /**
- * Edge heights on a fixed scan of φ that is fine enough to see every crossing of a straight line: the breaks, at most
- * `GAP` between two of them, and closer at the tips.
+ * Edge heights on a fixed scan of φ that is fine enough to see every crossing of a straight line. The scan has the breaks,
+ * gaps of at most `GAP`, and smaller gaps at the tips.
  */
 export interface ScanGrid {
   readonly n: number;
@@ -82,7 +84,7 @@ export function lineCrossings(
     const under2 = g2 < -dead;
     if (under1 !== under2) out[count++] = refine(height, a, b, g1, g2, dead);
     else if (under1 === g0 < -dead) {
-      // The three last values on one side: does the parabola through them reach over the line at their middle one?
+      // The last three values lie on one side. Does the parabola through them cross the line near their middle one?
       const s0 = Math.abs(g0);
       const s1 = Math.abs(g1);
       const s2 = Math.abs(g2);
@@ -147,7 +149,7 @@ function refine(
   return (a + b) / 2;
 }
 
-/** Greatest value of a smooth curve whose scan is known: parabolas through the best three points, or the end itself. */
+/** Greatest value of a smooth curve from its scan: by parabolas through the best three points, or the end itself. */
 export function peak(phi: Float64Array, values: Float64Array, f: (phi: number) => number): number {
   let best = 0;
   for (let i = 1; i < values.length; i++) if ((values[i] as number) > (values[best] as number)) best = i;

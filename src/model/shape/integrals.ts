@@ -33,7 +33,7 @@ export function makePrefix(table: SectionTable): Prefix {
   return prefix;
 }
 
-/** Adds the whole sections between φ = a and φ = b: kept sums for whole panels, quadrature for the pieces at both ends. */
+/** Adds the whole sections between φ = a and φ = b: stored sums for whole panels, quadrature for the pieces at both ends. */
 export function addWhole(table: SectionTable, prefix: Prefix, a: number, b: number, sum: VolumeSum): void {
   const { ends } = table;
   const pa = table.panelOf(a);

@@ -1,7 +1,7 @@
 import { hypot, type Vec } from "../base";
-import type { Shape } from "./types";
+import type { Shape } from "./solid";
 import { phiOfStation, stationOfPhi } from "./edges";
-import { lineCrossings, peak, scanGrid } from "./grid";
+import { lineCrossings } from "./grid";
 
 /** φ of about n points from nose to tail, all breaks among them. */
 function samples(shape: Shape, n: number): number[] {
@@ -32,24 +32,6 @@ export function outline(shape: Shape, n = 96): Vec[] {
   const over = phis.map(side((phi) => shape.edges.top(phi)));
   const under = phis.map(side((phi) => shape.edges.bottom(phi))).reverse();
   return withoutRepeats([...over, ...under]);
-}
-
-/**
- * The plan view as a closed polygon (x forward as in the body frame, y to one side, m): from the nose along +y to the tail
- * and back along −y.
- */
-export function planOutline(shape: Shape, n = 96): { readonly x: number; readonly y: number }[] {
-  const phis = samples(shape, n);
-  const side =
-    (sign: number) =>
-    (phi: number): Vec => ({
-      x: -stationOfPhi(phi, shape.length),
-      z: sign * shape.edges.halfBreadth(phi),
-    });
-  return withoutRepeats([...phis.map(side(1)), ...phis.map(side(-1)).reverse()]).map((p) => ({
-    x: p.x,
-    y: p.z,
-  }));
 }
 
 function withoutRepeats(points: readonly Vec[]): Vec[] {
@@ -102,33 +84,4 @@ export function outlineCrossings(shape: Shape, a: Vec, b: Vec): number[] {
   }
   found.sort((p, q) => p - q);
   return found.filter((t, i) => i === 0 || t - (found[i - 1] ?? 0) > (1e-10 * length) / size);
-}
-
-/**
- * How far the side outline reaches along the world's vertical at a pitch given by its sine and cosine: least and greatest
- * x·sin + z·cos over the outline, m above the nose tip's height (the origin of the body frame).
- */
-export function reach(
-  shape: Shape,
-  sin: number,
-  cos: number,
-): { readonly low: number; readonly high: number } {
-  const { edges, length } = shape;
-  const grid = scanGrid(edges);
-  let low = Infinity;
-  let high = -Infinity;
-  for (const curve of ["top", "bottom"] as const) {
-    const h = (phi: number): number => -stationOfPhi(phi, length) * sin + edges[curve](phi) * cos;
-    const values = grid.phi.map(h);
-    low = Math.min(
-      low,
-      -peak(
-        grid.phi,
-        values.map((v) => -v),
-        (phi) => -h(phi),
-      ),
-    );
-    high = Math.max(high, peak(grid.phi, values, h));
-  }
-  return { low, high };
 }

@@ -1,6 +1,9 @@
 import { gaussLegendre } from "../base";
 
-/** Gauss points of the panels of a body, and what turns values at them into polynomials over a panel's t in [−1, 1]. */
+/**
+ * Gauss points of the panels of a body, and the matrix that turns values at them into polynomials over a panel's t in [−1,
+ * 1].
+ */
 export interface PanelRule {
   readonly points: number;
   readonly x: Float64Array;
@@ -14,7 +17,10 @@ export interface PanelRule {
 /** Most points of a rule. */
 export const MOST_POINTS = 6;
 
-/** Panels that are all narrower than this, rad, do with fewer points: a cubic needs four, and its integrals are as good. */
+/**
+ * Where all panels are narrower than this (rad), fewer points are enough: a cubic needs four, and its integrals are as
+ * exact.
+ */
 const NARROW = { width: 0.2, points: 4 };
 
 function makeRule(points: number): PanelRule {

@@ -70,8 +70,8 @@ const newPolar = (): Polar => ({
 });
 
 /**
- * The tables of the last exponents asked for: a body whose exponent changes along its length asks for one at every station,
- * and for the same ones again when its breadth or height is changed.
+ * The tables of the exponents asked for last. A body whose exponent changes along its length asks for one at every station,
+ * and asks for the same ones again when its breadth or height changes.
  */
 const KEPT = 256;
 const kept = [new Map<number, Polar>(), new Map<number, Polar>()] as const;

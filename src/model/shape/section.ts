@@ -1,4 +1,4 @@
-import { cos, pow, sin } from "../base";
+import { pow } from "../base";
 import type { Section, SectionImmersion } from "./types";
 import { quarter, quarterPart, type QuarterPart } from "./superellipse";
 
@@ -46,8 +46,9 @@ export function halfBreadthAt(s: Section, z: number): number {
 }
 
 /**
- * The part of a section on one side of a level line at height `zSurface` (its Bonjean curve): `under` says on which side the
- * water is: "below" with the keel down, "above" when the bait floats belly-up. Written to `out`, which is returned.
+ * The part of a section on one side of a level line at height `zSurface` (its Bonjean curve). `under` says on which side
+ * the water is: "below" with the keel down, "above" when the bait floats belly-up. The result is written to `out`, which is
+ * returned.
  */
 export function immersedSection(
   s: Section,
@@ -74,7 +75,7 @@ export function immersedSection(
   return out;
 }
 
-/** A section as its two halves with their full integrals at hand. */
+/** A section as its two halves, with their full integrals stored. */
 export interface Halves {
   halfBreadth: number;
   widest: number;
@@ -107,7 +108,10 @@ export const newHalves = (): Halves => ({
 export interface HalvesImmersion extends SectionImmersion {
   /** Whether the surface passes the upper half, or lies above it. */
   inUpper: boolean;
-  /** Place of the surface in the half that it passes: relative height u from the widest line (1: beyond the half), relative breadth y. */
+  /**
+   * Place of the surface in the half that it passes: relative height u from the widest line (1: beyond the half) and
+   * relative breadth y.
+   */
   u: number;
   y: number;
 }
@@ -165,19 +169,4 @@ export function immersedHalves(h: Halves, zSurface: number, keelDown: boolean, o
   out.area = area;
   out.momentZ = h.widest * area + 2 * h.halfBreadth * first;
   out.waterHalfBreadth = y * h.halfBreadth;
-}
-
-/** A section's contour as n points (y, z) from the top round one side to the bottom and back up the other, m. */
-export function sectionOutline(s: Section, n = 64): { readonly y: number; readonly z: number }[] {
-  if (n < 4) throw new RangeError(`a section outline of ${n} points: use 4 or more`);
-  return Array.from({ length: n }, (_, i) => {
-    const angle = Math.PI / 2 - (2 * Math.PI * i) / n; // polar angle, from the top clockwise
-    const up = sin(angle);
-    const across = cos(angle);
-    const above = up >= 0;
-    const k = above ? s.exponentAbove : s.exponentBelow;
-    const h = above ? s.top - s.widest : s.widest - s.bottom;
-    const rho = pow(pow(Math.abs(across), k) + pow(Math.abs(up), k), -1 / k);
-    return { y: s.halfBreadth * rho * across, z: s.widest + h * rho * up };
-  });
 }

@@ -1,11 +1,11 @@
-import type { SurfacePlane, Vec } from "../base";
-import type { Edges, Immersion, Section, Shape, ShapeSpec, Station } from "./types";
+import type { Vec } from "../base";
+import type { Edges, Section, ShapeSpec, Station } from "./types";
 import { edgesFromKnots, phiOfStation, sectionAt, ShapeError } from "./edges";
 import { peak, scanGrid } from "./grid";
-import { Immersed } from "./immersion";
 import { makePrefix, type Prefix } from "./integrals";
 import type { SectionIntegrals } from "./section";
 import { Skin } from "./skin";
+import type { Shape, Solid } from "./solid";
 import { SectionTable } from "./table";
 
 /** The body that these knots draw: `makeShape(edgesFromKnots(spec))`. */
@@ -17,7 +17,8 @@ export const shapeOf = (spec: ShapeSpec): Shape => makeShape(edgesFromKnots(spec
  */
 export const makeShape = (edges: Edges): Shape => new Body(edges);
 
-class Body implements Shape {
+class Body implements Shape, Solid {
+  readonly breadthFactor = 1;
   readonly length: number;
   readonly volume: number;
   readonly centroid: Vec;
@@ -55,6 +56,10 @@ class Body implements Shape {
     this.maxHeight = greatest(edges, (phi) => edges.top(phi) - edges.bottom(phi));
   }
 
+  get solid(): Solid {
+    return this;
+  }
+
   get skin(): Skin {
     return (this.madeSkin ??= new Skin(this.table));
   }
@@ -75,16 +80,12 @@ class Body implements Shape {
     return sectionAt(this.edges, phiOfStation(s, this.length));
   }
 
-  immersion(surface: SurfacePlane, options?: { readonly skin?: boolean }): Immersion {
-    return new Immersed(this, surface, options?.skin === true);
-  }
-
   withBreadthFactor(factor: number): Shape {
     return new Broadened(this, factor);
   }
 }
 
-/** A body with every half-breadth times a factor: all that depends on breadth follows by powers of it. */
+/** A body with every half-breadth multiplied by a factor: whatever depends on breadth changes by a power of the factor. */
 class Broadened implements Shape {
   readonly edges: Edges;
   readonly length: number;
@@ -98,8 +99,9 @@ class Broadened implements Shape {
 
   constructor(
     private readonly drawn: Shape,
-    private readonly factor: number,
+    readonly breadthFactor: number,
   ) {
+    const factor = breadthFactor;
     if (!(factor > 0 && Number.isFinite(factor)))
       throw new RangeError(`breadth factor ${factor}: use a number above 0`);
     const { edges } = drawn;
@@ -118,6 +120,10 @@ class Broadened implements Shape {
     }));
   }
 
+  get solid(): Solid {
+    return this.drawn.solid;
+  }
+
   get skinArea(): number {
     return this.drawn.skinArea;
   }
@@ -128,39 +134,11 @@ class Broadened implements Shape {
 
   section(s: number): Section {
     const drawn = this.drawn.section(s);
-    return { ...drawn, halfBreadth: this.factor * drawn.halfBreadth };
-  }
-
-  immersion(surface: SurfacePlane, options?: { readonly skin?: boolean }): Immersion {
-    const drawn = this.drawn.immersion(surface, options);
-    const k = this.factor;
-    return {
-      volume: k * drawn.volume,
-      centroid: drawn.centroid,
-      waterplaneIT: k * k * k * drawn.waterplaneIT,
-      waterplaneArea: k * drawn.waterplaneArea,
-      waterplaneMoment: k * drawn.waterplaneMoment,
-      waterplaneSecond: k * drawn.waterplaneSecond,
-      get skinFraction() {
-        return drawn.skinFraction;
-      },
-      get skinCentroid() {
-        return drawn.skinCentroid;
-      },
-      get skinCut() {
-        return drawn.skinCut;
-      },
-      get skinCutMoment() {
-        return drawn.skinCutMoment;
-      },
-      get skinCutSecond() {
-        return drawn.skinCutSecond;
-      },
-    };
+    return { ...drawn, halfBreadth: this.breadthFactor * drawn.halfBreadth };
   }
 
   withBreadthFactor(factor: number): Shape {
-    return new Broadened(this.drawn, this.factor * factor);
+    return new Broadened(this.drawn, this.breadthFactor * factor);
   }
 }
 

@@ -1,8 +1,8 @@
-import { atan2, footOn, heightAbove, sin, type SurfacePlane, type Vec } from "../base";
-import type { Edges, Section, SectionImmersion } from "./types";
+import { atan2, sin } from "../base";
+import type { Edges, Section } from "./types";
 import { sectionAt } from "./edges";
 import { polar, STEPS, tauOf } from "./polar";
-import { immersedSection, newHalvesImmersion, sectionIntegrals, type HalvesImmersion } from "./section";
+import { newHalvesImmersion, sectionIntegrals, type HalvesImmersion } from "./section";
 import { MOST_POINTS, type PanelRule } from "./panel-rule";
 import type { SectionTable } from "./table";
 
@@ -18,22 +18,6 @@ const KEPT = 4;
 const HALF = (STEPS + 1) * KEPT;
 /** Offset of the last grid line: the whole half. */
 const END = STEPS * KEPT;
-
-/** Skin under water, and what of it goes under as the surface rises: dS/dl (m) and its moments by X (m², m³). */
-export interface SkinUnder extends SkinSum {
-  cut: number;
-  cutMoment: number;
-  cutSecond: number;
-}
-
-/** What lies under a surface: its share of the bare skin, its centroid, and what is cut. */
-export interface WetSkin {
-  readonly fraction: number;
-  readonly centroid: Vec;
-  readonly cut: number;
-  readonly cutMoment: number;
-  readonly cutSecond: number;
-}
 
 // Scratch of one call: area and moment per radian of φ, and the stations' shares in a line between them.
 const line = new Float64Array(2); // cleared by `addLine`
@@ -125,7 +109,7 @@ export class Skin {
     }
   }
 
-  /** Adds the wet part of a station's line, which the surface passes as `cut` says. */
+  /** Adds the wet part of a station's line; `cut` says where the surface passes it. */
   addStation(
     station: number,
     x: number,
@@ -159,7 +143,10 @@ export class Skin {
     addLine(sum, x, dPhi);
   }
 
-  /** Adds `weight` times a station's wet line to `line`: a whole half, and what the surface leaves of the half it passes. */
+  /**
+   * Adds `weight` times a station's wet line to `line`: a whole half, and the part of the other half that the surface
+   * leaves wet.
+   */
   private addWet(station: number, weight: number, cut: Readonly<HalvesImmersion>, keelDown: boolean): void {
     const { inUpper } = cut;
     const passed = (2 * station + (inUpper ? 0 : 1)) * HALF;
@@ -205,41 +192,7 @@ export class Skin {
     this.add(k + 2, weight * spot.startSlope);
     this.add(k + 6, weight * spot.endSlope);
   }
-
-  /** Closes a sum with what is wet of the blunt faces. */
-  wet(sum: SkinUnder, surface: SurfacePlane): WetSkin {
-    const { sin, cos, level } = surface;
-    let { area, momentX, momentZ, cut, cutMoment, cutSecond } = sum;
-    for (const face of this.faces) {
-      if (cos === 0) {
-        // the surface is parallel to the face: all of it or nothing
-        if (heightAbove(surface, { x: -face.s, z: 0 }) >= 0) continue;
-        immersedSection(face, Infinity, "below", facePart);
-      } else immersedSection(face, (level + face.s * sin) / cos, cos > 0 ? "below" : "above", facePart);
-      area += facePart.area;
-      momentX -= facePart.area * face.s;
-      momentZ += facePart.momentZ;
-      if (cos === 0) continue;
-      const breadth = (2 * facePart.waterHalfBreadth) / Math.abs(cos);
-      const X = (-face.s - level * sin) / cos;
-      cut += breadth;
-      cutMoment += X * breadth;
-      cutSecond += X * X * breadth;
-    }
-    return {
-      fraction: area / this.area,
-      centroid:
-        area > 0
-          ? { x: momentX / area, z: momentZ / area }
-          : footOn(surface, { x: this.momentX / this.area, z: this.momentZ / this.area }),
-      cut,
-      cutMoment,
-      cutSecond,
-    };
-  }
 }
-
-const facePart: SectionImmersion = { area: 0, momentZ: 0, waterHalfBreadth: 0 };
 
 /** Adds the line in `line` times dφ, and clears it. */
 function addLine(sum: SkinSum, x: number, dPhi: number): void {
@@ -303,7 +256,7 @@ function fillHalf(
   const dn = up ? d.exponentAbove : d.exponentBelow;
   const { widest } = section;
   const { halfBreadth: dBreadth, widest: dWidest, s: ds } = d;
-  // taken out before the loop, which is the better for it
+  // taken out of the object before the loop, which is faster so
   const {
     y: ys,
     z: zs,

@@ -15,8 +15,8 @@ export interface QuarterIntegrals {
 
 const ELLIPSE: QuarterIntegrals = { n: 2, c: Math.PI / 4, m: 1 / 3, q: Math.PI / 16 };
 
-// c, m and q are smooth functions of p = 1/n: kept as Chebyshev series on p in [0.1, 1], good to 1e-13, since bodies whose
-// exponent changes along their length ask for them at every station.
+// c, m and q are smooth functions of p = 1/n. They are kept as Chebyshev series on p in [0.1, 1], good to 1e-13, because a
+// body whose exponent changes along its length asks for them at every station.
 const TERMS = 20;
 const LOWEST = 0.1;
 const series = [
@@ -66,12 +66,12 @@ export interface QuarterPart {
 }
 
 /**
- * Area F(u) = ∫₀ᵘ y dt and moment M(u) = ∫₀ᵘ t·y dt to about 1e-12, written to `out`, for a quarter whose full integrals are
- * c and m; u is taken as 0 below 0 and as 1 above 1.
+ * Area F(u) = ∫₀ᵘ y dt and moment M(u) = ∫₀ᵘ t·y dt to about 1e-12, written to `out`, for a quarter whose full integrals
+ * are c and m; u is taken as 0 below 0 and as 1 above 1.
  *
- * These are the incomplete beta functions (1/n)·B(uⁿ; 1/n, 1+1/n) and (1/n)·B(uⁿ; 2/n, 1+1/n), summed as power series in
- * x = uⁿ with u itself in front, so that nothing is lost where uⁿ underflows. For x > ½ the series would be slow; there
- * the quarter is read along its other axis, with y in the place of u: the part beyond u has
+ * These are the incomplete beta functions (1/n)·B(uⁿ; 1/n, 1+1/n) and (1/n)·B(uⁿ; 2/n, 1+1/n). They are summed as power
+ * series in x = uⁿ with u itself in front, so that nothing is lost where uⁿ underflows. For x > ½ the series would be slow.
+ * There the quarter is read along its other axis, with y in the place of u. The part beyond u has
  *   area F(y) − u·y   and   moment ½·[∫₀^y (1−t'ⁿ)^(2/n) dt' − u²·y].
  */
 export function quarterPart(n: number, u: number, c: number, m: number, out: QuarterPart): void {

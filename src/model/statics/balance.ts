@@ -1,20 +1,21 @@
-import type { Under, Wettable } from "./wet";
+import { cos as cosine, sin as sine, square } from "../base";
+import type { Under, Wettable } from "../hydrostatics";
 
 /** Relative size of force and moment at which an equilibrium counts as found. */
 const FOUND = 1e-11;
 
 /**
- * A step from residuals below this needs no look at its end: each step leaves some thousandth of them, by what the slopes miss
- * of the coats.
+ * Below this residual we skip re-evaluating after the last Newton step: each step shrinks the residual about a thousandfold (the
+ * Jacobian omits only the coats).
  */
 const LAST_STEP = 1e-8;
 
-/** What has to be under water to carry a bait, m³. */
+/** The volume that has to be under water to carry a bait, m³. */
 export class Load {
-  /** What then stays above the water, m³; below 0 for a sinker. */
+  /** Volume that then stays above the water, m³; below 0 if the bait sinks. */
   readonly emergent: number;
 
-  /** @param needed mass over the water's density; @param total everything displaced when all is under */
+  /** @param needed mass over the water's density; @param total volume displaced when all is under water */
   constructor(
     readonly needed: number,
     readonly total: number,
@@ -23,8 +24,9 @@ export class Load {
   }
 
   /**
-   * Force out of balance, below 0 where too little is under, in a form that is nearly linear in the level right up to the last
-   * tip under or above water: the difference of the square roots of the smaller volume, that under or that above.
+   * How far the force is out of balance; below 0 if too little is under water. It is the difference between the square roots of
+   * two volumes, those under water or those above, whichever are smaller. The root makes it nearly linear in the level, even
+   * when only a tip is under or above water.
    */
   excess(volume: number): number {
     return this.needed > this.emergent
@@ -32,7 +34,7 @@ export class Load {
       : Math.sqrt(Math.max(0, volume)) - Math.sqrt(this.needed);
   }
 
-  /** Its slope by the level, from the waterline's area (m²). */
+  /** Derivative of `excess` with respect to the level, from the area that the surface cuts (m²). */
   slope(volume: number, area: number): number {
     const smaller = this.needed > this.emergent ? this.total - volume : volume;
     return smaller > 0 ? area / (2 * Math.sqrt(smaller)) : 0;
@@ -47,9 +49,9 @@ export interface Balance {
 }
 
 /**
- * Polishes a trim and level until force and moment balance: Newton's method in two unknowns. What the surface cuts
- * gives their slopes; what is missing in them (a little of the coats) is kept up by Broyden's rule. Null where that does not
- * settle, or settles on a trim that is not stable.
+ * Solves for the trim and level at which force and moment balance: Newton's method in two unknowns. The area that the surface
+ * cuts, with its moments, gives the derivatives. They leave out a little of the coats, which Broyden's rule adds. Null if the
+ * steps do not settle, or settle on a trim that is not stable.
  *
  * @param mostTurn greatest turn in one step, rad
  */
@@ -64,15 +66,15 @@ export function balance(
   const height = wet.shape.maxHeight;
   const root = Math.sqrt(load.needed);
   const whole = load.needed * wet.shape.length;
-  /** Force (in the form of `Load.excess`, without unit) and moment over weight × length, with their slopes. */
+  /** Force (as `Load.excess`, without unit) and moment (divided by weight × length), with their derivatives. */
   const look = (p: number, l: number): Look => {
-    const sin = Math.sin(p);
-    const cos = Math.cos(p);
+    const sin = sine(p);
+    const cos = cosine(p);
     const under = wet.under({ sin, cos, level: l });
     const { volume, x, z, cut: A, cutMoment: S, cutSecond: I } = under;
     const Gx = G.x * cos - G.z * sin;
     const Gz = G.x * sin + G.z * cos;
-    // Higher by dl, A·dl more is under. Turned by dp, what is at X rises by X·dp: S·dp less is under.
+    // If the level rises by dl, A·dl more is under water. If the bait turns by dp, a point at X rises by X·dp, and S·dp less is.
     return {
       under,
       f: load.excess(volume) / root,
@@ -85,7 +87,7 @@ export function balance(
   };
   let here = look(pitch, level);
   if (!(here.fl > 0)) return null;
-  // what is missing in the slopes
+  // What Broyden's rule adds to the four derivatives.
   let [efl, efp, eml, emp] = [0, 0, 0, 0];
   for (let k = 0; k < 20; k++) {
     const { f, m, under } = here;
@@ -93,7 +95,7 @@ export function balance(
     const Jfp = here.fp + efp;
     const Jml = here.ml + eml;
     const Jmp = here.mp + emp;
-    // Stable: at balanced force the moment falls as the nose rises.
+    // Stable: with the force kept in balance, the moment falls as the nose rises.
     const stable = Jmp - (Jml * Jfp) / Jfl < 0;
     const off = Math.max(Math.abs(under.volume / load.needed - 1), Math.abs(m));
     if (off <= FOUND) return stable ? { pitch, level, under } : null;
@@ -112,7 +114,7 @@ export function balance(
       stepP /= most;
     }
     let next = look(pitch + stepP, level + stepL);
-    // Not so far that all or nothing is under: there is no slope to come back by.
+    // A step must not take all or nothing under water: the derivative is zero there. Then we halve the step.
     for (let half = 0; half < 6 && !(next.fl > 0); half++) {
       stepL /= 2;
       stepP /= 2;
@@ -120,11 +122,11 @@ export function balance(
     }
     level += stepL;
     pitch += stepP;
-    // Broyden 1965, Math. Comp. 19:577–593, with unknowns scaled by height and 1 rad, for the part that is not known; the
-    // known part by the mean of its slopes at both ends.
+    // Broyden 1965, Math. Comp. 19:577–593, with the unknowns scaled by the height and 1 rad. It corrects only the part that our
+    // derivatives leave out: the known part is taken with the mean of its derivatives at both ends of the step.
     const rf = next.f - f - ((here.fl + next.fl) / 2 + efl) * stepL - ((here.fp + next.fp) / 2 + efp) * stepP;
     const rm = next.m - m - ((here.ml + next.ml) / 2 + eml) * stepL - ((here.mp + next.mp) / 2 + emp) * stepP;
-    const norm = (stepL / height) ** 2 + stepP ** 2;
+    const norm = square(stepL / height) + square(stepP);
     const sl = stepL / (height * height) / norm;
     const sp = stepP / norm;
     efl += rf * sl;
@@ -136,10 +138,10 @@ export function balance(
   return null;
 }
 
-/** What is under after a small step in trim and level, to first order: a wedge dl − X·dp thick on what the surface cuts. */
+/** What is under water after a small step, to first order: a wedge of thickness dl − X·dp is added on the area that the surface cuts. */
 function stepped(under: Under, pitch: number, level: number, dp: number, dl: number): Under {
-  const sin = Math.sin(pitch);
-  const cos = Math.cos(pitch);
+  const sin = sine(pitch);
+  const cos = cosine(pitch);
   const { cut, cutMoment, cutSecond } = under;
   const dV = cut * dl - cutMoment * dp;
   const dX = cutMoment * dl - cutSecond * dp;

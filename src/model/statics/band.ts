@@ -1,8 +1,7 @@
-import { random } from "../base";
+import { random, square } from "../base";
 import type { Bait } from "../bait";
 import { LEAST_BG, wrap } from "./rest";
-import { Uncertain } from "./uncertain";
-import type { Draw } from "./uncertain";
+import { noDraw, Uncertain } from "./uncertain";
 
 export interface BandOptions {
   /** Draws, default 10 000. */
@@ -11,11 +10,11 @@ export interface BandOptions {
   readonly seed?: number;
 }
 
-/** What one input's standard uncertainty does by itself. */
+/** What one input's standard uncertainty causes alone. */
 export interface Contribution {
   /** "belly hook: mass", "body: density", "weighing reading 1" … */
   readonly input: string;
-  /** Standard deviation that it brings to the net buoyancy (kg) and to the rest trim (rad; null where undefined). */
+  /** The standard deviation that it causes in the net buoyancy (kg) and in the rest trim (rad; null where undefined). */
   readonly netBuoyancy: number;
   readonly restTrim: number | null;
   /** Its share of the variance of the net buoyancy and of the rest trim, 0–1. */
@@ -41,7 +40,7 @@ export interface Band {
   readonly contributions: readonly Contribution[];
 }
 
-/** Value below which a share of the sorted values lies, between two of them by a straight line. */
+/** Value below which a share of the sorted values lies; a straight line between two of them. */
 function quantile(sorted: Float64Array, share: number): number {
   const at = share * (sorted.length - 1);
   const i = Math.floor(at);
@@ -59,28 +58,30 @@ export function band(bait: Bait, density: number, options: BandOptions = {}): Ba
     throw new RangeError(`${samples} draws are too few for a band: use 100 or more`);
   const model = new Uncertain(bait, density);
   const normals = new Float64Array(model.size);
-  const draw: Draw = { netBuoyancy: 0, pitch: 0, BG: 0 };
+  const draw = noDraw();
 
   model.draw(normals, draw);
   const own = draw.pitch;
   const defined = draw.BG >= LEAST_BG;
 
+  const net0 = draw.netBuoyancy;
   const contributions = model.labels.map((input, k) => {
-    normals[k] = 1;
-    model.draw(normals, draw);
-    const net = draw.netBuoyancy;
-    const trim = wrap(draw.pitch - own);
-    normals[k] = -1;
-    model.draw(normals, draw);
-    normals[k] = 0;
+    // One standard deviation up and down: half of the difference, or one side alone where the other leaves no bait.
+    const sides = [1, -1].flatMap((x) => {
+      normals[k] = x;
+      model.draw(normals, draw);
+      normals[k] = 0;
+      return draw.possible ? [{ net: draw.netBuoyancy, trim: wrap(draw.pitch - own) }] : [];
+    });
+    const [a = { net: net0, trim: 0 }, b = { net: 2 * net0 - a.net, trim: -a.trim }] = sides;
     return {
       input,
-      netBuoyancy: Math.abs(net - draw.netBuoyancy) / 2,
-      restTrim: Math.abs(trim - wrap(draw.pitch - own)) / 2,
+      netBuoyancy: Math.abs(a.net - b.net) / 2,
+      restTrim: Math.abs(a.trim - b.trim) / 2,
     };
   });
-  const variance = contributions.reduce((s, c) => s + c.netBuoyancy ** 2, 0);
-  const trimVariance = contributions.reduce((s, c) => s + c.restTrim ** 2, 0);
+  const variance = contributions.reduce((s, c) => s + square(c.netBuoyancy), 0);
+  const trimVariance = contributions.reduce((s, c) => s + square(c.restTrim), 0);
 
   const normal = random(seed);
   const nets = new Float64Array(samples);
@@ -89,12 +90,11 @@ export function band(bait: Bait, density: number, options: BandOptions = {}): Ba
   let sum = 0;
   let squares = 0;
   for (let i = 0; i < samples; i++) {
-    for (let k = 0; k < normals.length; k++) normals[k] = normal.normal();
-    model.draw(normals, draw);
+    model.next(normal, normals, draw);
     nets[i] = draw.netBuoyancy;
     if (draw.netBuoyancy < 0) sinks++;
     sum += draw.netBuoyancy;
-    squares += draw.netBuoyancy ** 2;
+    squares += square(draw.netBuoyancy);
     if (draw.BG >= LEAST_BG) trims.push(own + wrap(draw.pitch - own));
   }
   nets.sort();
@@ -112,8 +112,8 @@ export function band(bait: Bait, density: number, options: BandOptions = {}): Ba
       .map((c) => ({
         ...c,
         restTrim: trimDefined ? c.restTrim : null,
-        share: variance > 0 ? c.netBuoyancy ** 2 / variance : 0,
-        trimShare: trimDefined && trimVariance > 0 ? c.restTrim ** 2 / trimVariance : null,
+        share: variance > 0 ? square(c.netBuoyancy) / variance : 0,
+        trimShare: trimDefined && trimVariance > 0 ? square(c.restTrim) / trimVariance : null,
       }))
       .sort((a, b) => b.share - a.share),
   };

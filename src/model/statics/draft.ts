@@ -1,3 +1,4 @@
+import { cos as cosine } from "../base";
 import type { SurfacePlane } from "../base";
 import type { Edges } from "../shape";
 
@@ -5,13 +6,13 @@ const SCAN = 48;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
- * Lowest height (m, along the world's vertical, from the nose tip) of the bare side outline at a pitch: blunt ends count by
- * their corners. A scan in φ between the breaks, then golden section round the best.
+ * Lowest height (m, along the world's vertical, from the nose tip) of the bare side outline at a pitch; blunt ends count by
+ * their corners. A scan in φ between the breaks, then a golden-section search near the best point.
  */
 function lowestOfOutline(edges: Edges, sin: number, cos: number): number {
   const edge = cos >= 0 ? edges.bottom : edges.top; // the underside, whichever way up
   const height = (phi: number): number =>
-    -((edges.length * (1 - Math.cos(phi))) / 2) * sin + edge.call(edges, phi) * cos;
+    -((edges.length * (1 - cosine(phi))) / 2) * sin + edge.call(edges, phi) * cos;
   let best = Infinity;
   let at = 0;
   const phis: number[] = [];

@@ -1,7 +1,6 @@
-import { random } from "../base";
+import { cos, random, sin } from "../base";
 import type { Bait } from "../bait";
-import { Uncertain } from "./uncertain";
-import type { Draw } from "./uncertain";
+import { noDraw, Uncertain } from "./uncertain";
 
 /** Net buoyancy (kg) and the offset of G from B (m, x forward, z up) of one draw. */
 export interface Drawn {
@@ -19,14 +18,19 @@ export interface Draws {
   readonly inputs: readonly { readonly input: string; readonly up: Drawn; readonly down: Drawn }[];
 }
 
-/** The draws behind a band (docs/model.md §3, Uncertainty), for what is worked out from them elsewhere. */
+/** The draws behind a band (docs/model.md §3, Uncertainty), for other results that are computed from the same draws. */
 export function draws(bait: Bait, density: number, samples: number, seed: number): Draws {
   const model = new Uncertain(bait, density);
   const normals = new Float64Array(model.size);
-  const out: Draw = { netBuoyancy: 0, pitch: 0, BG: 0 };
+  const out = noDraw();
+  const drawn = (): Drawn => ({
+    net: out.netBuoyancy,
+    x: -out.BG * sin(out.pitch),
+    z: -out.BG * cos(out.pitch),
+  });
   const take = (): Drawn => {
     model.draw(normals, out);
-    return { net: out.netBuoyancy, x: -out.BG * Math.sin(out.pitch), z: -out.BG * Math.cos(out.pitch) };
+    return drawn();
   };
   const own = take();
   const inputs = model.labels.map((input, k) => {
@@ -39,8 +43,8 @@ export function draws(bait: Bait, density: number, samples: number, seed: number
   });
   const normal = random(seed);
   const all = Array.from({ length: samples }, () => {
-    for (let k = 0; k < normals.length; k++) normals[k] = normal.normal();
-    return take();
+    model.next(normal, normals, out);
+    return drawn();
   });
   return { own, all, inputs };
 }

@@ -1,61 +1,28 @@
-import { brent } from "../base";
+import { brent, cos as cosine, sin as sine } from "../base";
 import type { SurfacePlane } from "../base";
 import { MID } from "../bait";
-import type { Bait, BallSide } from "../bait";
-import { balance, Load } from "./balance";
+import type { Bait } from "../bait";
+import type { Under } from "../hydrostatics";
+import { balance } from "./balance";
 import type { Balance } from "./balance";
-import { cloudOf } from "./cloud";
-import type { Cloud } from "./cloud";
 import { draftOf } from "./draft";
+import { canReach, mayTurn, otherSign, type Sloped } from "./hollow";
+import { type Estimate, Levers, type Side } from "./levers";
 import { metacentre } from "./metacentre";
-import { hasBalls, restTrim, sideAt, wrap } from "./rest";
+import { restTrim, wrap } from "./rest";
 import type { Afloat, Floating, RestTrim } from "./types";
-import { Wettable } from "./wet";
-import type { Under } from "./wet";
 
-/** Trims of the scan over the whole circle. */
+/** How many trims the scan over the whole circle looks at. */
 const SCAN = 72;
 const STEP = (2 * Math.PI) / SCAN;
-/**
- * Lever, as a share of the length, below which the cloud is not trusted for its sign: the least of a fixed share and one of
- * the emergent share of the volume (what is wholly under is exact). Between two trims of the scan a wrong sign mostly moves a
- * root to the next cell; it loses a pair of roots that lie in one hollow, and at the end of a quarter any. Measured on 96
- * baits bent at random, 24 trims each: the cloud's error has a median of 4e-4 and is 2e-3 at 9 of 10, 1.2e-2 at most; as a
- * share of the emergent one 1.6e-3, 8e-3 and 6.4e-2.
- */
-const CLOUD_DOUBT = { fixed: 2e-3, emergent: 0.07 };
-const CLOUD_DOUBT_AT_END = { fixed: 1.5e-2, emergent: 0.15 };
-/** Where a level is looked for next when all or nothing is under: so far in, as a share of the way to the other end. */
-const NEAR_END = 0.04;
-/** Share of the smaller volume, under or above, that may be missing for what is under to be put right to first order. */
-const NEARLY = 0.1;
-/** Share of the length above which a rough lever's sign is trusted. */
-const ROUGH = 1e-3;
-/** One side of the balls, ready to float. */
-interface Side {
-  readonly wet: Wettable;
-  readonly cloud: Cloud;
-}
-
-/** What is under, nearly; `shift`: how much of the lever was put right to first order, m. */
-interface Rough {
-  readonly under: Under;
-  readonly shift: number;
-}
-
 /** An equilibrium, and the side on which its balls lie. */
 interface Root extends Balance {
   readonly side: Side;
 }
 
-/** A bait on the surface of a given water: held at any trim, or let go. */
+/** A bait on the surface of a given water, held at any trim or free. */
 export class Floater {
-  readonly #sides = new Map<string, Side>();
-  readonly #balls: boolean;
-  #points: Cloud | null = null;
-  /** What is under at trims of the scan, by the pitch as a share of a turn × 1e10. */
-  readonly #rough = new Map<number, Rough>();
-  readonly #load: Load;
+  readonly #held: Levers;
   /** kg, above 0 floats. */
   readonly netBuoyancy: number;
 
@@ -66,179 +33,30 @@ export class Floater {
   ) {
     if (!(density > 0)) throw new RangeError(`water density ${density} kg/m³: give a number above 0`);
     const { mass, displaced } = bait.rigid(MID);
-    this.#balls = hasBalls(bait);
-    this.#load = new Load(mass / density, displaced);
+    this.#held = new Levers(bait, density);
     this.netBuoyancy = density * displaced - mass;
   }
 
   /** Volume that carries the bait, m³. */
   get needed(): number {
-    return this.#load.needed;
+    return this.#held.load.needed;
   }
 
   get floats(): boolean {
     return this.netBuoyancy > 0;
   }
 
-  #side(side: BallSide): Side {
-    const key = `${side.end} ${side.face}`;
-    let found = this.#sides.get(key);
-    if (!found) {
-      const wet = new Wettable(this.bait, side);
-      // Balls displace nothing: one cloud serves all their sides.
-      found = { wet, cloud: (this.#points ??= cloudOf(wet)) };
-      this.#sides.set(key, found);
-    }
-    return found;
-  }
-
-  /** The balls' side at a pitch; one for all where nothing is loose. */
-  #sideAt(pitch: number): Side {
-    return this.#side(this.#balls ? sideAt(pitch) : MID);
-  }
-
   /** The bait held at a trim (rad); null where it sinks. */
   at(pitch: number): Afloat | null {
     if (!this.floats) return null;
-    const side = this.#sideAt(pitch);
-    const { level, under } = this.#level(side, pitch);
+    const side = this.#held.sideAt(pitch);
+    const { level, under } = this.#held.level(side, pitch);
     return this.#afloat(side, pitch, level, under);
   }
 
-  /**
-   * Level at which the force balances at a trim, by bracketing; Newton's and secant steps where they stay inside.
-   * `within`: the greatest error in volume, as a share of the smaller volume, that under or that above.
-   */
-  #level(side: Side, pitch: number, guess?: number, within = 1e-13): { level: number; under: Under } {
-    const { wet } = side;
-    const load = this.#load;
-    const sin = Math.sin(pitch);
-    const cos = Math.cos(pitch);
-    let { low, high } = wet.reach(sin, cos);
-    let level = guess ?? this.#cloud(side, pitch).level;
-    if (level >= high) level = high - NEAR_END * (high - low);
-    else if (!(level > low)) level = low + NEAR_END * (high - low);
-    const close = within * Math.min(this.#load.needed, this.#load.emergent) + 2e-15 * this.#load.total;
-    let lastLevel = NaN;
-    let lastExcess = NaN;
-    for (let k = 0; k < 200; k++) {
-      const under = wet.under({ sin, cos, level });
-      // A straight piece that lies along the surface goes under all at once: then the bracket closes on that level.
-      if (Math.abs(under.volume - this.#load.needed) <= close || high - low < 1e-15) return { level, under };
-      const excess = load.excess(under.volume);
-      if (excess < 0) low = level;
-      else high = level;
-      // Newton's step, then the secant's: what is missing in the slope of the coats' part does not slow that.
-      const slope = k < 2 ? load.slope(under.volume, under.cut) : (excess - lastExcess) / (level - lastLevel);
-      lastLevel = level;
-      lastExcess = excess;
-      level -= excess / slope;
-      // With all or nothing under there is no slope: in from the end of the bracket, whose excess is small.
-      if (!(level > low && level < high)) {
-        const end = excess > 0 ? high : low;
-        level = k < 3 ? end + NEAR_END * (low + high - 2 * end) : (low + high) / 2;
-      } else if (k > 20) level = (low + high) / 2;
-      if (level === lastLevel) return { level, under };
-    }
-    throw new Error(
-      `no level found at a trim of ${pitch} rad: ${wet.always.volume} m³ always under, ${this.#load.needed} m³ needed`,
-    );
-  }
-
-  #cloud(side: Side, pitch: number): { lever: number; level: number } {
-    const { G } = side.wet.rigid;
-    return side.cloud.at(Math.sin(pitch), Math.cos(pitch), this.#load.needed, G.x, G.z);
-  }
-
-  /** Righting lever X_B − X_G (m) at a trim, on the true geometry. */
-  #lever(side: Side, pitch: number): number {
-    const { under } = this.#level(side, pitch);
-    return this.#leverOf(side, pitch, under);
-  }
-
-  #leverOf(side: Side, pitch: number, under: Under): number {
-    const sin = Math.sin(pitch);
-    const cos = Math.cos(pitch);
-    const { G } = side.wet.rigid;
-    return (under.x * cos - under.z * sin) / under.volume - (G.x * cos - G.z * sin);
-  }
-
-  /** Does the cloud leave a doubt about a lever's sign? */
-  #doubtful(lever: number, doubt = CLOUD_DOUBT): boolean {
-    const emergent = (doubt.emergent * this.#load.emergent) / this.#load.total + 1e-6;
-    return Math.abs(lever) <= Math.min(doubt.fixed, emergent) * this.bait.shape.length;
-  }
-
-  /** Righting lever on the true geometry, near enough for its sign. What is under does not depend on the balls' side. */
-  #roughLever(side: Side, pitch: number, guess: number): number {
-    const turns = pitch / (2 * Math.PI);
-    const key = Math.round((turns - Math.floor(turns)) * 1e10) % 1e10;
-    let found = this.#rough.get(key) ?? this.#nearly(side, pitch, guess);
-    // What was put right must not decide the sign.
-    if (!(found && Math.abs(this.#leverOf(side, pitch, found.under)) > found.shift))
-      found = { under: this.#level(side, pitch, guess, 1e-4).under, shift: 0 };
-    this.#rough.set(key, found);
-    return this.#leverOf(side, pitch, found.under);
-  }
-
-  /**
-   * What is under at a level that is nearly right, put right to first order: the water that is missing stands at the middle of
-   * what the surface cuts. `shift`: how far that moves the lever, m. Null where much is missing.
-   */
-  #nearly(side: Side, pitch: number, level: number): Rough | null {
-    const sin = Math.sin(pitch);
-    const cos = Math.cos(pitch);
-    const under = side.wet.under({ sin, cos, level });
-    const { needed, emergent } = this.#load;
-    const missing = needed - under.volume;
-    if (!(Math.abs(missing) < NEARLY * Math.min(needed, emergent) && under.cut > 0)) return null;
-    const X = under.cutMoment / under.cut;
-    const x = under.x + missing * (X * cos + level * sin);
-    const z = under.z + missing * (level * cos - X * sin);
-    const lever = (under.x * cos - under.z * sin) / under.volume;
-    return {
-      under: { ...under, volume: needed, x, z },
-      shift: Math.abs((x * cos - z * sin) / needed - lever),
-    };
-  }
-
-  /** Righting lever on the true geometry: rough where that leaves no doubt of its sign, else exact. */
-  #signedLever(side: Side, pitch: number): number {
-    const rough = this.#roughLever(side, pitch, this.#cloud(side, pitch).level);
-    return Math.abs(rough) > ROUGH * this.bait.shape.length ? rough : this.#lever(side, pitch);
-  }
-
-  /**
-   * Righting levers at the trims of a scan, right in sign wherever that decides whether there is a stable trim. Between
-   * neighbours of different sign it does not: the one root is found from either cell.
-   */
-  #scan(side: Side, trims: readonly number[]): { lever: number; level: number }[] {
-    const quick = trims.map((pitch) => this.#cloud(side, pitch));
-    const last = trims.length - 1;
-    return quick.map((here, i) => {
-      const pitch = trims[i] ?? NaN;
-      // Once round, the first trim is the last; at a quarter's ends the balls run over, and there is no neighbour.
-      const before = quick[i > 0 ? i - 1 : this.#balls ? -1 : last - 1];
-      const after = quick[i < last ? i + 1 : this.#balls ? -1 : 1];
-      let matters: boolean;
-      if (before && after)
-        matters =
-          this.#doubtful(here.lever) &&
-          (this.#doubtful(before.lever) ||
-            this.#doubtful(after.lever) ||
-            before.lever > 0 === after.lever > 0);
-      else
-        matters =
-          this.#doubtful(here.lever, CLOUD_DOUBT_AT_END) &&
-          (after ? after.lever <= 0 || this.#doubtful(after.lever) : true) &&
-          (before ? before.lever > 0 || this.#doubtful(before.lever) : true);
-      return matters ? { level: here.level, lever: this.#roughLever(side, pitch, here.level) } : here;
-    });
-  }
-
   #afloat(side: Side, pitch: number, level: number, under: Under): Afloat {
-    const sin = Math.sin(pitch);
-    const cos = Math.cos(pitch);
+    const sin = sine(pitch);
+    const cos = cosine(pitch);
     const surface: SurfacePlane = { sin, cos, level };
     const { wet } = side;
     const { G, displaced } = wet.rigid;
@@ -260,32 +78,35 @@ export class Floater {
         Z_B: B.x * sin + B.z * cos,
         Z_G: G.x * sin + G.z * cos,
       }),
-      lever: this.#leverOf(side, pitch, under),
+      lever: this.#held.leverOf(side, pitch, under),
     };
   }
 
   /**
-   * All stable trims afloat, on the true geometry. The moment is bracketed over the whole circle; where balls are loose,
-   * in the four quarters apart, since they run to the lower end (and the roof) as it changes: there the moment jumps
-   * away from balance, so that no stable trim is lost between two quarters.
+   * All stable trims afloat, on the true geometry. We scan the lever over the whole circle for changes of its sign. A bait with
+   * loose balls is scanned in four quarters, since the balls run to the other end or face between two quarters. The lever jumps
+   * away from balance there, so no stable trim is lost between two quarters.
    */
   #stable(exact: boolean): Root[] {
-    const quarters = this.#balls ? 4 : 1;
+    const quarters = this.#held.balls ? 4 : 1;
     const cells = SCAN / quarters;
     const roots: Root[] = [];
     for (let q = 0; q < quarters; q++) {
-      // Half a step off without balls, so that no scan point falls on a symmetric bait's own equilibrium.
-      const from = this.#balls ? -Math.PI + q * (Math.PI / 2) : -Math.PI + STEP / 2;
-      const side = this.#sideAt(from + (cells * STEP) / 2);
+      // Without balls we begin half a step off: else a trim of the scan would be the equilibrium of a symmetric bait.
+      const from = this.#held.balls ? -Math.PI + q * (Math.PI / 2) : -Math.PI + STEP / 2;
+      const side = this.#held.sideAt(from + (cells * STEP) / 2);
       const trims = Array.from({ length: cells + 1 }, (_, i) => from + i * STEP);
       const levers = exact
-        ? trims.map((pitch) => ({ lever: this.#lever(side, pitch), level: NaN }))
-        : this.#scan(side, trims);
+        ? trims.map((pitch) => ({ lever: this.#held.lever(side, pitch), level: NaN }))
+        : this.#held.scan(side, trims);
       for (let i = 1; i <= cells; i++) {
         const before = levers[i - 1];
         const here = levers[i];
-        if (!before || !here || !(before.lever > 0 && here.lever <= 0)) continue;
-        const root = this.#polish(side, from + (i - 1) * STEP, from + i * STEP, before, here);
+        if (!before || !here) continue;
+        const [a, b] = [from + (i - 1) * STEP, from + i * STEP];
+        const falls = before.lever > 0 && here.lever <= 0;
+        const root =
+          (falls ? this.#polish(side, a, b, before, here) : null) ?? this.#hidden(side, levers, i, a, b);
         if (root) roots.push(root);
       }
     }
@@ -294,10 +115,45 @@ export class Floater {
     );
   }
 
+  /** A stable equilibrium in a hollow of the lever between two trims of the scan, i − 1 and i (`a` and `b`, rad). */
+  #hidden(side: Side, levers: readonly Estimate[], i: number, a: number, b: number): Root | null {
+    const last = levers.length - 1;
+    const at = (k: number): Estimate | undefined =>
+      levers[this.#held.balls || (k >= 0 && k <= last) ? k : (k + last) % last];
+    const [before, atA, atB, after] = [at(i - 2), at(i - 1), at(i), at(i + 1)];
+    if (!atA || !atB) return null;
+    if (!mayTurn(before?.lever, atA.lever, atB.lever, after?.lever, this.#held.doubt("besideHollow")))
+      return null;
+    const exact = (pitch: number): Sloped =>
+      this.#held.sloped(side, pitch, this.#held.level(side, pitch).under);
+    const rough = (pitch: number, { level }: Estimate): Sloped =>
+      Number.isFinite(level)
+        ? this.#held.sloped(side, pitch, this.#held.roughly(side, pitch, level))
+        : exact(pitch);
+    // Roughly first, from the end that is nearer to zero: mostly the lever leads away from zero there.
+    const fromA = Math.abs(atA.lever) < Math.abs(atB.lever);
+    const near = fromA ? rough(a, atA) : rough(b, atB);
+    const sure = near.lever > 0 === (fromA ? atA : atB).lever > 0;
+    if (sure && near.slope * near.lever > 0 === fromA) return null;
+    const [left, right] = fromA ? [near, rough(b, atB)] : [rough(a, atA), near];
+    if (left.lever > 0 === right.lever > 0 && !canReach(left, right)) return null;
+    return this.#between(side, exact(a), exact(b), exact);
+  }
+
+  /** The stable equilibrium between two trims whose levers are exact; in a hollow where they have the same sign. */
+  #between(side: Side, a: Sloped, b: Sloped, exact: (pitch: number) => Sloped): Root | null {
+    const inside = a.lever > 0 === b.lever > 0 ? otherSign(a, b, exact) : null;
+    const left = inside && inside.lever > 0 ? inside : a;
+    const right = inside && inside.lever <= 0 ? inside : b;
+    if (!(left.lever > 0 && right.lever <= 0)) return null;
+    const lever = (pitch: number): number => this.#held.lever(side, pitch);
+    const pitch = brent(lever, left.pitch, right.pitch, 1e-13, left.lever, right.lever);
+    return this.#held.agrees(side, pitch) ? { side, pitch, ...this.#held.level(side, pitch) } : null;
+  }
+
   /**
-   * The stable equilibrium between two trims: Newton's method on level and trim (Jacobian by differences, then kept up
-   * by Broyden's rule), or, where that does not settle inside, bracketing on the true geometry. Null where the true
-   * lever does not change sign there.
+   * The stable equilibrium between two trims: Newton's method on level and trim (`balance`). If that does not settle between
+   * them, we bracket the lever on the true geometry. Null if the true lever does not change its sign there.
    */
   #polish(
     side: Side,
@@ -309,9 +165,9 @@ export class Floater {
     const t = atA.lever / (atA.lever - atB.lever);
     const guess = { pitch: a + t * (b - a), level: atA.level + t * (atB.level - atA.level) };
     const quick = this.#balance(side, guess.pitch, guess.level);
-    if (quick && quick.pitch >= a - STEP && quick.pitch <= b + STEP && this.#agrees(side, quick.pitch))
+    if (quick && quick.pitch >= a - STEP && quick.pitch <= b + STEP && this.#held.agrees(side, quick.pitch))
       return { side, ...quick };
-    const lever = (pitch: number): number => this.#lever(side, pitch);
+    const lever = (pitch: number): number => this.#held.lever(side, pitch);
     for (const [low, high] of [
       [a, b],
       [a - STEP, b],
@@ -321,29 +177,30 @@ export class Floater {
       const fh = lever(high);
       if (!(fl > 0 && fh <= 0)) continue;
       const pitch = brent(lever, low, high, 1e-13, fl, fh);
-      if (!this.#agrees(side, pitch)) return null;
-      return { side, pitch, ...this.#level(side, pitch) };
+      if (!this.#held.agrees(side, pitch)) return null;
+      return { side, pitch, ...this.#held.level(side, pitch) };
     }
     return null;
   }
 
-  /** Newton's method from a guess; from the true level at its pitch where the guess has all or nothing under water. */
+  /** Newton's method from a guess. If the guess has all or nothing under water, it starts from the true level at that pitch. */
   #balance(side: Side, pitch: number, level: number): Balance | null {
-    const guessed = Number.isFinite(level) ? balance(side.wet, this.#load, pitch, level, 2 * STEP) : null;
+    const guessed = Number.isFinite(level)
+      ? balance(side.wet, this.#held.load, pitch, level, 2 * STEP)
+      : null;
     if (guessed) return guessed;
-    return balance(side.wet, this.#load, pitch, this.#level(side, pitch, level, 1e-2).level, 2 * STEP);
-  }
-
-  /** Do the loose balls lie on this side at that pitch? */
-  #agrees(side: Side, pitch: number): boolean {
-    if (!this.#balls) return true;
-    const own = sideAt(pitch);
-    return own.end === side.wet.side.end && own.face === side.wet.side.face;
+    return balance(
+      side.wet,
+      this.#held.load,
+      pitch,
+      this.#held.level(side, pitch, level, 1e-2).level,
+      2 * STEP,
+    );
   }
 
   /**
-   * Equilibrium afloat: the first stable trim met by following the moment from the rest trim (from level where that is
-   * undefined), the others listed. Null where it sinks.
+   * Equilibrium afloat: the stable trim to which the moment turns the bait from its rest trim (from level if that is undefined).
+   * The other stable trims are listed with it. Null if the bait sinks.
    */
   equilibrium(): Floating | null {
     if (!this.floats) return null;
@@ -351,19 +208,22 @@ export class Floater {
     if (roots.length === 0) roots = this.#stable(true);
     const start = this.rest.pitch ?? 0;
     if (roots.length === 0) {
-      // A ball with its weight in the middle floats at any trim: then it stays as it comes.
+      // A ball with its weight in the middle floats at any trim: then it stays as it is put in.
       const held = this.at(start);
       if (held && Math.abs(held.lever) < 1e-9 * this.bait.shape.length) return { ...held, others: [] };
       throw new Error(
         `no stable trim afloat found for "${this.bait.spec.name}" in water of ${this.density} kg/m³`,
       );
     }
-    const side = this.#balls && this.rest.pitch !== null ? this.#side(this.rest.side) : this.#sideAt(start);
-    // By the cloud where it leaves no doubt; of one trim alone the way to it does not matter.
-    const quick = roots.length > 1 ? this.#cloud(side, start).lever : Infinity;
-    const lever = this.#doubtful(quick, CLOUD_DOUBT_AT_END) ? this.#signedLever(side, start) : quick;
+    const side =
+      this.#held.balls && this.rest.pitch !== null
+        ? this.#held.side(this.rest.side)
+        : this.#held.sideAt(start);
+    // Use the fast lever when its sign is certain. With a single stable trim the direction of turning is irrelevant.
+    const quick = roots.length > 1 ? this.#held.cloud(side, start).lever : Infinity;
+    const lever = this.#held.doubtful(quick, "atEnd") ? this.#held.signedLever(side, start) : quick;
     const turn = (pitch: number): number => {
-      // How far the moment has to turn the bait from its rest trim to a trim, rad; the near way where it rests already.
+      // How far the moment has to turn the bait from its rest trim to a trim, rad. Without a moment: the shorter way.
       const up = wrap(pitch - start);
       if (Math.abs(up) < 1e-7) return 0;
       if (Math.abs(lever) < 1e-9 * this.bait.shape.length) return Math.abs(up);
@@ -376,14 +236,6 @@ export class Floater {
     const far = (r: Root): number => Math.abs(wrap(r.pitch - first.pitch));
     return { ...held(first), others: others.sort((a, b) => far(a) - far(b)).map(held) };
   }
-}
-
-/**
- * The bait held at a trim (rad) on water of a density (kg/m³), free in height; null where it sinks. For a curve of many
- * trims keep one `Floater`.
- */
-export function floatAt(bait: Bait, density: number, pitch: number): Afloat | null {
-  return new Floater(bait, density).at(pitch);
 }
 
 /** Equilibrium afloat on water of a density (kg/m³); null where the bait sinks (docs/model.md §5). */

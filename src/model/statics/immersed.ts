@@ -1,6 +1,6 @@
 import type { SurfacePlane, Vec } from "../base";
 import type { Bait, BallSide } from "../bait";
-import { Wettable } from "./wet";
+import { Wettable } from "../hydrostatics";
 
 /** Volume (m³) of everything that lies under a surface, and its centroid (body frame; null where nothing does). */
 export function immersed(

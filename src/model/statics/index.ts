@@ -1,11 +1,9 @@
 export type * from "./types";
-export type * from "./plan-types";
 export { band } from "./band";
 export type { Band, BandOptions, Contribution } from "./band";
-export { floatAt, Floater, floating } from "./floating";
-export { ballastPlan } from "./plan";
+export { Floater, floating } from "./floating";
 export { metacentre } from "./metacentre";
-export { restTrim, sideAt } from "./rest";
+export { hasBalls, LEAST_BG, restTrim, sideAt, wrap } from "./rest";
 export { account, STANDARD_GRAVITY, staticsOf, submergedLever, upright } from "./statics";
 export { draws } from "./draws";
 export type { Drawn, Draws } from "./draws";

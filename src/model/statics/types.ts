@@ -5,7 +5,7 @@ import type { BallSide, BenchResidual, Group, Warning } from "../bait";
 export interface RestTrim {
   /** rad, nose-up positive, in (−π, π]; null where BG < 0.1 mm. */
   readonly pitch: number | null;
-  /** Further attitudes with which a resting place of the loose balls agrees, rad, nearest first. */
+  /** Further attitudes that agree with a resting place of the loose balls, rad, nearest first. */
   readonly others: readonly number[];
   /** Where the loose balls lie at `pitch`. */
   readonly side: BallSide;
@@ -19,7 +19,7 @@ export interface RestTrim {
 export interface Afloat {
   /** rad, nose-up positive. */
   readonly pitch: number;
-  /** The surface seen from the body; its level is minus the nose tip's height above the water, m. */
+  /** The surface as the body has it; its level is minus the nose tip's height above the water, m. */
   readonly surface: SurfacePlane;
   readonly side: BallSide;
   readonly G: Vec;
@@ -50,8 +50,10 @@ export interface AccountRow {
   readonly item: string;
   readonly group: Group;
   readonly mass: number;
+  /** How much of the mass is filler in the hole of a weight, kg. */
+  readonly filler: number;
   readonly displaced: number;
-  /** What the water carries of it less its mass, kg: above 0 lifts. */
+  /** The mass that the water carries, less its own mass, kg: above 0 it lifts. */
   readonly net: number;
 }
 
@@ -93,6 +95,6 @@ export interface Statics {
   };
   /** What is odd about the bait. */
   readonly warnings: readonly Warning[];
-  /** What should be said beside the figures, in words. */
+  /** What a reader should know beside the figures, in words. */
   readonly notes: readonly string[];
 }

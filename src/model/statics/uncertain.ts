@@ -1,18 +1,34 @@
-import { solveLinear } from "../base";
-import { benchBodyMass, benchBodyVolume, MID, prepareBench, rowsNamed } from "../bait";
+import { atan2, cos, hypot, solveLinear, square } from "../base";
+import type { Random } from "../base";
+import {
+  BaitError,
+  benchBodyMass,
+  benchBodyVolume,
+  correctionsBefore,
+  MID,
+  prepareBench,
+  rowsNamed,
+} from "../bait";
 import type { Bait, BallSide, CorrectionSpec, Item, PreparedReading, Sizes } from "../bait";
 import { inputModels, UNIFORM } from "./inputs";
-import type { DrawnBody, DrawnRows, NewInput } from "./inputs";
+import type { DrawnBody, DrawnRows, NewInput } from "../parts";
 import { BOXED, hasBalls, sideAt, wrap } from "./rest";
 
-/** What one draw comes to. */
+/** The result of one draw. */
 export interface Draw {
   /** kg */
   netBuoyancy: number;
   /** Rest trim, rad, and the distance BG, m. */
   pitch: number;
   BG: number;
+  /** False: what is cut out leaves no body, or nothing has mass. There is no such bait, and the other numbers mean nothing. */
+  possible: boolean;
 }
+
+export const noDraw = (): Draw => ({ netBuoyancy: 0, pitch: 0, BG: 0, possible: true });
+
+/** As many draws in a row may describe no bait; after that the uncertainties are refused. */
+const TRIES = 1000;
 
 /** Mass, displaced volume and their first moments. */
 interface Sums {
@@ -24,24 +40,34 @@ interface Sums {
   vz: number;
 }
 
+/** What a correction adds in one draw: kg, kg·m. */
+type Moved = Pick<Sums, "mass" | "mx" | "mz">;
+
 /** A correction by a tub reading, ready to be drawn. */
 interface TubModel {
   readonly spec: CorrectionSpec;
   /** Places of the rows that were not on the bait. */
   readonly without: readonly number[];
+  /** Places of the earlier corrections that the account of the tested bait did not have. */
+  readonly notYet: readonly number[];
   /** The reading's own error, kg and m; null where it says nothing. */
   readonly error: {
     readonly mass: (() => number) | null;
     readonly x: (() => number) | null;
     readonly z: (() => number) | null;
   };
-  /** What the account of the file says of the same bait. */
+  /** What the account of the file gives for the same bait. */
   own: { readonly net: number; readonly x: number; readonly z: number } | null;
 }
 
 function tubsOf(bait: Bait, fitted: readonly Item[], input: NewInput): TubModel[] {
   const rows = fitted.filter((r) => r.group === "corrections");
-  return (bait.spec.corrections ?? []).map((spec, k) => {
+  const specs = bait.spec.corrections ?? [];
+  const missing = specs.map(({ without }, k) =>
+    rowsNamed(bait.spec, fitted, without, `corrections[${k}].without`),
+  );
+  const before = correctionsBefore(missing.map((one) => new Set(one)));
+  return specs.map((spec, k) => {
     const label = rows[k]?.item ?? spec.name;
     const error = (sigma: number | null, what: string): (() => number) | null => {
       if (sigma === null) return null;
@@ -51,7 +77,8 @@ function tubsOf(bait: Bait, fitted: readonly Item[], input: NewInput): TubModel[
     const { mass, x, z } = spec.deviation;
     return {
       spec,
-      without: rowsNamed(bait.spec, fitted, spec.without, `corrections[${k}].without`),
+      without: missing[k] ?? [],
+      notYet: specs.flatMap((_, j) => (j < k && before[k]?.includes(j) !== true ? [j] : [])),
       error: { mass: error(mass, "net"), x: error(x, "G along"), z: error(z, "height of G") },
       own: null,
     };
@@ -70,7 +97,7 @@ export class Uncertain {
   readonly #bench: readonly PreparedReading[];
   /** Places in the vector of the readings' own errors. */
   readonly #readings: number[] = [];
-  /** Places of the readings without the body; what they are worth is worked out once, by `#learn`. */
+  /** Places of the readings without the body. `#learn` computes once what they tell. */
   readonly #partial: readonly number[];
   #gain: readonly (readonly number[])[] = [];
   #seen: readonly (readonly number[])[] = [];
@@ -78,7 +105,7 @@ export class Uncertain {
   readonly #body: DrawnBody;
   readonly #sizes: Sizes;
   readonly #tubs: readonly TubModel[];
-  /** The draw being worked out, after what the bench says of it. */
+  /** The present draw, after the bench readings have changed it. */
   #x: Float64Array = new Float64Array(0);
   readonly #balls: boolean;
   /** First moments (kg·m) by which the balls on a side differ from mid-length on the floor. */
@@ -139,9 +166,9 @@ export class Uncertain {
     });
     this.#x = new Float64Array(this.labels.length);
     this.#learn();
-    // What the account says of each tub's bait with every input as in the file.
+    // What the account gives for each tub's bait, with every input as in the file.
     for (const tub of this.#tubs) tub.own = null;
-    this.draw(new Float64Array(this.size), { netBuoyancy: 0, pitch: 0, BG: 0 });
+    this.draw(new Float64Array(this.size), noDraw());
   }
 
   /** Size of the vector of standard normals. */
@@ -150,9 +177,9 @@ export class Uncertain {
   }
 
   /**
-   * What readings without the body (hooks alone on the scale …) say about the inputs: linear Gaussian conditioning. With
-   * prior x ~ N(0, 1) and a reading H·x + ε, ε ~ N(0, R): x' = x − Hᵀ(HHᵀ + R)⁻¹(H·x + ε) has the conditional spread about
-   * the values of the file (which a reading does not move: its residual is shown).
+   * What readings without the body (for example hooks alone on the scale) tell about the inputs: linear Gaussian
+   * conditioning. With the prior x ~ N(0, 1) and a reading H·x + ε, ε ~ N(0, R), x' = x − Hᵀ(HHᵀ + R)⁻¹(H·x + ε) has the
+   * conditional spread about the values of the file. (A reading does not move these values: its residual is shown.)
    */
   #learn(): void {
     if (this.#partial.length === 0) return;
@@ -178,7 +205,7 @@ export class Uncertain {
         return (up - down) / 2;
       });
     });
-    const R = this.#partial.map((p) => ((this.#bench[p]?.reading.resolution ?? 0) * UNIFORM) ** 2);
+    const R = this.#partial.map((p) => square((this.#bench[p]?.reading.resolution ?? 0) * UNIFORM));
     const S = H.map((a, i) =>
       H.map((b, j) => a.reduce((s, v, k) => s + v * (b[k] ?? 0), 0) + (i === j ? (R[i] ?? 0) : 0)),
     );
@@ -214,7 +241,25 @@ export class Uncertain {
     for (const model of this.#models) model();
   }
 
-  /** Works out one draw of standard normals; 0 everywhere is the bait of the file. */
+  /**
+   * Draws at random until a draw describes a bait. (With very large errors a draw may leave nothing of the body; such a
+   * draw tells nothing.)
+   *
+   * @throws BaitError where hardly any draw leaves a body
+   */
+  next(chance: Random, normals: Float64Array, out: Draw): Draw {
+    for (let i = 0; i < TRIES; i++) {
+      for (let k = 0; k < normals.length; k++) normals[k] = chance.normal();
+      if (this.draw(normals, out).possible) return out;
+    }
+    throw new BaitError(
+      "uncertainty",
+      "with errors so large hardly any draw leaves a body",
+      "Give smaller uncertainties, or weigh and measure the bait",
+    );
+  }
+
+  /** Computes one draw from standard normals; 0 everywhere is the bait of the file. */
   draw(normals: Float64Array, out: Draw): Draw {
     const x = Float64Array.from(normals);
     this.#partial.forEach((p, j) => {
@@ -253,12 +298,19 @@ export class Uncertain {
       this.#add(sums, i, 1);
     }
     const left = V - R;
+    if (!(V > 0 && left > 0)) {
+      out.possible = false;
+      return out;
+    }
     const bodyMass = benchBodyMass(this.#bench, this.#sizes, V, left, shown) ?? body.density * left;
     sums.mass += bodyMass;
     sums.mx += (bodyMass * (V * cx - Rx)) / left;
     sums.mz += (bodyMass * (V * cz - Rz)) / left;
-    for (const tub of this.#tubs) this.#correct(sums, tub);
+    const made: Moved[] = [];
+    for (const tub of this.#tubs) made.push(this.#correct(sums, tub, made));
     const { mass: m, mx, mz, volume: d, vx: ddx, vz: ddz } = sums;
+    out.possible = m > 0 && d > 0;
+    if (!out.possible) return out;
     out.netBuoyancy = this.density * d - m;
     this.#trim(ddx / d - mx / m, ddz / d - mz / m, m, out);
     return out;
@@ -281,47 +333,59 @@ export class Uncertain {
   }
 
   /**
-   * A correction in one draw. The tub showed net buoyancy and the offset of G from B of what was on the bait then: whatever
-   * the inputs of this draw say of those, the correction takes up, and only the reading's own error is left.
+   * A correction in one draw. The tub showed the net buoyancy and the offset of G from B of what was on the bait then. So
+   * the correction cancels whatever the inputs of this draw change in these, and only the reading's own error is left. Its
+   * mass and its moment are those of the tested bait (`correctionRows`), and the bait keeps them through all later stages.
    */
-  #correct(sums: Sums, tub: TubModel): void {
+  #correct(sums: Sums, tub: TubModel, earlier: readonly Moved[]): Moved {
     const seen = { ...sums };
     for (const i of tub.without) this.#add(seen, i, -1);
+    for (const k of tub.notYet) {
+      const off = earlier[k];
+      if (!off) continue;
+      seen.mass -= off.mass;
+      seen.mx -= off.mx;
+      seen.mz -= off.mz;
+    }
     const net = this.density * seen.volume - seen.mass;
-    const x = seen.mx / seen.mass - seen.vx / seen.volume;
-    const z = seen.mz / seen.mass - seen.vz / seen.volume;
+    const Gx = seen.mx / seen.mass;
+    const Gz = seen.mz / seen.mass;
+    const x = Gx - seen.vx / seen.volume;
+    const z = Gz - seen.vz / seen.volume;
     tub.own ??= { net, x, z };
     const { spec, error } = tub;
-    const added = spec.mass + (error.mass ? net - tub.own.net + error.mass() : 0);
-    const gx = spec.shift.x + (error.x ? tub.own.x - x + error.x() : 0);
-    const gz = spec.shift.z + (error.z ? tub.own.z - z + error.z() : 0);
-    const share = 1 + added / sums.mass;
-    sums.mass += added;
-    sums.mx = sums.mx * share + sums.mass * gx;
-    sums.mz = sums.mz * share + sums.mass * gz;
+    const mass = spec.mass + (error.mass ? net - tub.own.net + error.mass() : 0);
+    const dx = spec.shift.x + (error.x ? tub.own.x - x + error.x() : 0);
+    const dz = spec.shift.z + (error.z ? tub.own.z - z + error.z() : 0);
+    const all = seen.mass + mass;
+    const moved = { mass, mx: mass * Gx + all * dx, mz: mass * Gz + all * dz };
+    sums.mass += moved.mass;
+    sums.mx += moved.mx;
+    sums.mz += moved.mz;
+    return moved;
   }
 
   /** Rest trim from B − G with the balls at mid-length on the floor, by the rule of `restTrim`. */
   #trim(x: number, z: number, mass: number, out: Draw): void {
-    out.pitch = Math.atan2(x, z);
-    out.BG = Math.hypot(x, z);
+    out.pitch = atan2(x, z);
+    out.BG = hypot(x, z);
     if (!this.#balls) return;
     let mid = out.pitch;
     let best = Infinity;
     const roofMid = this.#ballSides[this.#ballSides.length - 1];
-    if (Math.cos(mid) < 0 && roofMid) mid = Math.atan2(x - roofMid.x / mass, z - roofMid.z / mass);
+    if (cos(mid) < 0 && roofMid) mid = atan2(x - roofMid.x / mass, z - roofMid.z / mass);
     for (const b of this.#ballSides) {
       if (b.side.end === "mid") continue;
       const bx = x - b.x / mass;
       const bz = z - b.z / mass;
-      const pitch = Math.atan2(bx, bz);
+      const pitch = atan2(bx, bz);
       const own = sideAt(pitch);
       if (own.end !== b.side.end || own.face !== b.side.face) continue;
       const far = Math.abs(wrap(pitch - mid));
       if (far >= best) continue;
       best = far;
       out.pitch = pitch;
-      out.BG = Math.hypot(bx, bz);
+      out.BG = hypot(bx, bz);
     }
   }
 }

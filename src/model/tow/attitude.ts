@@ -1,4 +1,5 @@
-import { brent, type Vec, type Wrench } from "../base";
+import { atan2, brent, cos, hypot, sin, rotate, type Vec, type Wrench } from "../base";
+import { lowSide } from "../bait";
 import type { Bait, BallSide } from "../bait";
 import {
   type CraftOptions,
@@ -16,15 +17,7 @@ export interface TowLoad {
   readonly momentAboutEye: number;
 }
 
-/** Where loose balls lie at a pitch: at the lower end of the lower long face. */
-export function ballSideAt(pitch: number): BallSide {
-  return {
-    end: Math.sin(pitch) > 0 ? "tail" : Math.sin(pitch) < 0 ? "nose" : "mid",
-    face: Math.cos(pitch) >= 0 ? "floor" : "roof",
-  };
-}
-
-/** Crafts of one bait by the side its balls lie on; one craft for all sides where there are no loose balls. */
+/** Crafts of one bait by the side on which its balls lie; one craft for all sides where there are no loose balls. */
 export class Crafts {
   readonly #made = new Map<string, Craft>();
   readonly #hasBalls: boolean;
@@ -47,7 +40,7 @@ export class Crafts {
     return craft;
   }
   at(pitch: number): Craft {
-    return this.on(ballSideAt(pitch));
+    return this.on(lowSide(sin(pitch), cos(pitch)));
   }
 }
 
@@ -57,13 +50,13 @@ export class Crafts {
  * (docs/model.md §7). About the eye at (x_e, z_e) from G: M_e = M − x_e Z + z_e X.
  */
 export function towLoad(craft: Craft, around: Surroundings, speed: number, pitch: number): TowLoad {
-  const cos = Math.cos(pitch);
-  const sin = Math.sin(pitch);
-  const state: State = { u: speed * cos, w: -speed * sin, q: 0, pitch, X: 0, Z: 0 };
+  const s = sin(pitch);
+  const c = cos(pitch);
+  const state: State = { u: speed * c, w: -speed * s, q: 0, pitch, X: 0, Z: 0 };
   const f: Wrench = towWrench(craft, state, around);
   const { x, z } = craft.tie;
   return {
-    force: { x: f.x * cos - f.z * sin, z: f.x * sin + f.z * cos },
+    force: rotate(f, s, c),
     momentAboutEye: f.m - x * f.z + z * f.x,
   };
 }
@@ -71,9 +64,9 @@ export function towLoad(craft: Craft, around: Surroundings, speed: number, pitch
 const SCAN = Math.PI / 180;
 
 /**
- * All steady attitudes at one speed over the whole circle, nose-up positive, in (−π, π]. A root is stable where the
- * moment about the eye falls with pitch. With loose balls the moment jumps where they roll over (level, and on the
- * beam ends); a fall through zero in that jump is an attitude too, held by the balls.
+ * All steady attitudes at one speed over the whole circle, nose-up positive, in (−π, π]. A root is stable where the moment
+ * about the eye falls with the pitch. With loose balls the moment jumps where they roll over (at level, and with the datum
+ * line upright). A fall through zero in such a jump is an attitude too: the balls hold it.
  *
  * @throws RangeError for a speed that is not above 0
  */
@@ -87,11 +80,11 @@ export function towRoots(crafts: Crafts, around: Surroundings, speed: number): T
     roots.push({
       pitch,
       stable,
-      tension: Math.hypot(force.x, force.z),
-      lineAngle: Math.atan2(-force.z, -force.x),
+      tension: hypot(force.x, force.z),
+      lineAngle: atan2(-force.z, -force.x),
     });
   };
-  // Quadrants have one side of the balls each; inside one the moment is continuous.
+  // In each quadrant the balls lie on one side, so the moment is continuous inside it.
   let before: number | null = null;
   let first: number | null = null;
   for (let quadrant = -2; quadrant < 2; quadrant++) {
@@ -117,8 +110,8 @@ export function towRoots(crafts: Crafts, around: Surroundings, speed: number): T
 }
 
 /**
- * The running attitude: the first stable root met when pitch moves from the rest trim in the direction of the sign of
- * the moment there. Null where there is none all round.
+ * The running attitude: the first stable root met when the pitch moves from the rest trim in the direction of the sign of
+ * the moment there. Null where there is none on the whole circle.
  */
 export function runningRoot(
   crafts: Crafts,
@@ -132,9 +125,9 @@ export function runningRoot(
   let nearest = Infinity;
   for (const root of roots) {
     if (!root.stable) continue;
-    const turn = ((((root.pitch - restTrim) * direction) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
-    if (turn < nearest) {
-      nearest = turn;
+    const angle = ((((root.pitch - restTrim) * direction) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+    if (angle < nearest) {
+      nearest = angle;
       best = root;
     }
   }

@@ -24,12 +24,12 @@ export interface Calibration {
   readonly why: string | null;
 }
 
-/** Factors that are tried. Beyond them something else is wrong than the bib's flow. Common practice, no source. */
+/** Factors that are tried. Beyond them the cause is not the bib's flow. Common practice, no source. */
 export const FACTORS = { low: 0.5, high: 1.5 } as const;
 
 /**
- * The bib's interference factor (docs/model.md §6.7: default 1, band ±25 %) that makes the steady tow run as deep as measured.
- * All else as in the bait; water deeper than the measured depth is taken for granted.
+ * The bib's interference factor (docs/model.md §6.7: default 1, band ±25 %) that makes the steady tow run as deep as
+ * measured. All else is as in the bait. The water counts as deeper than the measured depth.
  *
  * @throws RangeError for a measured speed, length or depth that is not above 0
  */
@@ -58,7 +58,8 @@ export function calibrate(
     return reach(tow, deep, tackle, { speed: measured.speed, lineOut: measured.lineOut }).depth;
   };
   const uncalibrated = depthAt(1);
-  // The depth rises with the factor where it runs at all: a coarse scan finds the running part, Brent the rest.
+  // Where the bait runs at all, its depth rises with the factor: a coarse scan finds the running part, Brent's method the
+  // factor.
   const steps = 20;
   let before: { factor: number; off: number } | null = null;
   let nearest: { factor: number; depth: number } | null = null;
@@ -90,7 +91,7 @@ export function calibrate(
     depth: nearest?.depth ?? null,
     residual: nearest ? measured.depth - nearest.depth : null,
     why: nearest
-      ? `no factor from ${FACTORS.low} to ${FACTORS.high} gives that depth; the nearest is ${nearest.depth.toFixed(2)} m at ${nearest.factor.toFixed(2)}: look at speed, line out and the drawing first`
+      ? `no factor from ${FACTORS.low} to ${FACTORS.high} gives that depth; the nearest is ${nearest.depth.toFixed(2)} m at ${nearest.factor.toFixed(2)}: check the speed, the line out and the drawing first`
       : "the bait does not run in this model at that speed",
   };
 }

@@ -1,3 +1,4 @@
+import { cos, sin } from "../base";
 import type { Bait, BaitSpec } from "../bait";
 import { assemble } from "../bait";
 import { cylinderDrag, type CraftOptions, type Surroundings } from "../forces";
@@ -20,23 +21,23 @@ const UP_45 = Math.PI / 4;
 
 /** Height (m) of the bare outline's and the bib's highest point above the tie eye at a pitch. */
 function highestAboveEye(bait: Bait, pitch: number): number {
-  const sin = Math.sin(pitch);
-  const cos = Math.cos(pitch);
+  const s = sin(pitch);
+  const c = cos(pitch);
   const { tie, bib } = bait.spec;
   const points = [...outline(bait.drawn, 120)];
   if (bib)
     points.push({
-      x: bib.root.x + bib.length * Math.cos(bib.angle),
-      z: bib.root.z - bib.length * Math.sin(bib.angle),
+      x: bib.root.x + bib.length * cos(bib.angle),
+      z: bib.root.z - bib.length * sin(bib.angle),
     });
-  return Math.max(...points.map((p) => (p.x - tie.x) * sin + (p.z - tie.z) * cos));
+  return Math.max(...points.map((p) => (p.x - tie.x) * s + (p.z - tie.z) * c));
 }
 
-/** A bait prepared for the tow: what does not depend on the speed. */
+/** A bait prepared for the tow: everything that does not depend on the speed. */
 export interface TowBait {
   readonly bait: Bait;
   readonly crafts: Crafts;
-  /** Rest trim, rad; 0 where B and G fall together and any attitude is one of rest. */
+  /** Rest trim, rad; 0 where B and G are at one place, so that the bait rests at any attitude. */
   readonly restTrim: number;
 }
 
@@ -64,8 +65,8 @@ export interface TowAttitude {
 const deepWaters = new WeakMap<Surroundings, Surroundings>();
 
 /**
- * Water without surface or current, as the forces of a steady tow feel it. The same for the same surroundings, which never
- * change: what the forces prepare for it then serves again.
+ * Water without surface or current, as the forces of a steady tow feel it. The same object is given for the same
+ * surroundings (which never change), so that what the forces prepare for it is used again.
  */
 function deepWater(around: Surroundings): Surroundings {
   const known = deepWaters.get(around) ?? { ...around, surface: false, current: { x: 0, z: 0 } };
@@ -74,7 +75,8 @@ function deepWater(around: Surroundings): Surroundings {
 }
 
 /**
- * All attitudes of a tow and the one that it runs at: the first half of `reach`, to share between lines.
+ * All attitudes of a tow, and the one at which the bait runs. This is the first half of `reach`; several lines can share
+ * it.
  *
  * @param speed m/s through the water
  * @throws RangeError for a speed that is not above 0
@@ -85,16 +87,16 @@ export function towAttitude(tow: TowBait, around: Surroundings, speed: number): 
   return { speed, roots, running: runningRoot(tow.crafts, deep, speed, tow.restTrim, roots) };
 }
 
-/** The same spec with another bib angle (rad); all else as it is, the tie eye too. Null bib stays null. */
+/** The same spec with another bib angle (rad); all else stays, the tie eye too. Without a bib the spec is unchanged. */
 export function withBibAngle(spec: BaitSpec, angle: number): BaitSpec {
   return spec.bib ? { ...spec, bib: { ...spec.bib, angle } } : spec;
 }
 
 /**
- * How deep the bait runs in a steady tow, and at what attitude and tension; or that it does not run, and why
- * (docs/model.md §7: the reasons are tried in its order).
+ * How deep the bait runs in a steady tow, and at what attitude and tension; or that it does not run, and why (docs/model.md
+ * §7: the reasons are tried in the order given there).
  *
- * @param around water; its surface is not felt by the forces, its depth bounds the answer
+ * @param around water; the forces do not feel its surface; its depth limits the answer
  * @throws RangeError where speed or line out is not above 0
  */
 export function reach(tow: TowBait, around: Surroundings, tackle: Tackle, query: ReachQuery): ReachRow {
@@ -135,10 +137,10 @@ export function reachFrom(
     roots,
     line: null,
   });
-  if (!root || Math.cos(root.pitch) <= 0) return not("turns over");
+  if (!root || cos(root.pitch) <= 0) return not("turns over");
   const attack = bib ? bib.angle - root.pitch : null;
   if (attack !== null && attack <= 0) return not(tow.restTrim > UP_45 ? "tail sinks" : "nose lifts");
-  if (root.tension * Math.sin(root.lineAngle) <= 0)
+  if (root.tension * sin(root.lineAngle) <= 0)
     return not(
       attack !== null && attack >= Math.PI / 2 ? "bib stalls" : "too little downforce at this speed",
     );
@@ -168,8 +170,8 @@ export function reachFrom(
 }
 
 /**
- * Reach over bib angles (outside) and speeds (inside). Angles null: the file's own. Mass, G, B and rest trim are made
- * anew for each angle.
+ * Reach for each bib angle, and for each speed at that angle. Angles null: the file's own. Mass, G, B and rest trim are
+ * computed anew for each angle.
  */
 export function reachSweep(
   spec: BaitSpec,

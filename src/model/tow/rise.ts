@@ -1,4 +1,4 @@
-import { newton } from "../base";
+import { cos, hypot, newton, sin, rotate } from "../base";
 import type { Bait } from "../bait";
 import { accelerations, type Craft, type CraftOptions, type State, type Surroundings } from "../forces";
 import { restTrim } from "../statics";
@@ -9,14 +9,14 @@ const STEP = 1 / 240;
 const LIMIT = 300;
 const CENTIDEGREE = (0.01 * Math.PI) / 180;
 
-/** Classical Runge–Kutta step of the free body; `s` is advanced in place. */
+/** Classical Runge–Kutta step of the free body; changes `s` in place. */
 function rk4(craft: Craft, around: Surroundings, s: State, h: number): void {
   type Rate = readonly [number, number, number, number, number, number];
   const rate = (p: State): Rate => {
     const [du, dw, dq] = accelerations(craft, p, around);
-    const sin = Math.sin(p.pitch);
-    const cos = Math.cos(p.pitch);
-    return [du, dw, dq, p.q, p.u * cos - p.w * sin, p.u * sin + p.w * cos];
+    const s = sin(p.pitch);
+    const c = cos(p.pitch);
+    return [du, dw, dq, p.q, p.u * c - p.w * s, p.u * s + p.w * c];
   };
   const moved = (k: Rate, f: number): State => ({
     u: s.u + f * k[0],
@@ -39,21 +39,35 @@ function rk4(craft: Craft, around: Surroundings, s: State, h: number): void {
   s.Z += mean(5);
 }
 
-/** Carries a state from one craft's G to another's when the loose balls have rolled to another side. */
-function changeCraft(s: State, from: Craft, to: Craft): void {
+/**
+ * Moves a state from one craft's G to another's when the loose balls have rolled to another side: the bait stays where it
+ * is and keeps its motion.
+ */
+export function changeCraft(s: State, from: Pick<Craft, "rigid">, to: Pick<Craft, "rigid">): void {
   const dx = to.rigid.G.x - from.rigid.G.x;
   const dz = to.rigid.G.z - from.rigid.G.z;
   s.u -= s.q * dz;
   s.w += s.q * dx;
-  s.X += dx * Math.cos(s.pitch) - dz * Math.sin(s.pitch);
-  s.Z += dx * Math.sin(s.pitch) + dz * Math.cos(s.pitch);
+  s.X += dx * cos(s.pitch) - dz * sin(s.pitch);
+  s.Z += dx * sin(s.pitch) + dz * cos(s.pitch);
 }
 
 /**
- * Terminal rise or sink: the steady (V_Z, V_X, θ) at which all forces and the moment vanish, as the end of a release
- * from rest at the rest trim under water (until over one second the speed changes by less than 0.1 % and pitch by less
- * than 0.01°, at most 300 s), refined by Newton on the three equations (docs/model.md §5). No line. Loose balls lie at
- * the low end of the pitch in question.
+ * A step of a release: changes `s` in place. Where the new pitch makes the loose balls roll to another side, they lie there
+ * at the step's end. Gives the craft with the balls on that side.
+ */
+export function releaseStep(crafts: Crafts, craft: Craft, around: Surroundings, s: State, h: number): Craft {
+  rk4(craft, around, s, h);
+  const now = crafts.at(s.pitch);
+  if (now !== craft) changeCraft(s, craft, now);
+  return now;
+}
+
+/**
+ * Terminal rise or sink: the steady (V_Z, V_X, θ) at which all forces and the moment vanish, without a line. It is the end
+ * of a release from rest at the rest trim under water (until, over one second, the speed changes by less than 0.1 % and the
+ * pitch by less than 0.01°; at most 300 s), refined by Newton's method on the three equations (docs/model.md §5). Loose
+ * balls lie at the low end of the pitch in question.
  */
 export function terminalRise(
   bait: Bait,
@@ -70,15 +84,8 @@ export function terminalRise(
   let lastSpeed = 0;
   let lastPitch = s.pitch;
   for (let second = 0; second < LIMIT && !settled; second++) {
-    for (let i = 0; i < perSecond; i++) {
-      rk4(craft, deep, s, STEP);
-      const now = crafts.at(s.pitch);
-      if (now !== craft) {
-        changeCraft(s, craft, now);
-        craft = now;
-      }
-    }
-    const speed = Math.hypot(s.u, s.w);
+    for (let i = 0; i < perSecond; i++) craft = releaseStep(crafts, craft, deep, s, STEP);
+    const speed = hypot(s.u, s.w);
     if (!Number.isFinite(speed + s.pitch))
       throw new RangeError(`The release of ${bait.spec.name} ran away after ${second + 1} s.`);
     settled = Math.abs(speed - lastSpeed) < 1e-3 * speed && Math.abs(s.pitch - lastPitch) < CENTIDEGREE;
@@ -87,25 +94,20 @@ export function terminalRise(
   }
   const residual = ([vz, vx, pitch]: readonly number[]): number[] => {
     const [VZ, VX, th] = [vz ?? NaN, vx ?? NaN, pitch ?? NaN];
-    const cos = Math.cos(th);
-    const sin = Math.sin(th);
+    const s = sin(th);
+    const c = cos(th);
     return [
-      ...accelerations(
-        craft,
-        { u: VX * cos + VZ * sin, w: VZ * cos - VX * sin, q: 0, pitch: th, X: 0, Z: 0 },
-        deep,
-      ),
+      ...accelerations(craft, { u: VX * c + VZ * s, w: VZ * c - VX * s, q: 0, pitch: th, X: 0, Z: 0 }, deep),
     ];
   };
-  const cos = Math.cos(s.pitch);
-  const sin = Math.sin(s.pitch);
-  const run = [s.u * sin + s.w * cos, s.u * cos - s.w * sin, s.pitch] as const;
-  // Sizes: some cm/s and some degrees; accelerations of 1 m/s² and 100 rad/s².
+  const way = rotate({ x: s.u, z: s.w }, sin(s.pitch), cos(s.pitch));
+  const run = [way.z, way.x, s.pitch] as const;
+  // Scales of the unknowns: some cm/s and some degrees; of the accelerations: 1 m/s² and 100 rad/s².
   const polished = newton(residual, run, [0.05, 0.05, 0.1], [1, 1, 100], 1e-9);
   const [speed = NaN, drift = NaN, pitch = NaN] = polished.x;
   const near =
     polished.converged &&
-    Math.hypot(speed - run[0], drift - run[1]) < 0.02 * Math.hypot(run[0], run[1]) + 1e-4 &&
+    hypot(speed - run[0], drift - run[1]) < 0.02 * hypot(run[0], run[1]) + 1e-4 &&
     Math.abs(pitch - run[2]) < 0.02;
   const steady = settled && near;
   return {

@@ -1,7 +1,7 @@
 import { rangeOf } from "./decimate";
 import type { PlotMark, Series } from "./types";
 
-/** Least height of a plot's value axis by unit, so that round-off of a bait at rest is not drawn as a storm. */
+/** Least span of a plot's value axis by unit, so that the round-off of a bait at rest does not fill the plot. */
 const LEAST_SPAN: Readonly<Record<string, number>> = {
   "°": 4,
   m: 0.05,

@@ -9,13 +9,19 @@ export interface KeyAction {
   readonly does: string;
   /** Works on a focused button, slider or link too (else those keep the key for themselves). */
   readonly anywhere?: boolean;
+  /** Works while text is being typed too: a key that no text field has a use for. */
+  readonly typing?: boolean;
   run(): void;
 }
 
 /** True where the key belongs to what has the focus: text being typed, or a control that uses keys itself. */
-export function belongsToFocus(target: EventTarget | null, action: Pick<KeyAction, "anywhere">): boolean {
+export function belongsToFocus(
+  target: EventTarget | null,
+  action: Pick<KeyAction, "anywhere" | "typing">,
+): boolean {
   if (!(target instanceof Element)) return false;
   if (target.closest("dialog[open], [popover]:popover-open") !== null) return true;
+  if (action.typing === true) return false;
   if (target.closest("textarea, select, [contenteditable], input:not([type=range])") !== null) return true;
   if (action.anywhere === true) return false;
   return target.closest("button, a, summary, input, [role=slider], [role=radio], [tabindex='0']") !== null;

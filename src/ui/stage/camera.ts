@@ -1,48 +1,6 @@
 import type { Vec } from "../../model/base";
-import type { Framing, Scene } from "./types";
-
-/** Which part of the world the stage shows: the world point at its middle, and pixels to a metre. */
-export interface View {
-  readonly x: number;
-  readonly z: number;
-  readonly scale: number;
-}
-
-export interface Size {
-  readonly width: number;
-  readonly height: number;
-}
-
-/** World (m, Z up) to screen (px, y down). */
-export function toScreen(view: View, size: Size, p: Vec): { x: number; y: number } {
-  return {
-    x: size.width / 2 + (p.x - view.x) * view.scale,
-    y: size.height / 2 - (p.z - view.z) * view.scale,
-  };
-}
-
-/** Screen to world. */
-export function toWorld(view: View, size: Size, p: { readonly x: number; readonly y: number }): Vec {
-  return {
-    x: view.x + (p.x - size.width / 2) / view.scale,
-    z: view.z - (p.y - size.height / 2) / view.scale,
-  };
-}
-
-/** Room that the scales take at the stage's edges, px. */
-export interface Rulers {
-  /** Width of the depth scale. */
-  readonly left: number;
-  /** Height of the distance scale. */
-  readonly bottom: number;
-}
-
-/** A phone's stage: smaller scales, letters without values, buttons at the bottom. */
-export const isNarrow = (size: Size): boolean => size.width < 520;
-
-export function rulerSizes(size: Size): Rulers {
-  return isNarrow(size) ? { left: 40, bottom: 20 } : { left: 52, bottom: 22 };
-}
+import { rulerSizes, type Rulers, type Scene, type Size, type View } from "../../drawing";
+import type { Framing } from "./types";
 
 /** Least and greatest share of the stage's width that the bait's length takes when close. */
 const CLOSE_SHARE = [0.45, 0.55] as const;

@@ -1,18 +1,7 @@
 import type { Vec } from "../../model/base";
-import {
-  eased,
-  framed,
-  NO_OFFSET,
-  offsetOf,
-  rulerSizes,
-  scaleLimits,
-  seen,
-  settled,
-  type Offset,
-  type Size,
-  type View,
-} from "./camera";
-import type { Framing, Scene } from "./types";
+import { type Scene, type Size, rulerSizes, type View } from "../../drawing";
+import { eased, framed, NO_OFFSET, offsetOf, scaleLimits, seen, settled, type Offset } from "./camera";
+import type { Framing } from "./types";
 
 /** What there is to look at. */
 export interface Subject {

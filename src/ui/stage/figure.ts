@@ -1,69 +1,33 @@
 import { Container, Graphics } from "pixi.js";
 import type { Vec } from "../../model/base";
-import type { Snapshot } from "../../model/motion";
-import { dashed } from "./geometry";
-import { ballMarks, bodyMarks, colourOf, ghostMarks, hookMarks, type Mark } from "./marks";
-import { numberOf, type Palette } from "./palette";
-import { hookedHangers } from "./still";
-import type { Scene } from "./types";
+import {
+  ballMarks,
+  bodyMarks,
+  ghostMarks,
+  hookedHangers,
+  hookMarks,
+  type Mark,
+  type Palette,
+  type Point,
+  type Posed,
+  type Role,
+  type Scene,
+} from "../../drawing";
+import { drawMarks } from "./paint";
 
-/** Draws marks into a Graphics at `scale` px to a metre, y down. */
-function drawMarks(g: Graphics, marks: readonly Mark[], palette: Palette, scale: number): void {
-  const flat = (points: readonly Vec[]): { x: number; y: number }[] =>
-    points.map((p) => ({ x: p.x * scale, y: -p.z * scale }));
-  for (const mark of marks) {
-    const { fill, stroke } = mark;
-    const shape = (): void => {
-      if (mark.kind === "circle")
-        g.circle(mark.at.x * scale, -mark.at.z * scale, Math.max(1, mark.radius * scale));
-      else g.poly(flat(mark.points), mark.kind === "polygon");
-    };
-    if (fill) {
-      shape();
-      g.fill({ color: numberOf(colourOf(fill, palette)), alpha: fill.alpha ?? 1 });
-    }
-    if (!stroke) continue;
-    const style = {
-      color: numberOf(colourOf(stroke, palette)),
-      alpha: stroke.alpha ?? 1,
-      width: Math.max(stroke.px, (stroke.real ?? 0) * scale),
-      join: "round" as const,
-      cap: "round" as const,
-    };
-    if (stroke.dash && mark.kind !== "circle") {
-      const closed =
-        mark.kind === "polygon" && mark.points[0] ? [...mark.points, mark.points[0]] : mark.points;
-      for (const piece of dashed(closed, stroke.dash[0] / scale, stroke.dash[1] / scale))
-        g.poly(flat(piece), false);
-      g.stroke({ ...style, cap: "butt" });
-    } else if (stroke.dash && mark.kind === "circle") {
-      const r = mark.radius;
-      const round = Array.from({ length: 49 }, (_, i) => ({
-        x: mark.at.x + r * Math.cos((i * Math.PI) / 24),
-        z: mark.at.z + r * Math.sin((i * Math.PI) / 24),
-      }));
-      for (const piece of dashed(round, stroke.dash[0] / scale, stroke.dash[1] / scale))
-        g.poly(flat(piece), false);
-      g.stroke({ ...style, cap: "butt" });
-    } else {
-      shape();
-      g.stroke(style);
-    }
-  }
-}
-
-/** One bait on the stage: drawn once a scene and scale, then only moved. */
+/** One bait on the stage: drawn once for each scene and scale, then only moved. */
 export class Figure {
   readonly container = new Container();
-  readonly #style: "bait" | "ghost";
-  readonly #dash: readonly [number, number];
+  readonly #role: Role;
+  readonly #dash: readonly [number, number] | undefined;
   #body = new Graphics();
   #hooks: Graphics[] = [];
   #balls: Graphics[] = [];
   #made: { scene: Scene; xray: boolean; palette: Palette; scale: number } | null = null;
 
-  constructor(style: "bait" | "ghost", dash: readonly [number, number] = [6, 4]) {
-    this.#style = style;
+  /** With the role "ink" the bait itself; with another role a variant, dashed and hatched in that colour. */
+  constructor(role: Role, dash?: readonly [number, number]) {
+    this.#role = role;
     this.#dash = dash;
   }
 
@@ -72,13 +36,12 @@ export class Figure {
    * the drawn lines may be up to a fifth too thick or thin, which saves redrawing at every picture of a zoom.
    */
   pose(
-    scene: Scene,
-    snapshot: Snapshot,
+    { scene, snapshot }: Posed,
     xray: boolean,
     palette: Palette,
     scale: number,
     moving: boolean,
-    at: (p: Vec) => { x: number; y: number },
+    at: (p: Vec) => Point,
   ): void {
     const made = this.#made;
     const ratio = made ? scale / made.scale : 0;
@@ -101,7 +64,7 @@ export class Figure {
     });
     this.#balls.forEach((g, i) => {
       const ball = snapshot.balls[i];
-      g.visible = ball !== undefined && (xray || this.#style === "ghost");
+      g.visible = ball !== undefined && (xray || this.#role !== "ink");
       if (!ball) return;
       const p = at(ball);
       g.position.set(p.x, p.y);
@@ -111,16 +74,15 @@ export class Figure {
 
   #make(scene: Scene, xray: boolean, palette: Palette, scale: number): void {
     for (const child of this.container.removeChildren()) child.destroy();
-    const ghost = this.#style === "ghost";
-    const colour = ghost ? "ghost" : "ink";
+    const role = this.#role;
     const drawn = (marks: readonly Mark[]): Graphics => {
       const g = this.container.addChild(new Graphics());
       drawMarks(g, marks, palette, scale);
       return g;
     };
-    this.#body = drawn(ghost ? ghostMarks(scene, this.#dash) : bodyMarks(scene, xray));
-    this.#balls = scene.balls.map((ball) => drawn(ballMarks(ball.radius, colour)));
-    this.#hooks = hookedHangers(scene).map((hanger) => drawn(hookMarks(hanger, colour)));
+    this.#body = drawn(role === "ink" ? bodyMarks(scene, xray) : ghostMarks(scene, role, this.#dash));
+    this.#balls = scene.balls.map((ball) => drawn(ballMarks(ball.radius, role)));
+    this.#hooks = hookedHangers(scene).map((hanger) => drawn(hookMarks(hanger, role)));
     this.#made = { scene, xray, palette, scale };
   }
 }

@@ -1,15 +1,14 @@
 /**
  * The stage: the bait in the water at one moment of a recording, its still drawing, the recording's clock and its
- * keys. Draws plain data and knows no physics. Colours: see palette.ts for the design tokens that it reads.
+ * keys. It draws what src/drawing makes, and knows no physics.
  */
 export { default as BaitDrawing } from "./BaitDrawing.svelte";
 export { default as Stage } from "./Stage.svelte";
 export { default as Transport } from "./Transport.svelte";
+export { default as Marks } from "./Marks.svelte";
+export { readPalette, watchPalette } from "./colours";
 export { Player } from "./player.svelte";
-export { sceneOf } from "./scene";
-export { niceStep, ticksBetween } from "./ticks";
-export { RIVAL_DASH } from "./types";
-export type { Posed, Rival, Scene, StageOptions } from "./types";
+export type { StageOptions } from "./types";
 
 /** Keys that the stage listens to itself, for a page's list of keys. */
 export const STAGE_KEYS: readonly { readonly keys: string; readonly does: string }[] = [

@@ -1,17 +1,5 @@
 import { Container, Text } from "pixi.js";
-import { cssOf, type Palette, type Rgb } from "./palette";
-
-export interface LabelStyle {
-  /** px */
-  readonly size: number;
-  readonly colour: Rgb;
-  readonly bold?: boolean;
-  /** 0 left or top, 0.5 middle, 1 right or bottom. */
-  readonly anchorX: number;
-  readonly anchorY: number;
-  /** A rim of this colour keeps the words readable over lines. */
-  readonly halo?: Rgb;
-}
+import { colourOf, cssOf, type Palette, type TextMark } from "../../drawing";
 
 /**
  * Words on the stage. A label that was shown in the last picture is moved, not made again: making text is what
@@ -45,9 +33,11 @@ export class Labels {
     this.#shown.clear();
   }
 
-  put(words: string, x: number, y: number, style: LabelStyle): void {
-    const halo = style.halo ? cssOf(style.halo) : "";
-    let key = `${words}|${style.size}|${cssOf(style.colour)}|${style.bold ? 1 : 0}|${halo}`;
+  /** Shows a text at its place, at `scale` px to the drawing's unit. */
+  put({ words, at, size, bold, anchor, fill, halo }: TextMark, scale: number): void {
+    const colour = cssOf(fill ? colourOf(fill, this.#palette) : this.#palette.ink);
+    const rim = halo ? cssOf(colourOf(halo, this.#palette)) : "";
+    let key = `${words}|${size}|${colour}|${bold ? 1 : 0}|${rim}`;
     while (this.#shown.has(key)) key += "'";
     let text = this.#before.get(key);
     if (text) this.#before.delete(key);
@@ -57,17 +47,17 @@ export class Labels {
       text.resolution = this.#resolution;
       text.style = {
         fontFamily: this.#palette.font,
-        fontSize: style.size,
-        fontWeight: style.bold ? "600" : "400",
-        fill: cssOf(style.colour),
-        ...(style.halo ? { stroke: { color: halo, width: 3, join: "round" as const } } : {}),
+        fontSize: size,
+        fontWeight: bold ? "600" : "400",
+        fill: colour,
+        ...(halo ? { stroke: { color: rim, width: 3, join: "round" as const } } : {}),
       };
     }
     text.visible = true;
-    text.anchor.set(style.anchorX, style.anchorY);
+    text.anchor.set(anchor.x, anchor.y);
     // Whole device pixels keep small text crisp.
     const r = this.#resolution;
-    text.position.set(Math.round(x * r) / r, Math.round(y * r) / r);
+    text.position.set(Math.round(at.x * scale * r) / r, Math.round(-at.z * scale * r) / r);
     this.#shown.set(key, text);
   }
 

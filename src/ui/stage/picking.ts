@@ -1,9 +1,15 @@
 import type { Vec } from "../../model/base";
-import { toScreen, toWorld, type Size, type View } from "./camera";
-import { pickFrom, wordsOf } from "./marks";
-import type { Point } from "./sheet";
-import { posedMarks } from "./still";
-import type { Posed } from "./types";
+import {
+  pickFrom,
+  type Point,
+  type Posed,
+  posedMarks,
+  type Size,
+  wordsOf,
+  toScreen,
+  toWorld,
+  type View,
+} from "../../drawing";
 
 /** How near a centre is picked, px. */
 const CENTRE = 9;

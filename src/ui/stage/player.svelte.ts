@@ -1,3 +1,4 @@
+import { toSI } from "../../units";
 import {
   loaded,
   paused,
@@ -109,7 +110,7 @@ export class Player {
 
   #beat = (nowMs: number): void => {
     this.#handle = null;
-    const dt = this.#last === null ? 0 : (nowMs - this.#last) / 1000;
+    const dt = this.#last === null ? 0 : toSI(nowMs - this.#last, "ms");
     const next = ticked(this.#state, dt);
     this.#state = next;
     this.#last = nowMs;

@@ -1,6 +1,6 @@
+import type { Point } from "../../drawing";
 import type { Cameraman } from "./cameraman.svelte";
 import { pickedWords } from "./picking";
-import type { Point } from "./sheet";
 
 /** The bait in hand: how far it is moved, m, up positive. */
 export interface Hold {

@@ -1,17 +1,24 @@
 import { createContext } from "svelte";
-import type { Scenario } from "../../document";
+import type { KeptBait, Scenario } from "../../document";
+import type { ResolvedTarget } from "../../model/bench";
 import type { Band } from "../../model/statics";
 import type { TerminalRise } from "../../model/tow";
 import { ModelClient } from "../../runner";
-import { Compare } from "./compare.svelte";
-import { Drafts } from "./drafts";
+import { openAnnex } from "../kept";
+import type { Annex, Tabs } from "../kept";
+import { Baits } from "./baits.svelte";
+import type { Keeping } from "./baits.svelte";
+import { BesideState } from "./beside.svelte";
+import { aPin, Compare } from "./compare.svelte";
+import { GuideState } from "./guide.svelte";
 import { Files } from "./files.svelte";
+import { aFlag, aRecord, aText, listOf, oneOf } from "./readers";
 import { Prefs } from "./prefs.svelte";
+import { Release } from "./release.svelte";
 import type { Store } from "./prefs.svelte";
 import { Later } from "./runs.svelte";
-import { Session } from "./session.svelte";
+import { Shelf } from "./shelf.svelte";
 import { StageState } from "./stage.svelte";
-import { Swim } from "./swim.svelte";
 import { Units } from "./units";
 import { ViewState } from "./view.svelte";
 import { WhyState } from "./why.svelte";
@@ -31,14 +38,17 @@ export interface Start {
   readonly dark: boolean;
   /** The person asked for as little motion as can be. */
   readonly calm: boolean;
-  /** Names this page's draft. */
-  readonly page: string;
+  /** The bait to go on with; null: the scenario above, untouched. */
+  readonly kept: KeptBait | null;
+  readonly keeping: Keeping;
 }
 
 /** Figures of one variant that the worker takes a while for. */
 export class SlowFigures {
   readonly rise = new Later<TerminalRise>();
   readonly band = new Later<Band>();
+  /** What a target by its rise comes to; grams and 'suspends' need no worker (`goalOf`). */
+  readonly goal = new Later<ResolvedTarget>();
   readonly #client: ModelClient;
   readonly #name: string;
 
@@ -50,11 +60,15 @@ export class SlowFigures {
   ask({ scenario }: Worked): void {
     void this.rise.ask(() => this.#client.rise(scenario, `${this.#name} rise`));
     void this.band.ask(() => this.#client.band(scenario, {}, `${this.#name} band`));
+    if (scenario.target?.netFrom === "rise")
+      void this.goal.ask(() => this.#client.target(scenario, `${this.#name} target`));
+    else this.goal.clear();
   }
 
   clear(): void {
     this.rise.clear();
     this.band.clear();
+    this.goal.clear();
   }
 }
 
@@ -68,40 +82,65 @@ export class App {
   readonly view: ViewState;
   readonly why = new WhyState();
   readonly stage = new StageState();
-  readonly drafts: Drafts;
+  readonly baits: Baits;
+  readonly shelf: Shelf;
+  readonly guide: GuideState;
+  /** What views keep with the bait beside the document. */
+  readonly beside = new BesideState();
+  readonly tabs: Tabs;
+  readonly release = new Release();
   readonly calm: boolean;
-  readonly sessions: { readonly float: Session; readonly swim: Session };
-  readonly swim: Swim;
+  /** Nothing was kept here when the page was opened. */
+  readonly firstVisit: boolean;
+  /** The worker for runs. A run that is being watched does not wait for a band that takes its time. */
+  readonly runs = new ModelClient();
   readonly figures: SlowFigures;
   readonly pinnedFigures: SlowFigures;
 
   constructor(start: Start) {
     this.calm = start.calm;
+    this.firstVisit = start.kept === null;
     this.prefs = new Prefs(start.store, start.width);
     this.prefs.systemDark = start.dark;
+    this.guide = new GuideState(this.prefs);
     this.units = new Units(this.prefs);
-    this.work = new Workspace(start.scenario);
-    this.files = new Files(this.work);
+    const { kept } = start;
+    this.work =
+      kept === null
+        ? new Workspace(start.scenario)
+        : new Workspace(kept.scenario, { trail: kept.trail, inFile: kept.inFile });
+    this.beside.open(kept?.beside ?? {});
+    this.tabs = start.keeping.tabs;
+    this.baits = new Baits(start.keeping, this.work, this.beside, kept);
+    this.shelf = new Shelf(this.baits, this.work, () => this.annex());
+    this.files = new Files(this.work, (scenario, own) => this.baits.start(scenario, {}, own), {
+      file: async () => (await this.annex()).file(this.baits.id),
+      setFile: async (file) => (await this.annex()).setFile(this.baits.id, file),
+    });
     this.compare = new Compare(this.work);
-    this.view = new ViewState(start.views, start.first, start.hash);
-    this.drafts = new Drafts(start.page);
-    // Two workers: a run that is being watched does not wait for a band that takes its time.
-    const runs = new ModelClient();
+    this.view = new ViewState(start.views, start.first);
+    this.#keepPlace(start.hash);
     const figures = new ModelClient();
-    this.sessions = {
-      // A bait in the tub lies still until a hand pushes it under.
-      float: new Session("tub", runs, this.work, this.compare, true),
-      swim: new Session("swim", runs, this.work, this.compare, start.calm),
-    };
-    this.swim = new Swim(this.sessions.swim, runs, this.work, this.compare);
     this.figures = new SlowFigures(figures, "open");
     this.pinnedFigures = new SlowFigures(figures, "pinned");
   }
 
-  /** The session of the view that is open, where it runs one. */
-  get session(): Session | null {
-    const { key } = this.view;
-    return key === "float" || key === "swim" ? this.sessions[key] : null;
+  #annex: Promise<Annex> | null = null;
+
+  /** What belongs to baits and is seldom asked for; its database is opened when somebody asks first. */
+  annex(): Promise<Annex> {
+    return (this.#annex ??= openAnnex());
+  }
+
+  /** What comes back with the bait: where one is on the page, and the pinned variants. An address that names a view wins. */
+  #keepPlace(hash: string): void {
+    const { beside, view } = this;
+    beside.keep("view", "place", view, { key: oneOf(...view.known) });
+    if (view.names(hash)) view.follow(hash);
+    beside.keep("sections", "place", this.prefs, { sections: aRecord(aFlag) });
+    beside.keep<Pick<BesideState, "typed">>("typed", "work", beside, { typed: aRecord(aText) });
+    const pinned: Pick<Compare, "pins"> = this.compare;
+    beside.keep("pins", "work", pinned, { pins: listOf(aPin) });
   }
 }
 

@@ -1,39 +1,22 @@
-import { createStore, get, set } from "idb-keyval";
-import type { UseStore } from "idb-keyval";
-import { emptyBox, parseBox, readBox, serializeBox } from "../../document";
+import {
+  decodeText,
+  emptyBox,
+  mergeBoxes,
+  parseBox,
+  readBox,
+  serializeBox,
+  USUAL_DRILLS,
+  USUAL_WEIGHTS,
+} from "../../document";
 import type { Box, BoxThing, Problem } from "../../document";
+import type { BaitStore, KeptBox, Tabs } from "../kept";
 import { download } from "../plots";
 import { faultText } from "./fault";
 import { keptWith } from "./kept.svelte";
 
-const KEY = "box";
-
-/** Weights of usual sizes by their measures and the table's densities: a place to start from, all unweighed. */
-const USUAL: readonly BoxThing[] = [
-  ...[3, 4, 5, 6].map((d): BoxThing => ({
-    kind: "shot",
-    name: `tungsten ball ${d} mm`,
-    count: 6,
-    material: "tungsten",
-    diameter_mm: d,
-  })),
-  ...[3, 4, 5, 6].map((d): BoxThing => ({
-    kind: "shot",
-    name: `steel ball ${d} mm`,
-    count: 6,
-    material: "carbon steel",
-    diameter_mm: d,
-  })),
-  ...[3, 4, 5].map((d): BoxThing => ({
-    kind: "wire",
-    name: `brass rod ${d} mm, 5 mm long`,
-    count: 6,
-    material: "brass",
-    diameter_mm: d,
-    cut_mm: 5,
-  })),
-];
-const USUAL_DRILLS = [3, 3.5, 4, 4.5, 5, 5.5, 6, 6.5];
+const BOX = "box";
+/** From then on a person is told that the browser's database does not answer, ms. */
+const LONG_MS = 4000;
 
 /**
  * The maker's own box: what has been weighed, kept with this browser and, when asked, in a file. It is no part of the
@@ -48,11 +31,24 @@ export class BoxState {
   /** Why the box is not kept with the browser; null where it is. */
   unkept = $state.raw<string | null>(null);
   ready = $state(false);
-  #store: UseStore | null = null;
-  #touched = false;
+  /** What came of another tab's edits, until the next change. */
+  told = $state.raw<string | null>(null);
+  readonly #store: BaitStore;
+  readonly #tabs: Tabs;
+  /** The text of a box that is kept and cannot be read; null where it can. Nothing is written in its place unasked. */
+  damaged = $state.raw<string | null>(null);
+  /** The box as this page last read or wrote it. */
+  #base: KeptBox | null = null;
+  /** Reading and writing go one after the other. */
+  #turn: Promise<void> = Promise.resolve();
 
-  constructor() {
-    void this.#start();
+  constructor(store: BaitStore, tabs: Tabs) {
+    this.#store = store;
+    this.#tabs = tabs;
+    tabs.listen(({ about, revision }) => {
+      if (about === BOX && revision > (this.#base?.revision ?? 0)) void this.look();
+    });
+    void this.look().then(() => (this.ready = true));
   }
 
   /** Takes a box where nothing speaks against it; false, and why in `trouble`, otherwise. */
@@ -63,10 +59,10 @@ export class BoxState {
       return false;
     }
     this.trouble = null;
+    this.told = null;
     this.before = this.now;
     this.now = read.box;
-    this.#touched = true;
-    void this.#keep();
+    void this.#next(() => this.#keep());
     return true;
   }
 
@@ -93,7 +89,7 @@ export class BoxState {
     const { things, drills_mm: drills } = this.now;
     this.put({
       ...this.now,
-      things: [...things, ...USUAL.filter((one) => !things.some((other) => other.name === one.name))],
+      things: [...things, ...USUAL_WEIGHTS.filter((one) => !things.some((other) => other.name === one.name))],
       drills_mm: [...drills, ...USUAL_DRILLS.filter((one) => !drills.includes(one))].sort((a, b) => a - b),
     });
   }
@@ -104,7 +100,8 @@ export class BoxState {
 
   async openFile(file: File): Promise<void> {
     try {
-      const parsed = parseBox(await file.text());
+      const decoded = decodeText(new Uint8Array(await file.arrayBuffer()));
+      const parsed = decoded.ok ? parseBox(decoded.text) : decoded;
       if (parsed.ok) this.put(parsed.box);
       else this.trouble = `${file.name} was not opened. ${words(parsed.problems)}`;
     } catch (fault) {
@@ -112,32 +109,87 @@ export class BoxState {
     }
   }
 
-  async #start(): Promise<void> {
+  /** Takes over what other tabs have put into the box. What was changed here and is not kept yet stays. */
+  look(): Promise<void> {
+    return this.#next(() => this.#read());
+  }
+
+  #next(work: () => Promise<void>): Promise<void> {
+    this.#turn = this.#turn.then(work);
+    return this.#turn;
+  }
+
+  async #read(): Promise<void> {
     try {
-      const store = createStore("trimwright-box", "box");
-      const kept = await get<unknown>(KEY, store);
-      this.#store = store;
-      if (typeof kept === "string" && !this.#touched) {
-        const parsed = parseBox(kept);
-        if (parsed.ok) this.now = parsed.box;
-        else this.trouble = `The box that this browser kept is not readable. ${words(parsed.problems)}`;
+      const read = await this.#store.readBox();
+      if (!read.ok) {
+        this.trouble = `The box that this browser kept is not readable. ${read.why}`;
+        this.damaged = read.text;
+      } else if (read.kept !== null && read.kept.revision !== this.#base?.revision) {
+        const { kept } = read;
+        this.#take(this.#base?.box ?? emptyBox(), kept.box, kept.told);
+        this.#base = kept;
       }
     } catch (fault) {
-      this.unkept = `This browser does not keep the box (${faultText(fault)}): save it to a file.`;
+      this.unkept = unkept(fault);
     }
-    this.ready = true;
   }
 
   async #keep(): Promise<void> {
-    if (this.#store === null) return;
+    const sent = this.now;
+    if (sent === this.#base?.box) return;
     try {
-      await set(KEY, serializeBox(this.now), this.#store);
-      this.unkept = null;
+      const written = await this.#answered(this.#store.writeBox(this.#base, sent));
+      const { revision, box, told } = written;
+      this.#take(sent, box, told);
+      this.#base = written;
+      this.unkept = this.#store.lasting ? null : "This browser does not keep the box: save it to a file.";
+      this.#tabs.tell({ about: BOX, revision });
     } catch (fault) {
-      this.unkept = `This browser does not keep the box (${faultText(fault)}): save it to a file.`;
+      this.unkept = unkept(fault);
     }
   }
+
+  /** Says so where the browser takes long; it may still answer. */
+  async #answered<T>(work: Promise<T>): Promise<T> {
+    const timer = setTimeout(() => (this.unkept = unkept("it has not answered for some seconds")), LONG_MS);
+    return work.finally(() => clearTimeout(timer));
+  }
+
+  /** The text that could not be read, as a file. */
+  saveDamaged(): void {
+    if (this.damaged !== null) download(this.damaged, "kept-box.json", "application/json");
+  }
+
+  /** Leaves what could not be read behind: from here on what stands on the page is the box. */
+  async beginAnew(): Promise<void> {
+    await this.#next(async () => {
+      try {
+        this.#base = await this.#answered(this.#store.replaceBox(this.now));
+        this.#take(this.now, this.#base.box, []);
+        [this.damaged, this.trouble, this.unkept] = [null, null, null];
+        this.#tabs.tell({ about: BOX, revision: this.#base.revision });
+      } catch (fault) {
+        this.unkept = unkept(fault);
+      }
+    });
+  }
+
+  /**
+   * What another tab did since `from` comes under what has been done here since. Undo takes back only what was done
+   * here.
+   */
+  #take(from: Box, theirs: Box, told: readonly string[]): void {
+    const now = mergeBoxes(from, this.now, theirs);
+    if (this.before !== null) this.before = mergeBoxes(this.now, this.before, now.box).box;
+    if (now.box !== this.now) this.now = now.box;
+    const all = [...told, ...now.told];
+    if (all.length > 0) this.told = all.join(" ");
+  }
 }
+
+const unkept = (fault: unknown): string =>
+  `This browser does not keep the box (${typeof fault === "string" ? fault : faultText(fault)}): save it to a file.`;
 
 const words = (problems: readonly Problem[]): string => {
   const [first] = problems;
@@ -146,4 +198,4 @@ const words = (problems: readonly Problem[]): string => {
 };
 
 /** The one box of this page. */
-export const boxOf = keptWith(() => new BoxState());
+export const boxOf = keptWith((app) => new BoxState(app.baits.store, app.tabs));

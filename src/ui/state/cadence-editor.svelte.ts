@@ -35,6 +35,15 @@ export class CadenceEditor {
     this.#work = work;
   }
 
+  /** The chosen moves by their first and last, as the hand chose them; empty where none is. */
+  get ends(): readonly number[] {
+    return this.#anchor === null ? [] : [this.#anchor, this.#head];
+  }
+  set ends([anchor, head]: readonly number[]) {
+    this.#anchor = anchor ?? null;
+    this.#head = head ?? anchor ?? 0;
+  }
+
   get moves(): readonly ScenarioMove[] {
     return this.#work.scenario.cadence;
   }

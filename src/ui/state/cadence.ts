@@ -1,5 +1,6 @@
 import type { Scenario, ScenarioMove } from "../../document";
 import { LINE_IN, moveDuration } from "../../model/motion";
+import { toSI } from "../../units";
 import { inputAt, withValue } from "./inputs";
 import type { Input } from "./inputs";
 
@@ -205,8 +206,8 @@ export const RHYTHMS: readonly Rhythm[] = [
     ],
   },
   {
-    key: "count-down",
-    label: "Count down, then reel",
+    key: "sink-then-reel",
+    label: "Let it sink, then reel",
     help: "Ten seconds to sink on free line, then evenly in.",
     before: [settle(10)],
     beat: [],
@@ -291,7 +292,7 @@ export function lengthInput(index: number): Input {
 
 /** Line that one turn of the handle takes in, m; null where the reel is not told. */
 export function lineTurn({ tackle: { reel: one } }: Scenario): number | null {
-  return one === undefined ? null : (one.ratio * one.spool_mm) / 1000;
+  return one === undefined ? null : toSI(one.ratio * one.spool_mm, "mm");
 }
 
 /** The speed of a reel told in turns of the handle a minute; null where it cannot be. */

@@ -1,29 +1,38 @@
-import { parseScenario } from "../../document";
+import { decodeText, LARGEST_FILE, parseScenario } from "../../document";
 import type { Problem, Scenario } from "../../document";
 import { download } from "../plots";
-import { starter } from "./starter";
+import { faultText } from "./fault";
 import type { Workspace } from "./workspace.svelte";
 
-/** What stands in the way of opening a file, shown as a dialog. */
-export type Asking =
-  | { readonly kind: "problems"; readonly file: string; readonly problems: readonly Problem[] }
-  | { readonly kind: "replace"; readonly next: Next };
-
-/** A document about to be opened. */
-interface Next {
-  readonly scenario: Scenario;
-  /** What was carried forward from an older version, in words. */
-  readonly notes: readonly string[];
-  /** False: it is in no file yet (work that the browser kept). */
-  readonly saved: boolean;
-  /** Called when it is open. */
-  readonly then: () => void;
+/** Why a file was not opened, shown as a dialog. */
+export interface Asking {
+  readonly kind: "problems";
+  readonly file: string;
+  readonly problems: readonly Problem[];
 }
 
-/** The largest file that is read at all; a scenario with hundreds of points is below 100 kB. */
-const MOST_BYTES = 4_000_000;
+/** The file on the disk has another content than this page last read or wrote: a person decides. */
+export interface Overwriting {
+  readonly kind: "overwriting";
+  readonly file: string;
+}
+
+/** Opens a scenario as a bait of its own. */
+type Opener = (scenario: Scenario, own: boolean) => void;
+
+/** The file on the disk that the open bait is saved in. Where a browser gives none, all is downloaded. */
+interface Place {
+  file(): Promise<FileSystemFileHandle | null>;
+  setFile(file: FileSystemFileHandle): Promise<void>;
+}
+
+/** A file of many baits, as its first characters tell. */
+const MANY = /^\uFEFF?\s*\{\s*"format"\s*:\s*"trimwright\/baits"/;
+/** So much of a file is looked at to tell what it is. */
+const BEGINNING = 200;
 
 const NOTICE_MS = 6000;
+const MEGABYTE = 1e6;
 
 /** A file name made of a document's name: letters and digits of any script, the rest as one dash. */
 export function fileName(name: string): string {
@@ -35,33 +44,43 @@ export function fileName(name: string): string {
   return `${plain === "" ? "scenario" : plain}.json`;
 }
 
-/** Opening and saving: nothing of a refused file reaches the document, nothing unsaved goes without a question. */
+/** Opening and saving files. Nothing of a refused file reaches the document, and the bait that was open stays kept. */
 export class Files {
-  asking = $state.raw<Asking | null>(null);
+  asking = $state.raw<Asking | Overwriting | null>(null);
+  /** A file of many baits that was opened: the list takes it over. */
+  many = $state.raw<{ readonly file: string; readonly text: string } | null>(null);
   /** Said once, politely, after something was done. */
   notice = $state.raw<string | null>(null);
   readonly #work: Workspace;
+  readonly #open: Opener;
+  readonly #place: Place | null;
   #going: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(work: Workspace) {
+  constructor(work: Workspace, open: Opener, place: Place | null = null) {
     this.#work = work;
+    this.#open = open;
+    this.#place = place;
   }
 
   /** A file that the user picked or dropped. */
   async openFile(file: File): Promise<void> {
-    if (file.size > MOST_BYTES) {
+    if (MANY.test(await beginning(file))) {
+      this.many = { file: file.name, text: await file.text() };
+      return;
+    }
+    if (file.size > LARGEST_FILE) {
       this.#refuse(file.name, {
         path: "",
-        found: `${Math.round(file.size / 1e6)} MB`,
-        allowed: `a scenario file of at most ${MOST_BYTES / 1e6} MB`,
+        found: `${Math.round(file.size / MEGABYTE)} MB`,
+        allowed: `a scenario file of at most ${LARGEST_FILE / MEGABYTE} MB`,
         remedy: "Open a scenario that Trimwright saved, or one written after its file format.",
         message: "The file is too large for a scenario.",
       });
       return;
     }
-    let text: string;
+    let bytes: Uint8Array;
     try {
-      text = await file.text();
+      bytes = new Uint8Array(await file.arrayBuffer());
     } catch {
       this.#refuse(file.name, {
         path: "",
@@ -72,48 +91,74 @@ export class Files {
       });
       return;
     }
-    this.openText(file.name, text);
+    const decoded = decodeText(bytes);
+    if (decoded.ok) this.openText(file.name, decoded.text);
+    else this.asking = { kind: "problems", file: file.name, problems: decoded.problems };
   }
 
-  /** Opens a text: asks first where unsaved changes would go, and refuses what is no scenario. */
-  openText(file: string, text: string, options: Partial<Pick<Next, "saved" | "then">> = {}): void {
+  /** Opens a text; refuses what is no scenario. */
+  openText(file: string, text: string): void {
     const parsed = parseScenario(text);
-    if (!parsed.ok) {
-      this.asking = { kind: "problems", file, problems: parsed.problems };
-      return;
-    }
-    this.#offer({
-      scenario: parsed.scenario,
-      notes: parsed.notes,
-      saved: options.saved ?? true,
-      then: options.then ?? (() => undefined),
-    });
+    if (parsed.ok) this.#put(parsed.scenario, parsed.notes);
+    else this.asking = { kind: "problems", file, problems: parsed.problems };
   }
 
-  /** Starts a plain bait of one's own: asks first where unsaved changes would go. Untouched, it needs no saving. */
-  newBait(): void {
-    this.#offer({ scenario: starter(), notes: [], saved: true, then: () => undefined });
-  }
-
-  /** The answer to 'replace': go ahead. */
-  replace(): void {
-    if (this.asking?.kind === "replace") this.#put(this.asking.next);
-  }
-
-  saveThenReplace(): void {
-    this.save();
-    this.replace();
+  /** Starts a bait of one's own, made of its maker's answers. `told`: what its maker should know of it. */
+  newBait(scenario: Scenario, told: string | null = null): void {
+    this.#put(scenario, told === null ? [] : [told], true);
   }
 
   dismiss(): void {
     this.asking = null;
   }
 
-  save(): void {
+  /** Opens a file that a person chooses and may later save in place. False where this browser cannot. */
+  async choose(): Promise<boolean> {
+    const { openChosen } = await import("./disk");
+    const chosen = await openChosen();
+    if (chosen === false) return false;
+    if (chosen === null) return true;
+    const before = this.#work.lineage;
+    await this.openFile(await chosen.getFile());
+    if (this.#work.lineage !== before) await this.#place?.setFile(chosen);
+    return true;
+  }
+
+  /**
+   * Saves into the bait's own file where the browser can, else as a download. `as`: into another file; `over`: whatever
+   * stands in it now.
+   */
+  async save({ as = false, over = false } = {}): Promise<void> {
+    this.asking = null;
     const name = fileName(this.#work.scenario.name);
+    try {
+      const { canSaveInPlace, chooseFile, writeFile } = await import("./disk");
+      if (!canSaveInPlace() || this.#place === null) {
+        this.#download(name);
+        return;
+      }
+      const held = as ? null : await this.#place.file();
+      const file = held ?? (await chooseFile(name));
+      if (file === null) return;
+      const text = this.#work.text();
+      const wrote = await writeFile(file, text, held === null || over ? null : this.#work.inFile);
+      if (wrote.kind === "changed") this.asking = { kind: "overwriting", file: wrote.name };
+      else if (wrote.kind === "left")
+        this.say("Not saved: the browser was not allowed to write the file. The bait stays kept here.");
+      else {
+        if (held === null) await this.#place.setFile(file);
+        if (text === this.#work.text()) this.#work.markSaved();
+        this.say(`Saved in ${wrote.name}.`);
+      }
+    } catch (fault) {
+      this.#download(name, `The file could not be written (${faultText(fault)}). `);
+    }
+  }
+
+  #download(name: string, why = ""): void {
     download(this.#work.text(), name, "application/json");
     this.#work.markSaved();
-    this.say(`Saved as ${name} in your downloads.`);
+    this.say(`${why}Saved as ${name} in your downloads.`);
   }
 
   /** Says something once; it goes by itself. */
@@ -123,20 +168,20 @@ export class Files {
     this.#going = setTimeout(() => (this.notice = null), NOTICE_MS);
   }
 
-  #offer(next: Next): void {
-    this.#work.settle();
-    if (this.#work.changed) this.asking = { kind: "replace", next };
-    else this.#put(next);
-  }
-
-  #put({ scenario, notes, saved, then }: Next): void {
+  #put(scenario: Scenario, notes: readonly string[], own = false): void {
     this.asking = null;
-    this.#work.replace(`open ${scenario.name}`, scenario, saved);
+    this.#open(scenario, own);
     this.say([`${scenario.name} is open.`, ...notes].join(" "));
-    then();
   }
 
   #refuse(file: string, problem: Problem): void {
     this.asking = { kind: "problems", file, problems: [problem] };
   }
 }
+
+/** The first characters of a file; nothing where it cannot be read. */
+const beginning = (file: File): Promise<string> =>
+  file
+    .slice(0, BEGINNING)
+    .text()
+    .catch(() => "");

@@ -1,6 +1,10 @@
+export { againstTarget } from "./against";
 export { App, app, provideApp } from "./app.svelte";
-export { cautions, cautionsFor } from "./cautions";
-export type { Caution } from "./cautions";
+export { boxOf } from "./box.svelte";
+export { compiledOf } from "./compiled";
+export type { BoxState } from "./box.svelte";
+export { cautions, cautionsFor } from "../../document";
+export type { Caution } from "../../document";
 export { examples } from "./examples";
 export type { Example } from "./examples";
 export { fileName } from "./files.svelte";
@@ -20,17 +24,25 @@ export {
 export type { Figure } from "./figures";
 export * from "./inputs";
 export { faultText } from "./fault";
-export { CADENCE } from "./cadence-editor.svelte";
+export { CADENCE, CadenceEditor } from "./cadence-editor.svelte";
 export { kindLabel, KINDS, lineTurn, moveInputs, RHYTHMS, turnsInput } from "./cadence";
-export { columnInputs, reelInputs, withReel, withWeed, withZone } from "./retrieve";
-export type { Letter } from "./compare.svelte";
-export type { Rival } from "./rivals.svelte";
-export type { Panel, Told, Zone } from "./swim.svelte";
-export type { Draft } from "./drafts";
-export type { ThemeChoice } from "./prefs.svelte";
+export { columnInputs, reelInputs, retrieveSpeed, withReel, withWeed, withZone } from "./retrieve";
+export { LETTERS, LONGEST_NAME } from "./compare.svelte";
+export type { Compare, Letter, Variant } from "./compare.svelte";
+export { aCount, aFlag, aNumber, aRecord, aText, groupOf, listOf, oneOf, orNull } from "./readers";
+export type { Store, ThemeChoice } from "./prefs.svelte";
 export { keptWith } from "./kept.svelte";
-export { Later } from "./runs.svelte";
-export type { Session } from "./session.svelte";
+export { atRest } from "./rest";
+export type { Library } from "./library.svelte";
+export { netsOf } from "./nets.svelte";
+export { quietly } from "./quiet";
+export { Later, RunSlot } from "./runs.svelte";
+export { Session } from "./session.svelte";
+export type { StageSwitch } from "./stage.svelte";
 export type { ShownUnit, UnitChoice, Units } from "./units";
 export type { Why } from "./why.svelte";
-export type { Worked } from "./workspace.svelte";
+export { workOut } from "./workspace.svelte";
+export type { Worked, Workspace } from "./workspace.svelte";
+
+/** Many baits in one file: it comes with the list of baits, not with the page's start. */
+export const loadLibrary = () => import("./library.svelte");

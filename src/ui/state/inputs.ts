@@ -1,10 +1,11 @@
-import { fieldAt, pathText, valueAt } from "../../document";
-import type { FieldUnit, Scenario } from "../../document";
+import { fieldAt, fileEntries, PART_FILES, pathText, stretchParts, valueAt } from "../../document";
+import type { FieldUnit, FileEntry, Scenario } from "../../document";
 import { material } from "../../model/materials";
+import { fromSI } from "../../units";
 
 /**
- * The live inputs: which numbers of the document a maker turns at the bench, where they stand, and how
- * a new value is written. Label, unit and ranges come from the document's own schema.
+ * The live inputs: which numbers of the document a maker changes at the bench, where they stand, and how a new value is
+ * written. Label, unit and ranges come from the document's own schema.
  */
 export interface Input {
   /** Stable within a document: names the control, the undo step and the place of a refusal. */
@@ -84,13 +85,14 @@ export function stretched(from: Scenario, length: number): Scenario {
   const { bait } = from;
   const factor = length / bait.length_mm;
   const along = (station: number): number => (station === bait.length_mm ? length : tidy(station * factor));
+  const same = (mm: number): number => mm;
   const point = ([station, height]: Pair): [number, number] => [along(station), height];
   const curve = (knots: readonly Pair[]): [number, number][] => knots.map(point);
-  const { widest, roundover, bib } = bait;
+  const { widest, roundover } = bait;
   return {
     ...from,
     bait: {
-      ...bait,
+      ...stretchParts(bait, { station: along, height: same, tall: same, wide: same }),
       length_mm: length,
       top: curve(bait.top),
       bottom: curve(bait.bottom),
@@ -99,17 +101,7 @@ export function stretched(from: Scenario, length: number): Scenario {
       ...(roundover === undefined
         ? {}
         : { roundover: { above: curve(roundover.above), below: curve(roundover.below) } }),
-      chambers: bait.chambers.map((one) => ({
-        ...one,
-        from_mm: along(one.from_mm),
-        to_mm: along(one.to_mm),
-      })),
-      ballast: bait.ballast.map((one) => ({ ...one, at_mm: point(one.at_mm) })),
-      wires: bait.wires.map((one) => ({ ...one, path_mm: curve(one.path_mm) })),
-      ...(bib === undefined ? {} : { bib: { ...bib, root_mm: point(bib.root_mm) } }),
       tie_mm: point(bait.tie_mm),
-      hangers: bait.hangers.map((one) => ({ ...one, at_mm: point(one.at_mm) })),
-      fittings: bait.fittings.map((one) => ({ ...one, at_mm: point(one.at_mm) })),
     },
   };
 }
@@ -149,7 +141,7 @@ export function densityOf(scenario: Scenario): number {
   const found = name === undefined ? null : material(name);
   if (found === null)
     throw new Error(`The body has neither a density nor a known material (${String(name)}).`);
-  return found.density / 1000;
+  return fromSI(found.density, "g_mL");
 }
 
 export function bodyInputs(scenario: Scenario): readonly InputGroup[] {
@@ -185,22 +177,7 @@ export function bodyInputs(scenario: Scenario): readonly InputGroup[] {
   ];
 }
 
-export function ballastInputs(scenario: Scenario): readonly InputGroup[] {
-  const { length_mm: length } = scenario.bait;
-  return scenario.bait.ballast.map((one, i) => {
-    const at = ["bait", "ballast", i] as const;
-    return {
-      name: one.name,
-      inputs: [
-        inputAt(scenario, [...at, "mass_g"]),
-        inputAt(scenario, [...at, "at_mm", 0], { slider: { min: 0, max: length, step: 0.25 } }),
-        inputAt(scenario, [...at, "at_mm", 1], heightSlider(scenario)),
-      ],
-    };
-  });
-}
-
-/** Heights run a little past the drawn edges; a slider that reaches metres would be of no use. */
+/** Heights reach a little past the drawn edges: a slider that reaches metres would be useless. */
 function heightSlider(scenario: Scenario): Extra {
   const heights = [...scenario.bait.top, ...scenario.bait.bottom].map(([, height]) => height);
   return {
@@ -212,57 +189,61 @@ function heightSlider(scenario: Scenario): Extra {
   };
 }
 
-export function bibInputs(scenario: Scenario): readonly InputGroup[] {
-  const { bib, length_mm: length } = scenario.bait;
+/** The inputs of one kind of part, one group for each entry: each kind says which of its numbers a maker changes. */
+function partInputs(scenario: Scenario, key: FileEntry["key"]): readonly InputGroup[] {
+  const along: Extra = { slider: { min: 0, max: scenario.bait.length_mm, step: 0.25 } };
+  return fileEntries(scenario.bait)
+    .filter((one) => one.key === key)
+    .map(({ file, entry, steps }) => ({
+      name: (entry as { readonly name?: string }).name ?? "",
+      inputs: file.turned(entry).map(({ path, slider }) => {
+        const extra = slider === "along" ? along : slider === "up" ? heightSlider(scenario) : {};
+        return inputAt(scenario, [...steps, ...path], extra);
+      }),
+    }))
+    .filter((group) => group.inputs.length > 0);
+}
+
+/** A section of inputs for each kind of part that has any. The tie eye stands with the bib. */
+export interface PartSection {
+  /** Names the section on the page. */
+  readonly key: string;
+  readonly title: string;
+  readonly groups: readonly InputGroup[];
+  /** What the section shows of the document as it is now: a mass (g) or words. */
+  gist(now: Scenario): number | string;
+}
+
+export function partSections(scenario: Scenario): readonly PartSection[] {
+  return (Object.keys(PART_FILES) as FileEntry["key"][]).flatMap((key): PartSection[] => {
+    const { section } = PART_FILES[key];
+    if (section === null) return [];
+    const groups = key === "bib" ? bibInputs(scenario) : partInputs(scenario, key);
+    if (groups.length === 0) return [];
+    return [{ ...section, groups, gist: (now) => gistOf(now, key) }];
+  });
+}
+
+function gistOf(now: Scenario, key: FileEntry["key"]): number | string {
+  const all = fileEntries(now.bait).flatMap(({ key: own, file, entry }) =>
+    own === key ? [file.gist(entry)] : [],
+  );
+  const masses = all.filter((one) => typeof one === "number");
+  return masses.length > 0 ? masses.reduce((sum, g) => sum + g, 0) : all.join(", ");
+}
+
+function bibInputs(scenario: Scenario): readonly InputGroup[] {
   const eye: InputGroup = {
     name: "Tie eye",
     inputs: [
       inputAt(scenario, ["bait", "tie_mm", 0], {
         label: "Tie eye station",
-        slider: { min: -20, max: Math.round(length / 2), step: 0.25 },
+        slider: { min: -20, max: Math.round(scenario.bait.length_mm / 2), step: 0.25 },
       }),
       inputAt(scenario, ["bait", "tie_mm", 1], { label: "Tie eye height", ...heightSlider(scenario) }),
     ],
   };
-  if (bib === undefined) return [eye];
-  return [
-    {
-      name: "",
-      inputs: [
-        inputAt(scenario, ["bait", "bib", "angle_deg"]),
-        inputAt(scenario, ["bait", "bib", "length_mm"]),
-        inputAt(scenario, ["bait", "bib", "width_mm"]),
-      ],
-    },
-    eye,
-  ];
-}
-
-export function hookInputs(scenario: Scenario): readonly InputGroup[] {
-  return scenario.bait.hangers
-    .map((one, i) => {
-      const at = ["bait", "hangers", i] as const;
-      const inputs: Input[] = [];
-      if (one.hook !== undefined) inputs.push(inputAt(scenario, [...at, "hook", "mass_g"]));
-      if (one.ring !== undefined) inputs.push(inputAt(scenario, [...at, "ring", "mass_g"]));
-      return { name: one.name, inputs };
-    })
-    .filter((group) => group.inputs.length > 0);
-}
-
-export function coatInputs(scenario: Scenario): readonly InputGroup[] {
-  return scenario.bait.coats.map((one, i) => {
-    const at = ["bait", "coats", i] as const;
-    return {
-      name: one.name,
-      inputs:
-        one.thickness_mm !== undefined
-          ? [inputAt(scenario, [...at, "thickness_mm"])]
-          : one.mass_g !== undefined
-            ? [inputAt(scenario, [...at, "mass_g"])]
-            : [],
-    };
-  });
+  return [...partInputs(scenario, "bib"), eye];
 }
 
 export function tackleInputs(scenario: Scenario): readonly InputGroup[] {

@@ -1,8 +1,9 @@
 import type { App } from "./app.svelte";
 
 /**
- * One T for each page, made when first asked for and kept while the page lives. It is made under a root of its own:
- * what a component makes as it starts would end with that component, and its derived values would stand still.
+ * One T for each page: made when it is first asked for, and kept while the page lives. It is made under an effect root of
+ * its own. What a component makes as it starts would end with that component, and its derived values would no longer
+ * change.
  */
 export function keptWith<T>(make: (app: App) => T): (app: App) => T {
   const known = new WeakMap<App, { readonly made: T }>();

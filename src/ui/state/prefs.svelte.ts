@@ -17,12 +17,15 @@ interface Saved {
   readonly theme: ThemeChoice;
   readonly units: UnitChoice;
   readonly dismissed: readonly string[];
+  /** The bait that was open when the guided first run began; null: it does not go on. */
+  readonly guide: string | null;
 }
 
 const DEFAULTS: Saved = {
   theme: "auto",
   units: { length: "mm", mass: "g", temperature: "°C" },
   dismissed: [],
+  guide: null,
 };
 
 function pick<T extends string>(value: unknown, allowed: readonly T[], otherwise: T): T {
@@ -50,7 +53,17 @@ export function readSaved(text: string | null): Saved {
       temperature: pick(units["temperature"], ["°C", "°F"], DEFAULTS.units.temperature),
     },
     dismissed: Array.isArray(raw.dismissed) ? raw.dismissed.filter((one) => typeof one === "string") : [],
+    guide: typeof raw.guide === "string" ? raw.guide : null,
   };
+}
+
+/** What an earlier visit left; null where nothing is there, or where the browser forbids reading it. */
+function textOf(store: Store): string | null {
+  try {
+    return store?.getItem(KEY) ?? null;
+  } catch {
+    return null;
+  }
 }
 
 /** What belongs to the person and not to the document: theme, units, cautions put away, folded sections. */
@@ -59,8 +72,10 @@ export class Prefs {
   /** What the system asks for. */
   systemDark = $state(false);
   units = $state.raw<UnitChoice>(DEFAULTS.units);
+  #guide = $state.raw<string | null>(null);
   #dismissed = $state.raw<readonly string[]>([]);
-  #open = $state.raw<Readonly<Record<string, boolean>>>({});
+  /** Sections that a hand has opened or folded. */
+  sections = $state.raw<Readonly<Record<string, boolean>>>({});
   readonly #store: Store;
   readonly #wide: boolean;
 
@@ -68,10 +83,11 @@ export class Prefs {
   constructor(store: Store, width: number) {
     this.#store = store;
     this.#wide = width >= WIDE;
-    const saved = readSaved(store?.getItem(KEY) ?? null);
+    const saved = readSaved(textOf(store));
     this.theme = saved.theme;
     this.units = saved.units;
     this.#dismissed = saved.dismissed;
+    this.#guide = saved.guide;
   }
 
   /** The paper is dark now, by choice or by the system. */
@@ -107,16 +123,30 @@ export class Prefs {
     this.#save();
   }
 
+  get guide(): string | null {
+    return this.#guide;
+  }
+
+  setGuide(guide: string | null): void {
+    this.#guide = guide;
+    this.#save();
+  }
+
   isOpen(section: string): boolean {
-    return this.#open[section] ?? this.#wide;
+    return this.sections[section] ?? this.#wide;
   }
 
   setOpen(section: string, open: boolean): void {
-    if (this.isOpen(section) !== open) this.#open = { ...this.#open, [section]: open };
+    if (this.isOpen(section) !== open) this.sections = { ...this.sections, [section]: open };
   }
 
   #save(): void {
-    const saved: Saved = { theme: this.theme, units: this.units, dismissed: this.#dismissed };
+    const saved: Saved = {
+      theme: this.theme,
+      units: this.units,
+      dismissed: this.#dismissed,
+      guide: this.#guide,
+    };
     try {
       this.#store?.setItem(KEY, JSON.stringify(saved));
     } catch {

@@ -4,6 +4,12 @@ import type { Input } from "./inputs";
 
 /** Marks in the water and the reel's gear: keys that the document has only where somebody wants them. Pure. */
 
+/** The speed of a document's first retrieve, m/s; 1 where it has none. Reach and Swim begin from it. */
+export function retrieveSpeed(scenario: Scenario): number {
+  for (const move of scenario.cadence) if (move.do === "reel" && move.speed_m_s > 0) return move.speed_m_s;
+  return 1;
+}
+
 /** The numbers of weed and strike zone, those that are there. */
 export function columnInputs(scenario: Scenario): readonly Input[] {
   const { weed_m, strikeZone } = scenario.water;

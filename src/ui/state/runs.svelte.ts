@@ -1,7 +1,11 @@
-import { GrowingRecording, slimChunk, slimMeta } from "../../model/motion";
+import { untrack } from "svelte";
+import { GrowingRecording, motionOnlyChunk, motionOnlyMeta } from "../../model/motion";
 import type { RecordingMeta } from "../../model/motion";
+import { secondsLeft, waitWords } from "../../runner";
 import type { ModelClient, RunJob } from "../../runner";
+import { toSI } from "../../units";
 import { faultText } from "./fault";
+import { atRest } from "./rest";
 import type { Worked } from "./workspace.svelte";
 
 /** What a recording was made of, and how far it has come. */
@@ -11,8 +15,8 @@ export interface Shown {
 }
 
 /**
- * One run that follows what is asked of it: the newest request wins, and what was shown stays until the
- * new recording has come as far as the moment that is being looked at.
+ * One run that follows what is asked of it. The newest request wins. What was shown stays until the new recording has come
+ * as far as the moment that is being looked at.
  */
 export class RunSlot {
   shown = $state.raw<Shown | null>(null);
@@ -20,16 +24,18 @@ export class RunSlot {
   frames = $state(0);
   busy = $state(false);
   failure = $state.raw<string | null>(null);
+  /** s */
+  #left = $state<number | null>(null);
   readonly #client: ModelClient;
   readonly #lane: string;
   readonly #looking: () => number;
-  readonly #slim: boolean;
+  readonly #motionOnly: boolean;
   #latest: RunJob | null = null;
   #beat = 0;
 
-  /** `looking`: the moment, s, that is on the screen. `slim`: keeps neither the line nor the forces. */
-  constructor(client: ModelClient, lane: string, looking: () => number, slim = false) {
-    this.#slim = slim;
+  /** `looking`: the moment, s, that is on the screen. `motionOnly`: keeps neither the line nor the forces. */
+  constructor(client: ModelClient, lane: string, looking: () => number, motionOnly = false) {
+    this.#motionOnly = motionOnly;
     this.#client = client;
     this.#lane = lane;
     this.#looking = looking;
@@ -43,6 +49,10 @@ export class RunSlot {
   get available(): number {
     return this.recording === null || this.frames === 0 ? 0 : (this.frames - 1) / this.recording.frameRate;
   }
+  /** How much longer the run will take, in words; null where that is not known or soon over. */
+  get wait(): string | null {
+    return this.#left === null ? null : waitWords(this.#left);
+  }
   get duration(): number {
     return this.recording === null ? 0 : (this.recording.meta.frames - 1) / this.recording.frameRate;
   }
@@ -50,6 +60,8 @@ export class RunSlot {
   async record(job: RunJob, worked: Worked): Promise<void> {
     this.#latest = job;
     this.busy = true;
+    this.#left = null;
+    const start = performance.now();
     let growing: GrowingRecording | null = null;
     let whole: RecordingMeta | null = null;
     try {
@@ -58,24 +70,26 @@ export class RunSlot {
         {
           meta: (meta) => {
             whole = meta;
-            growing = new GrowingRecording(this.#slim ? slimMeta(meta) : meta);
+            growing = new GrowingRecording(this.#motionOnly ? motionOnlyMeta(meta) : meta);
           },
           chunk: (chunk) => {
             if (growing === null || whole === null) return;
-            growing.append(this.#slim ? slimChunk(whole, chunk) : chunk);
+            growing.append(this.#motionOnly ? motionOnlyChunk(whole, chunk) : chunk);
+            if (this.#latest === job)
+              this.#left = secondsLeft(toSI(performance.now() - start, "ms"), growing.frames / whole.frames);
             this.#came(growing, worked);
           },
         },
         this.#lane,
       );
-      // Null: a newer request has taken the lane, and speaks for itself.
+      // Null: a newer request has taken the lane, and brings its own answer.
       if (done === null || this.#latest !== job) return;
       this.failure = null;
-      this.busy = false;
+      this.#rest();
       this.#count();
     } catch (fault) {
       if (this.#latest !== job) return;
-      this.busy = false;
+      this.#rest();
       this.failure = faultText(fault);
     }
   }
@@ -98,7 +112,12 @@ export class RunSlot {
   #stop(): void {
     if (this.busy) this.#client.cancel(this.#lane);
     this.#latest = null;
+    this.#rest();
+  }
+
+  #rest(): void {
     this.busy = false;
+    this.#left = null;
   }
 
   #came(recording: GrowingRecording, worked: Worked): void {
@@ -143,6 +162,23 @@ export class Later<T> {
       this.failure = faultText(fault);
       this.stale = false;
     }
+  }
+
+  /**
+   * Asks anew whenever what `read` reads changes, for the life of the component that calls it: at once where nothing is
+   * shown yet, else when the hand rests. Where `read` returns null there is nothing to ask, and nothing is shown.
+   */
+  follow<Q>(read: () => Q | null, ask: (question: Q) => Promise<T | null>): void {
+    $effect(() => {
+      const question = read();
+      if (question === null) {
+        untrack(() => this.clear());
+        return;
+      }
+      const waiting = untrack(() => this.value !== null || this.stale);
+      this.stale = true;
+      return atRest(() => void this.ask(() => ask(question)), waiting);
+    });
   }
 
   clear(): void {

@@ -4,12 +4,10 @@ import type { Snapshot } from "../../model/motion";
 import type { ModelClient, RunJob, Tub } from "../../runner";
 import { Player } from "../stage";
 import type { Compare } from "./compare.svelte";
+import { atRest } from "./rest";
 import { RunSlot } from "./runs.svelte";
 import { Trace } from "./trace";
 import type { Worked, Workspace } from "./workspace.svelte";
-
-/** While a slider moves, a run waits this long for the hand to rest. */
-const REST_MS = 140;
 
 /** One way of running the open document (in the tub, or on the line), with its clock and its recordings. */
 export class Session {
@@ -112,8 +110,7 @@ export class Session {
       start();
       return undefined;
     }
-    const timer = setTimeout(start, REST_MS);
-    return () => clearTimeout(timer);
+    return atRest(start);
   }
 
   /** Starts the same run again, after a fault. */

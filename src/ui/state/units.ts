@@ -1,4 +1,5 @@
 import type { FieldUnit } from "../../document";
+import type { Lengths } from "../../drawing";
 import { convert, formatNumber, fromSI, parseIn, UNITS } from "../../units";
 import type { UnitName } from "../../units";
 import type { Prefs } from "./prefs.svelte";
@@ -6,7 +7,7 @@ import type { Prefs } from "./prefs.svelte";
 export type { UnitChoice } from "./prefs.svelte";
 
 /** Units of the document's fields, and of figures that stand in no field. */
-export type ShownUnit = FieldUnit | "mm/s" | "%";
+export type ShownUnit = FieldUnit | "mm/s" | "mm⁴" | "%";
 
 const NAMES: Readonly<Record<ShownUnit, UnitName>> = {
   mm: "mm",
@@ -24,6 +25,7 @@ const NAMES: Readonly<Record<ShownUnit, UnitName>> = {
   N: "N",
   "": "one",
   "mm/s": "mm_s",
+  "mm⁴": "mm4",
   "%": "percent",
 };
 
@@ -34,6 +36,8 @@ interface Other {
 }
 const INCHES: Partial<Record<ShownUnit, Other>> = {
   mm: { name: "in", more: 2 },
+  "mm²": { name: "in2", more: 3 },
+  "mm⁴": { name: "in4", more: 5 },
   m: { name: "ft", more: 0 },
   "m/s": { name: "ft_s", more: 0 },
   "mm/s": { name: "in_s", more: 2 },
@@ -46,7 +50,7 @@ export type Typed =
 
 /** Between a number and its unit: thin, and no line breaks there. */
 const GAP = "\u202f";
-/** Digits that survive the way through SI and back: no tails of binary digits in a file or a field. */
+/** Digits that are kept on the way through SI and back: so no tails of binary digits stand in a file or a field. */
 const DIGITS = 12;
 
 function decimalsOf(step: number): number {
@@ -72,6 +76,11 @@ export class Units {
     );
   }
 
+  /** How a picture of the water tells its lengths. */
+  get lengths(): Lengths {
+    return this.#prefs.units.length === "in" ? "inches" : "metric";
+  }
+
   /** The unit as shown. */
   unit(unit: ShownUnit): string {
     return UNITS[this.#of(unit).name].symbol;
@@ -95,6 +104,24 @@ export class Units {
     const bare = this.bare(value, unit, digits, signed);
     if (symbol === "") return bare;
     return symbol === "°" ? bare + symbol : bare + GAP + symbol;
+  }
+
+  /** Words of the model, whose lengths are in mm, with the lengths in the unit shown. */
+  told(text: string): string {
+    if (this.unit("mm") === "mm") return text;
+    return text.replace(/(-?\d+(?:\.(\d+))?) mm\b/g, (_, figure: string, decimals: string | undefined) =>
+      this.show(Number(figure), "mm", Math.max(1, decimals?.length ?? 0)),
+    );
+  }
+
+  /** As `bare`, of a figure of the model, which is in SI (an angle in radians, a share of 1). */
+  bareSI(value: number, unit: ShownUnit, digits: number, signed = false): string {
+    return this.bare(fromSI(value, NAMES[unit]), unit, digits, signed);
+  }
+
+  /** As `show`, of a figure of the model, which is in SI (an angle in radians, a share of 1). */
+  showSI(value: number, unit: ShownUnit, digits: number, signed = false): string {
+    return this.show(fromSI(value, NAMES[unit]), unit, digits, signed);
   }
 
   /** A number as it stands in a field: no fewer decimals than the step of its slider, and all that it was given. */

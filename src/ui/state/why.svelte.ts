@@ -1,4 +1,4 @@
-/** The answer to 'why this number': what it is, how it is reckoned, from what, and who says so. */
+/** The answer to 'why this number': what it is, how it is computed, from what, and by which source. */
 export interface Why {
   readonly title: string;
   /** The number as shown, with its unit. */
@@ -7,7 +7,7 @@ export interface Why {
   readonly meaning: string;
   readonly formula: string;
   readonly inputs: readonly { readonly name: string; readonly value: string }[];
-  /** Rows of a longer reckoning, such as the weight account. */
+  /** Rows of a longer computation, such as the weight account. */
   readonly table?: {
     readonly head: readonly string[];
     readonly rows: readonly (readonly string[])[];

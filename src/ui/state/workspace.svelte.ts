@@ -1,5 +1,5 @@
-import { History, readScenario, serialize } from "../../document";
-import type { Compiled, Problem, Scenario } from "../../document";
+import { fingerprint, History, NO_TRAIL, readScenario, serialize } from "../../document";
+import type { Compiled, Problem, Scenario, Trail } from "../../document";
 import { staticsOf } from "../../model/statics";
 import type { Statics } from "../../model/statics";
 import { faultText } from "./fault";
@@ -18,12 +18,19 @@ export interface Refusal {
   readonly text: string;
 }
 
+/** A drawing that the checks refuse. It waits to be mended, and the document stays as it was meanwhile. */
+export interface Tried {
+  readonly label: string;
+  readonly scenario: Scenario;
+  readonly problems: readonly Problem[];
+}
+
 type Outcome =
   | { readonly ok: true; readonly worked: Worked }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Checks a document and works it out; the problems where it cannot be one. */
-function workOut(scenario: Scenario): Outcome {
+export function workOut(scenario: Scenario): Outcome {
   const read = readScenario(scenario);
   if (!read.ok) return read;
   const { compiled } = read;
@@ -34,11 +41,30 @@ function workOut(scenario: Scenario): Outcome {
   };
 }
 
+/** The same for a move of a hand: a fault of the model is no reason to lose the drawing. It is said at the drawing. */
+function attempt(scenario: Scenario): Outcome {
+  try {
+    return workOut(scenario);
+  } catch (fault) {
+    const allowed = `a fault of this program: ${faultText(fault)}`;
+    const remedy = "Move it back.";
+    return { ok: false, problems: [{ path: "bait", found: "", allowed, remedy, message: allowed }] };
+  }
+}
+
 /** Works out a document that has passed its checks before. */
 function worked(scenario: Scenario): Worked {
   const outcome = workOut(scenario);
   if (!outcome.ok) throw new Error(outcome.problems.map((one) => one.message).join("\n"));
   return outcome.worked;
+}
+
+/** How a document is opened. */
+export interface Opening {
+  /** The steps of undo that belong to it; absent: none. */
+  readonly trail?: Trail;
+  /** Fingerprint of its text in a file; absent: as it is now; null: it is in no file. */
+  readonly inFile?: string | null;
 }
 
 /**
@@ -51,23 +77,25 @@ export class Workspace {
   /** The document from which a running drag recomputes; the document itself when none runs. */
   base = $state.raw() as Scenario;
   refusal = $state.raw<Refusal | null>(null);
+  /** What the last move came to, where it was refused; null: the document is what is drawn. */
+  tried = $state.raw<Tried | null>(null);
+  /** It is not as it is in its file. */
   changed = $state(false);
   undoLabel = $state.raw<string | null>(null);
   redoLabel = $state.raw<string | null>(null);
-  /** Differs between documents, stays while one is edited: views start anew when it changes. */
+  /** Rises when another document is opened, stays while one is edited: views start anew when it changes. */
   lineage = $state(0);
   #turning: string | null = null;
-  /** Which document each state belongs to: undoing 'open' goes back to the one before. */
-  readonly #lineage = new WeakMap<Scenario, number>();
-  #opened = 0;
-  #savedText: string;
+  #inFile: string | null;
+  /** What a running move began with. */
+  #start: { readonly now: Worked; readonly tried: Tried | null } | null = null;
 
-  constructor(scenario: Scenario) {
-    this.#history = new History<Scenario>(scenario);
+  constructor(scenario: Scenario, opening: Opening = {}) {
+    this.#history = new History<Scenario>(scenario, opening.trail);
     this.now = worked(scenario);
     this.base = scenario;
-    this.#lineage.set(scenario, 0);
-    this.#savedText = serialize(scenario);
+    this.#inFile = opening.inFile === undefined ? this.#print() : opening.inFile;
+    this.settle();
   }
 
   get scenario(): Scenario {
@@ -75,7 +103,7 @@ export class Workspace {
   }
 
   /** One move of a slider or a step of a field; the first begins a step of undo, `settle` ends it. */
-  turn(input: Input, value: number): void {
+  turn(input: Pick<Input, "id" | "label" | "write">, value: number): void {
     if (this.#turning !== input.id) {
       this.settle();
       this.#turning = input.id;
@@ -84,18 +112,71 @@ export class Workspace {
     const next = this.#check(input.id, input.write(this.base, value));
     if (next === null) return;
     if (!this.#history.dragging) this.#history.begin(input.label);
-    this.#history.move((draft) => void assign(draft, next.scenario));
-    this.#take({ ...next, scenario: this.#history.document });
+    this.#history.move(next.scenario);
+    this.#take(next);
   }
 
-  /** Ends a running drag: all of it is one step of undo. */
+  /** The move that is under way, by its id; null: the hand rests. */
+  get moving(): string | null {
+    return this.#turning;
+  }
+
+  /**
+   * One move of a hand on the drawing. Like `turn`, but a drawing that is refused is kept in `tried`: the hand goes on,
+   * and the next move begins from there. `write` gets what was drawn when the move began. False where it was refused.
+   */
+  move(id: string, label: string, write: (from: Scenario) => Scenario): boolean {
+    if (this.#turning !== id || this.#start === null) {
+      this.settle();
+      this.#turning = id;
+      this.#start = { now: this.now, tried: this.tried };
+    }
+    const { now, tried } = this.#start;
+    const next = write(tried?.scenario ?? now.scenario);
+    const outcome = attempt(next);
+    this.refusal = null;
+    if (!outcome.ok) {
+      this.tried = { label, scenario: next, problems: outcome.problems };
+      return false;
+    }
+    if (!this.#history.dragging) this.#history.begin(label);
+    this.#history.move(next);
+    this.#take(outcome.worked);
+    return true;
+  }
+
+  /** A drawing that was refused and kept comes back: it waits to be mended, or it is one that can be made by now. */
+  resume(label: string, scenario: Scenario): void {
+    this.move("draft", label, () => scenario);
+    this.settle();
+  }
+
+  /** Takes a running move back: all is as it was when it began. Where none runs, a refused drawing is dropped. */
+  drop(): void {
+    const start = this.#start;
+    if (start === null) this.tried = null;
+    else {
+      if (this.#history.dragging) this.#history.cancel();
+      this.now = start.now;
+      this.tried = start.tried;
+    }
+    this.settle();
+  }
+
+  /** Ends a running drag: all of it is one step of undo. One that ends refused leaves the document as it was. */
   settle(): void {
-    if (this.#history.dragging) this.#history.commit();
+    if (this.#history.dragging) {
+      if (this.tried !== null && this.#start !== null) {
+        this.#history.cancel();
+        this.now = this.#start.now;
+      } else this.#history.commit();
+    }
     this.#turning = null;
+    this.#start = null;
     if (this.base !== this.scenario) this.base = this.scenario;
-    this.undoLabel = this.#history.undoLabel;
+    this.undoLabel = this.tried?.label ?? this.#history.undoLabel;
     this.redoLabel = this.#history.redoLabel;
-    this.changed = this.text() !== this.#savedText;
+    this.changed = this.#print() !== this.#inFile;
   }
 
   /** One change that is a step of its own. False where it was refused. */
@@ -103,25 +184,51 @@ export class Workspace {
     this.settle();
     const next = this.#check(id, write(this.scenario));
     if (next === null) return false;
-    this.#history.edit(label, (draft) => void assign(draft, next.scenario));
-    this.#take({ ...next, scenario: this.#history.document });
+    if (this.#history.edit(label, next.scenario)) this.#take(next);
     this.settle();
     return true;
   }
 
-  /** Another document in this one's place; undo brings this one back. `saved`: it is in a file already. */
-  replace(label: string, scenario: Scenario, saved: boolean): void {
+  /** Another document in this one's place, with its own steps of undo. */
+  open(scenario: Scenario, opening: Opening = {}): void {
     this.settle();
     const next = worked(scenario);
-    this.#history.replace(label, scenario);
-    this.#opened += 1;
-    this.#lineage.set(scenario, this.#opened);
-    this.#savedText = saved ? serialize(scenario) : "";
+    this.#history = new History<Scenario>(scenario, opening.trail);
+    this.lineage += 1;
+    this.#take(next);
+    this.#inFile = opening.inFile === undefined ? this.#print() : opening.inFile;
+    this.settle();
+  }
+
+  /** The same document as another tab has left it, with the steps that lead there. */
+  adopt(
+    scenario: Scenario,
+    { trail, inFile }: { readonly trail: Trail; readonly inFile: string | null },
+  ): void {
+    this.settle();
+    const next = scenario === this.scenario ? this.now : worked(scenario);
+    this.#history = new History<Scenario>(scenario, trail);
+    this.#inFile = inFile;
     this.#take(next);
     this.settle();
   }
 
+  /** The steps of undo, to be kept with the document. */
+  get trail(): Trail {
+    return this.#history.trail;
+  }
+
+  /** Fingerprint of the document's text as it is in a file; null: it is in none. */
+  get inFile(): string | null {
+    return this.#inFile;
+  }
+
   undo(): void {
+    this.settle();
+    if (this.tried !== null) {
+      this.drop();
+      return;
+    }
     this.#travel(() => this.#history.undo());
   }
 
@@ -140,14 +247,24 @@ export class Workspace {
 
   markSaved(): void {
     this.settle();
-    this.#savedText = this.text();
+    this.#inFile = this.#print();
     this.changed = false;
+  }
+
+  #print(): string {
+    return fingerprint(this.text());
   }
 
   #travel(step: () => string | null): void {
     this.settle();
-    if (step() === null) return;
-    this.#take(worked(this.#history.document));
+    try {
+      if (step() === null) return;
+      this.#take(worked(this.#history.document));
+    } catch (fault) {
+      // Steps come back from what the browser has kept. One that does not fit is no reason to lose the document.
+      this.#history = new History<Scenario>(this.scenario, NO_TRAIL);
+      this.refusal = { id: "undo", text: `This step and those beyond it were damaged: ${faultText(fault)}` };
+    }
     this.settle();
   }
 
@@ -169,11 +286,9 @@ export class Workspace {
   }
 
   #take(next: Worked): void {
-    const known = this.#lineage.get(next.scenario);
-    if (known === undefined) this.#lineage.set(next.scenario, this.lineage);
-    else this.lineage = known;
     this.now = next;
     this.refusal = null;
+    this.tried = null;
     this.changed = true;
   }
 }
@@ -183,11 +298,4 @@ function refusalText(problems: readonly Problem[]): string {
   const [first] = problems;
   if (first === undefined) throw new Error("A refusal has at least one problem.");
   return `Not taken: ${first.allowed}${/[.!?]$/.test(first.allowed) ? "" : "."} ${first.remedy}`;
-}
-
-/** Makes a draft equal to `next` and touches only the branches that differ. */
-function assign(draft: object, next: object): void {
-  const [to, from] = [draft as Record<string, unknown>, next as Record<string, unknown>];
-  for (const key of Object.keys(to)) if (!(key in from)) delete to[key];
-  for (const [key, value] of Object.entries(from)) if (to[key] !== value) to[key] = value;
 }

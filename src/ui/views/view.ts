@@ -1,14 +1,34 @@
 import type { Component } from "svelte";
+import type { App, Session } from "../state";
+
+/** The two parts of a view that has been loaded. */
+export interface ViewParts {
+  /** The large part: drawing, numbers, plots. */
+  readonly Main: Component;
+  /** The column of inputs. */
+  readonly Side: Component;
+}
 
 /** One view of the open document. A new view is one folder that exports one of these, and one line in the list. */
 export interface View {
   /** Stands in the address. */
   readonly key: string;
   readonly label: string;
+  /** In one plain sentence: what the view answers. */
+  readonly answers: string;
   /** Keys that the view listens to itself, for the page's list of keys. */
   readonly keys?: readonly { readonly keys: string; readonly does: string }[];
-  /** The large part: drawing, numbers, plots. */
-  readonly Main: Component;
-  /** The column of inputs. */
-  readonly Side: Component;
+  /** Loads the parts; the page asks for them when the view is first opened. */
+  load(): Promise<ViewParts>;
+  /** The run that the clock's keys act on, where the view shows one. Kept while the page lives. */
+  session?(app: App): Session;
+}
+
+/** The default exports of a view's two files, as `import()` gives them. */
+type Loaded = { readonly default: Component };
+
+/** A view's two parts from its two lazy imports. */
+export async function both(main: Promise<Loaded>, side: Promise<Loaded>): Promise<ViewParts> {
+  const [{ default: Main }, { default: Side }] = await Promise.all([main, side]);
+  return { Main, Side };
 }

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { assemble, ballPlaces, ballRoom } from "../../../src/model/bait";
+import { assemble, ballPlaces, ballRoom, lowSide } from "../../../src/model/bait";
 import type { BallSide, ChamberSpec } from "../../../src/model/bait";
+import { sideAt } from "../../../src/model/statics";
+import { Crafts } from "../../../src/model/tow/attitude";
 import { MINNOW, mm, STEEL } from "./fixtures";
 
 /** 18 × 8 × 6 mm from station 40, middle at height −3: one ball of 4 mm across, four ranks, two layers. */
@@ -17,6 +19,18 @@ const places = (c: ChamberSpec, end: BallSide["end"], face: BallSide["face"] = "
   ballPlaces(c, { end, face }).map((p) => [Math.round(-p.x * 1e6) / 1e3, Math.round(p.z * 1e6) / 1e3]);
 
 describe("loose balls (docs/model.md §3)", () => {
+  it("lie on one side at a pitch, exactly level too: at rest, under tow and at the start of a swim", () => {
+    const bait = assemble({ ...MINNOW, chambers: [chamber(3)] });
+    const crafts = new Crafts(bait);
+    for (const pitch of [0, -0, 0.1, -0.1, Math.PI / 2, -Math.PI / 2, 2.5, -2.5]) {
+      const side = lowSide(Math.sin(pitch), Math.cos(pitch));
+      expect(sideAt(pitch)).toEqual(side);
+      expect(crafts.at(pitch).options.side).toEqual(side);
+    }
+    expect(lowSide(0, 1)).toEqual({ end: "tail", face: "floor" });
+    expect(lowSide(-0.1, -0.9)).toEqual({ end: "nose", face: "roof" });
+  });
+
   it("pack from the lower end, rank j at (j + ½)d", () => {
     expect(places(chamber(3), "nose")).toEqual([
       [42, -5],

@@ -1,3 +1,4 @@
+import { noParts } from "../../../src/model/parts";
 import type { BaitSpec, Stuff } from "../../../src/model/bait";
 import { assemble } from "../../../src/model/bait";
 import type { AssembleOptions, Bait } from "../../../src/model/bait";
@@ -80,14 +81,8 @@ export const bare = (length: number, more: Partial<BaitSpec> = {}): BaitSpec => 
   name: "test",
   shape: unusedKnots(length),
   body: WOOD,
-  chambers: [],
-  ballast: [],
-  wires: [],
-  bib: null,
+  ...noParts(),
   tie: { x: 0, z: 0 },
-  hangers: [],
-  fittings: [],
-  coats: [],
   bench: [],
   uncertainty: {
     wood: 0.1,

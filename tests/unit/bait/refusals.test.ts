@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { BaitError } from "../../../src/model/bait";
 import type { BaitSpec, ChamberSpec } from "../../../src/model/bait";
-import { at, ELLIPSOID, g, LEAD, make, ml, mm, stuff, TIN } from "./fixtures";
+import { makeShape } from "../../../src/model/shape";
+import { at, ELLIPSOID, g, LEAD, make, ml, mm, prismEdges, stuff, TIN } from "./fixtures";
 
 const refusal = (more: Partial<BaitSpec>): BaitError => {
   try {
@@ -80,6 +81,33 @@ describe("impossible layouts are refused with path and remedy", () => {
     expect(error.path).toBe(path);
     expect(error.remedy.length).toBeGreaterThan(10);
     expect(error.message).toContain(path);
+  });
+
+  it("a chamber that touches roof or floor fits; a tenth of a millimetre more is refused, with both heights", () => {
+    // Edges 12 mm above and below the datum line all along, and square sections: nothing but roof and floor decides.
+    const body = makeShape(prismEdges(100 * mm, 10 * mm, 12 * mm, 10));
+    const build = (roof: number, floor: number) => () =>
+      make(body, chamber({ height: ((roof + floor) / 2) * mm, tall: (roof - floor) * mm }));
+    expect(build(12, 4)).not.toThrow();
+    expect(build(-4, -12)).not.toThrow();
+    expect(build(12.1, 4)).toThrow(/its roof is at 12\.1 mm, the top edge at 12 mm/);
+    expect(build(13, 4)).toThrow(/its roof is at 13 mm/);
+    expect(build(-4, -12.1)).toThrow(/its floor is at -12\.1 mm, the bottom edge at -12 mm/);
+    expect(build(-4, -13)).toThrow(/its floor is at -13 mm/);
+  });
+
+  it("a weight that counts as inside and lies wholly outside is refused; half out it is remarked on", () => {
+    // 2 g of tin: a ball 8.06 mm across. The body is 24 mm high in its middle.
+    const build = (station: number, height: number) => () =>
+      make(ELLIPSOID, ballast({ at: at(station, height), hole: null }));
+    expect(build(50, -11)().warnings).toEqual([]);
+    expect(build(50, -13)().warnings.map((w) => w.path)).toEqual(["bait.ballast[0].at_mm"]);
+    expect(build(50, -17)).toThrow(/counts as inside, but it lies outside the body, 5 mm from its outline/);
+    expect(build(-2, 0)().warnings).toHaveLength(1);
+    expect(build(-30, 0)).toThrow(/30 mm from its outline/);
+    expect(build(140, 0)).toThrow(/set "where" to "outside"/);
+    // Outside is where it says: a weight below the belly hangs there.
+    expect(() => make(ELLIPSOID, ballast({ at: at(50, -17), where: "outside" }))).not.toThrow();
   });
 
   it("a chamber may touch the outline, and its corners are only warned about", () => {

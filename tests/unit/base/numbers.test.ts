@@ -3,18 +3,14 @@ import {
   brent,
   cos,
   Fnv1a,
-  gamma,
   gaussLegendre,
   hashNumbers,
-  incompleteBeta,
-  integrate,
-  integratePanels,
   lgamma,
   newton,
   random,
-  scanRoots,
   sin,
 } from "../../../src/model/base";
+import { integrate } from "./integrate";
 
 describe("quadrature", () => {
   it("has the tabulated five-point rule", () => {
@@ -32,8 +28,7 @@ describe("quadrature", () => {
     expect(integrate((t) => (t + 1) ** degree / 2 ** degree, -1, 1, n)).toBeCloseTo(2 / (degree + 1), 13);
   });
 
-  it("adds panels", () => {
-    expect(integratePanels(Math.abs, [-1, 0, 2], 4)).toBeCloseTo(2.5, 14);
+  it("refuses a rule that it cannot make", () => {
     expect(() => gaussLegendre(0)).toThrow(/1 to 512/);
   });
 });
@@ -54,13 +49,6 @@ describe("roots", () => {
     expect(() => brent(() => NaN, -1, 1)).toThrow(/no sign change/);
   });
 
-  it("scans for all of them", () => {
-    const roots = scanRoots(Math.sin, -0.5, 7, 40);
-    [0, Math.PI, 2 * Math.PI].forEach((r, i) => expect(roots[i]).toBeCloseTo(r, 13));
-    expect(roots).toHaveLength(3);
-    expect(scanRoots((x) => x, 0, 1, 4)).toEqual([0]);
-  });
-
   it("solves a small system by Newton, and says when it cannot", () => {
     // the circle and the line y = x
     const found = newton(([x, y]) => [x! * x! + y! * y! - 1, x! - y!], [1, 0.2], [1, 1], [1, 1]);
@@ -70,9 +58,9 @@ describe("roots", () => {
   });
 });
 
-describe("gamma and beta", () => {
+describe("the logarithm of the gamma function", () => {
   it("agrees with the reference", () => {
-    // scipy.special 1.17.1 gammaln and betainc
+    // scipy.special 1.17.1 gammaln
     const lg: [number, number][] = [
       [0.1, 2.252712651734206],
       [0.5, 0.5723649429247],
@@ -82,23 +70,13 @@ describe("gamma and beta", () => {
       [55.5, 166.32150615984037],
     ];
     for (const [x, v] of lg) expect(Math.abs(lgamma(x) - v)).toBeLessThan(2e-14 * Math.max(1, v));
-    const beta: [number, number, number, number][] = [
-      [0.3, 0.5, 1.5, 0.6607459491435457],
-      [1e-6, 0.1, 1.1, 0.25482448310245664],
-      [0.5, 0.2, 1.1, 0.8857904121578624],
-      [0.9, 0.25, 1.25, 0.9873295440548732],
-      [0.99, 1, 2, 0.9999],
-      [0.05, 3, 0.5, 3.9817687255359184e-5],
-    ];
-    for (const [x, a, b, v] of beta) expect(incompleteBeta(x, a, b) / v).toBeCloseTo(1, 12);
   });
 
   it("has the values that are known exactly", () => {
-    expect(gamma(5)).toBeCloseTo(24, 11);
-    expect(gamma(0.5)).toBeCloseTo(Math.sqrt(Math.PI), 13);
-    expect(gamma(0.3) * gamma(0.7)).toBeCloseTo(Math.PI / Math.sin(0.3 * Math.PI), 12); // reflection
+    expect(lgamma(5)).toBeCloseTo(Math.log(24), 13);
+    expect(lgamma(0.5)).toBeCloseTo(Math.log(Math.PI) / 2, 13);
+    expect(lgamma(0.3) + lgamma(0.7)).toBeCloseTo(Math.log(Math.PI / Math.sin(0.3 * Math.PI)), 12); // reflection
     expect(() => lgamma(0)).toThrow(/above 0/);
-    expect(() => incompleteBeta(1.1, 1, 1)).toThrow(/0 ≤ x ≤ 1/);
   });
 });
 
@@ -197,5 +175,13 @@ describe("hash", () => {
     expect(hashNumbers([2, 1, 3])).not.toBe(plain);
     expect(hashNumbers([0])).not.toBe(hashNumbers([-0]));
     expect(hashNumbers(new Float64Array([1, 2, 3]))).toBe(plain);
+  });
+
+  it("takes every NaN as one, whatever bits an engine gave it", () => {
+    const values = new Float64Array([1, NaN, 2]);
+    const other = values.slice();
+    new BigUint64Array(other.buffer)[1] = 0xfff8000000000001n;
+    expect(other[1]).toBeNaN();
+    expect(hashNumbers(other)).toBe(hashNumbers(values));
   });
 });

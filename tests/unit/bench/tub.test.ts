@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { assemble } from "../../../src/model/bait";
+import { assemble, withOnly } from "../../../src/model/bait";
 import type { BaitSpec, CorrectionSpec } from "../../../src/model/bait";
 import {
   netForSpeed,
@@ -13,7 +13,7 @@ import {
   steadySpeed,
   timedTravel,
 } from "../../../src/model/bench";
-import { band, floating, restTrim, staticsOf } from "../../../src/model/statics";
+import { band, draws, floating, restTrim, staticsOf } from "../../../src/model/statics";
 import { terminalRise } from "../../../src/model/tow";
 import { water } from "../../../src/model/water";
 import { deg, g, MINNOW, mm } from "../bait/fixtures";
@@ -76,6 +76,53 @@ describe("a correction", () => {
       .map((p) => (p ? p.mass * (1 - density / p.density) : 0));
     const expected = Math.hypot(sigma, ...hooks.map((m) => 0.25 * m));
     expect(Math.abs(netDeviation / expected - 1)).toBeLessThan(4 / Math.sqrt(4000));
+  });
+
+  // The bait was tested without its hooks and rings: what the test found is in the bare bait, and hangs on nothing later.
+  const bare: CorrectionSpec = { ...plain(0.1 * g, 0.3 * mm, -0.1 * mm), without: ["hangers"] };
+  const moments = (b: ReturnType<typeof assemble>): readonly number[] => {
+    const { mass, G } = b.rigid({ end: "mid", face: "floor" });
+    return [mass, mass * G.x, mass * G.z];
+  };
+  it("of a barer bait adds to the whole bait the mass and the moment that it adds to the bare one", () => {
+    const without = (b: typeof bait) => withOnly(b, (row) => row.group !== "hangers");
+    const [m0, x0, z0] = moments(bait) as [number, number, number];
+    const [m1, x1, z1] = moments(corrected(bare)) as [number, number, number];
+    const [n0, a0, b0] = moments(without(bait)) as [number, number, number];
+    const [n1, a1, b1] = moments(without(corrected(bare))) as [number, number, number];
+    expect(m1 - m0).toBeCloseTo(n1 - n0, 12);
+    expect(x1 - x0).toBeCloseTo(a1 - a0, 12);
+    expect(z1 - z0).toBeCloseTo(b1 - b0, 12);
+    // On the tested bait the shift is that of its own G, as the tub showed it.
+    expect(a1 / n1 - a0 / n0).toBeCloseTo(0.3 * mm, 12);
+    // On the heavier whole bait it is less.
+    expect(x1 / m1 - x0 / m0).toBeLessThan(0.3 * mm);
+  });
+  it("stays on every bait that had all that was tested, and says nothing of a barer one", () => {
+    const rows = (keep: (group: string) => boolean): readonly string[] =>
+      withOnly(corrected(bare), (row) => keep(row.group))
+        .items.filter((row) => row.group === "corrections")
+        .map((row) => row.item);
+    expect(rows(() => true)).toHaveLength(1);
+    expect(rows((group) => group !== "hangers")).toHaveLength(1);
+    expect(rows((group) => group !== "coats")).toHaveLength(0);
+    expect(rows(() => false)).toHaveLength(0);
+    // A test of the finished bait speaks of that one alone.
+    const whole = withOnly(corrected(plain(0.1 * g)), (row) => row.group !== "hangers");
+    expect(whole.items.some((row) => row.group === "corrections")).toBe(false);
+  });
+  it("of a barer bait does not take over one of the finished bait that was found before", () => {
+    const both = assemble({ ...SPEC, corrections: [{ ...plain(1 * g, 2 * mm), name: "whole" }, bare] });
+    const alone = corrected(bare);
+    const row = (b: typeof bait) => b.items.find((one) => one.item === "tub correction");
+    expect(row(both)?.massCentre).toEqual(row(alone)?.massCentre);
+    expect(row(both)?.moment).toEqual(row(alone)?.moment);
+    // The bands take the same bait for the tested one: with no input off, they say what the account says.
+    const { own } = draws(both, density, 0, 1);
+    const { B, G } = both.rigid({ end: "mid", face: "floor" });
+    expect(own.net).toBeCloseTo(netOf(both, density), 12);
+    expect(own.x).toBeCloseTo(G.x - B.x, 12);
+    expect(own.z).toBeCloseTo(G.z - B.z, 12);
   });
 });
 

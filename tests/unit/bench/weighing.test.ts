@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import {
-  airDensity,
   displacementOf,
   hungOnThread,
   meniscusMass,
@@ -11,6 +10,10 @@ import {
 } from "../../../src/model/bench";
 import { density, surfaceTension } from "../../../src/model/water";
 import { g, mm } from "../bait/fixtures";
+
+/** Density of moist air, kg/m³, at t (°C), p (Pa) and relative humidity h (0–1). OIML R 111-1:2004, E.3-1 (from memory). */
+const airDensity = (t: number, p: number, h: number): number =>
+  (0.34848 * (p / 100) - 0.009 * (h * 100) * Math.exp(0.061 * t)) / (273.15 + t);
 
 /** Rows of the published table by id: value and tolerance. */
 const rows = new Map(

@@ -7,10 +7,12 @@ import {
   correctionEntry,
   parseScenario,
   serialize,
+  stageOf,
 } from "../../../src/document";
 import type { Scenario } from "../../../src/document";
 import { netOf, swaps } from "../../../src/model/bench";
-import { ballastPlan, restTrim } from "../../../src/model/statics";
+import { ballastPlan } from "../../../src/model/plan";
+import { restTrim } from "../../../src/model/statics";
 
 const file = JSON.parse(readFileSync("scenarios/suspender-90.json", "utf8")) as { bait: object };
 const scenario = (more: object = {}): Scenario => {
@@ -57,7 +59,7 @@ const planOf = (s: Scenario) => {
   return ballastPlan(spec, water.density, target, kinds, zone, {
     drills: [0.003, 0.004, 0.005],
     filler: 1100,
-    samples: 0,
+    samples: 100,
   });
 };
 
@@ -167,5 +169,47 @@ describe("corrections, pins and swaps in the document", () => {
       expect(netOf(adopted, around.density)).toBeCloseTo(swap.net, 12);
       expect(restTrim(adopted).pitch).toBeCloseTo(swap.trim ?? NaN, 9);
     }
+  });
+
+  it("a swap comes on when the bait is dressed, also where the old hook came on before the paint", () => {
+    const s = scenario({});
+    const early: Scenario = {
+      ...s,
+      bait: { ...s.bait, hangers: s.bait.hangers.map((one) => ({ ...one, stage: "closed" as const })) },
+    };
+    const { spec, bait, around } = compile(early);
+    const goal = {
+      net: netOf(bait, around.density) - 0.3e-3,
+      netTolerance: 1e-5,
+      trim: null,
+      trimTolerance: 0.05,
+    };
+    const part = { mass: 0.8e-3, density: 7820, count: 2, weighed: true, lead: false } as const;
+    const found = swaps(
+      bait,
+      around,
+      goal,
+      [
+        { ...part, use: "hook", name: "treble 4" },
+        { ...part, use: "strip", mass: 0.1e-3, name: "strip" },
+      ],
+      { rise: false },
+    );
+    const stages = found.swaps.map((swap) => {
+      const next = adoptSwap(early, spec, swap);
+      const items = compile(next).bait.items;
+      const stage = (label: string): string | null => {
+        const row = items.find((one) => one.item === label);
+        return row ? stageOf(next.bait, row) : null;
+      };
+      return {
+        strips: next.bait.fittings.slice(early.bait.fittings.length).map((one) => one.stage),
+        hooks: next.bait.hangers.flatMap((h, i) =>
+          h.hook?.mass_g === early.bait.hangers[i]?.hook?.mass_g ? [] : [stage(`${h.name} hook`)],
+        ),
+      };
+    });
+    expect(new Set(stages.flatMap((one) => one.strips))).toEqual(new Set(["dressed"]));
+    expect(new Set(stages.flatMap((one) => one.hooks))).toEqual(new Set(["dressed"]));
   });
 });

@@ -13,9 +13,24 @@ import {
   scenarioJsonSchema,
   serialize,
 } from "../../../src/document";
-import type { Step } from "../../../src/document";
+import type { Scenario, Step } from "../../../src/document";
 import { nearest } from "../../../src/document/problem";
 import { sample, sampleScenario } from "./sample";
+
+describe("a material's own spread", () => {
+  const bodyOf = (body: Scenario["bait"]["body"]) => {
+    const scenario = sampleScenario();
+    return compile({ ...scenario, bench: [], bait: { ...scenario.bait, body } }).spec.body;
+  };
+
+  it("comes from the table with the density, and goes where the file gives the density", () => {
+    // Printed 8 to 14 lb/ft³, 128 to 224 kg/m³: a uniform spread is (224 − 128)/√12/160 = 0.173.
+    expect(bodyOf({ material: "balsa" }).spread).toBeCloseTo((224 - 128) / Math.sqrt(12) / 160, 2);
+    expect(bodyOf({ material: "balsa", density_g_ml: 0.15 }).spread).toBeUndefined();
+    expect(bodyOf({ material: "PET" }).spread).toBeCloseTo((1400 - 1270) / Math.sqrt(12) / 1380, 12);
+    expect(bodyOf({ material: "acrylic" }).spread).toBeUndefined();
+  });
+});
 
 describe("the schema's fields", () => {
   it("gives a form label, unit, range and slider", () => {
@@ -271,6 +286,7 @@ describe("compiling to SI", () => {
       coatThickness: 0.2,
       hook: 0.25,
       drawnLength: 1e-4,
+      given: ["wood"],
     });
     expect(around).toMatchObject({ gravity: 9.80665, current: { x: 0.1, z: 0 }, surface: true, depth: 4 });
     // Fresh water at 12 °C: 999.4977 kg/m³ (Kell 1975, as tabulated in the CRC Handbook); EOS-80 within 0.005.

@@ -1,26 +1,28 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { History } from "../../../src/document/history";
+import type { Trail } from "../../../src/document/history";
+import { DeltaError } from "../../../src/document/kept/delta";
 
 interface Doc {
   readonly name: string;
   readonly list: readonly { readonly x: number }[];
 }
+const renamed = (history: History<Doc>, name: string): Doc => ({ ...history.document, name });
 const start: Doc = { name: "a", list: [{ x: 1 }, { x: 2 }] };
 
 describe("undo and redo", () => {
   it("takes steps back and forth with their labels", () => {
     const history = new History(start);
-    expect([history.canUndo, history.canRedo, history.changed]).toEqual([false, false, false]);
-    expect(history.edit("rename", (d) => void (d.name = "b"))).toBe(true);
-    history.edit("move", (d) => void d.list.push({ x: 3 }));
+    expect([history.canUndo, history.canRedo]).toEqual([false, false]);
+    expect(history.edit("rename", renamed(history, "b"))).toBe(true);
+    history.edit("move", { ...history.document, list: [...history.document.list, { x: 3 }] });
     expect(history.undoLabel).toBe("move");
     expect(history.undo()).toBe("move");
     expect(history.document).toEqual({ ...start, name: "b" });
     expect(history.redoLabel).toBe("move");
     expect(history.undo()).toBe("rename");
     expect(history.document).toBe(start);
-    expect(history.changed).toBe(false);
     expect(history.redo()).toBe("rename");
     expect(history.redo()).toBe("move");
     expect(history.document.list).toHaveLength(3);
@@ -29,20 +31,17 @@ describe("undo and redo", () => {
 
   it("makes no step of an edit that changes nothing", () => {
     const history = new History(start);
-    expect(history.edit("same", (d) => void (d.name = "a"))).toBe(false);
+    expect(history.edit("same", renamed(history, "a"))).toBe(false);
     expect(history.canUndo).toBe(false);
   });
 
-  it("makes a drag one step, computed from the snapshot at its start", () => {
+  it("makes a drag one step", () => {
     const history = new History(start);
     history.begin("drag the ballast");
     for (const by of [0.1, 0.2, 0.3]) {
-      history.move((d) => {
-        const first = d.list[0];
-        if (first) first.x += by;
-      });
+      history.move({ ...start, list: start.list.map((one, i) => (i === 0 ? { x: one.x + by } : one)) });
     }
-    expect(history.document.list[0]?.x).toBe(1.3); // 1 + 0.3, not 1 + 0.1 + 0.2 + 0.3
+    expect(history.document.list[0]?.x).toBe(1.3);
     expect(history.canUndo).toBe(false);
     expect(history.commit()).toBe(true);
     expect(history.undo()).toBe("drag the ballast");
@@ -52,10 +51,10 @@ describe("undo and redo", () => {
 
   it("cancels a drag without a trace, and keeps what could be redone", () => {
     const history = new History(start);
-    history.edit("rename", (d) => void (d.name = "b"));
+    history.edit("rename", renamed(history, "b"));
     history.undo();
     history.begin("drag");
-    history.move((d) => void (d.name = "c"));
+    history.move(renamed(history, "c"));
     history.cancel();
     expect(history.document).toBe(start);
     expect(history.canRedo).toBe(true);
@@ -63,32 +62,71 @@ describe("undo and redo", () => {
 
   it("forgets redo after a new edit", () => {
     const history = new History(start);
-    history.edit("one", (d) => void (d.name = "b"));
+    history.edit("one", renamed(history, "b"));
     history.undo();
-    history.edit("two", (d) => void (d.name = "c"));
+    history.edit("two", renamed(history, "c"));
     expect(history.canRedo).toBe(false);
   });
 
   it("joins edits of one kind until they settle", () => {
     const history = new History(start);
-    for (const name of ["b", "c", "d"]) history.edit("rename", (d) => void (d.name = name), "name");
+    for (const name of ["b", "c", "d"]) history.edit("rename", renamed(history, name), "name");
     history.settle();
-    history.edit("rename", (d) => void (d.name = "e"), "name");
+    history.edit("rename", renamed(history, "e"), "name");
     history.undo();
     expect(history.document.name).toBe("d");
     history.undo();
     expect(history.document).toBe(start);
   });
 
-  it("replaces the whole document as one step", () => {
+  it("leaves no step where joined edits lead back to where they began", () => {
     const history = new History(start);
-    const other: Doc = { name: "other", list: [] };
-    history.replace("open", other);
-    history.markSaved();
-    expect(history.changed).toBe(false);
+    history.edit("rename", renamed(history, "b"), "name");
+    history.edit("rename", renamed(history, "a"), "name");
+    expect(history.canUndo).toBe(false);
+    expect(history.document).toEqual(start);
+  });
+
+  it("carries on from its steps alone, those taken back and a drag under way included", () => {
+    const history = new History(start);
+    history.edit("one", renamed(history, "b"));
+    history.edit("two", { ...history.document, list: [{ x: 5 }] });
+    history.edit("three", renamed(history, "c"));
     history.undo();
+    const kept = JSON.parse(JSON.stringify([history.document, history.trail])) as [Doc, Trail];
+    const again = new History(...kept);
+    expect(again.redo()).toBe("three");
+    expect(again.document).toEqual({ name: "c", list: [{ x: 5 }] });
+    for (const label of ["three", "two", "one"]) expect(again.undo()).toBe(label);
+    expect(again.document).toEqual(start);
+
+    again.begin("drag");
+    again.move(renamed(again, "z"));
+    expect(again.trail).toEqual({
+      past: [{ label: "drag", delta: [{ at: ["name"], from: "a", to: "z" }] }],
+      future: [],
+    });
+    expect(new History(again.document, again.trail).undo()).toBe("drag");
+  });
+
+  it("refuses a step that does not belong to the document, and stays as it was", () => {
+    const delta = [{ at: ["name"], from: "another", to: "b" }];
+    const history = new History(start, { past: [{ label: "odd", delta }], future: [] });
+    expect(() => history.undo()).toThrow(DeltaError);
     expect(history.document).toBe(start);
-    expect(history.changed).toBe(true);
+  });
+
+  it("keeps steps bounded in number and in length", () => {
+    const many = new History(start);
+    for (let i = 0; i < 700; i++) many.edit("rename", renamed(many, String(i)));
+    expect(many.trail.past).toHaveLength(500);
+    const long = new History(start);
+    for (let i = 0; i < 40; i++) long.edit("rename", renamed(long, String(i % 10).repeat(100_000)));
+    expect(JSON.stringify(long.trail).length).toBeLessThan(1_010_000);
+    expect(long.trail.past.length).toBeGreaterThan(3);
+    // One step that is longer than all may be stays: there is always a way back.
+    long.edit("rename", renamed(long, "x".repeat(3_000_000)));
+    expect(long.trail.past).toHaveLength(1);
   });
 
   it("refuses verbs that do not fit", () => {
@@ -113,7 +151,7 @@ describe("undo and redo", () => {
         let at = 0;
         for (const { kind, to } of steps) {
           if (kind === "edit") {
-            if (history.edit("to", (d) => void (d.name = String(to)))) {
+            if (history.edit("to", renamed(history, String(to)))) {
               documents = [...documents.slice(0, at + 1), history.document];
               at++;
             }

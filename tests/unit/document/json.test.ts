@@ -48,6 +48,8 @@ describe("the strict JSON reader", () => {
     ['{"a": undefined}', 1, 7, /a value/],
     ['{"__proto__": {"polluted": true}}', 1, 2, /Remove this key/],
     ['{"a": 12mm}', 1, 7, /no unit/],
+    ['{"a": "\\ud83d"}', 1, 7, /half of a character \(\\ud83d.*both of its halves/],
+    ['{"a": "x\\ude00\\ud83d"}', 1, 7, /half of a character \(\\ude00/],
   ])("refuses %j with its place and a remedy", (text, line, column, words) => {
     const found = refusal(text);
     expect(found.message).toMatch(words);

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { checkScenario, parseScenario } from "../../../src/document";
+import { parseScenario, readScenario } from "../../../src/document";
 import type { Problem } from "../../../src/document";
 import { sample, sampleScenario } from "./sample";
 import type { Sample } from "./sample";
@@ -298,6 +298,6 @@ describe("reading a scenario", () => {
   });
 
   it("finds nothing wrong with what it read", () => {
-    expect(checkScenario(sampleScenario())).toEqual([]);
+    expect(readScenario(sampleScenario())).toMatchObject({ ok: true, notes: [] });
   });
 });

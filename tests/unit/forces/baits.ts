@@ -1,3 +1,4 @@
+import { noParts } from "../../../src/model/parts";
 import { assemble, type Bait, type BaitSpec, type HangerSpec, type Stuff } from "../../../src/model/bait";
 import { makeShape, type Edges, type ShapeSpec } from "../../../src/model/shape";
 import type { State, Surroundings } from "../../../src/model/forces";
@@ -24,14 +25,8 @@ export function spec(shape: ShapeSpec, more: Partial<BaitSpec> = {}): BaitSpec {
     name: "test",
     shape,
     body: wood,
-    chambers: [],
-    ballast: [],
-    wires: [],
-    bib: null,
+    ...noParts(),
     tie: { x: 0, z: 0 },
-    hangers: [],
-    fittings: [],
-    coats: [],
     bench: [],
     uncertainty,
     ...more,

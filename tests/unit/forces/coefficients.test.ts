@@ -15,7 +15,7 @@ import {
   cylinderTable,
   skinFriction,
 } from "../../../src/model/forces/coefficients";
-import { integrate } from "../../../src/model/base";
+import { integrate } from "../base/integrate";
 
 describe("ellipsoid coefficients", () => {
   /** κ by brute force. */

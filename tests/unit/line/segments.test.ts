@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { segmentedLine } from "../../../src/model/line";
+import { TANGENTIAL_DRAG } from "../../../src/model/line/steady";
 import { AIR, FRESH, NYLON, run, type Trial } from "./harness";
 
 const G = 9.80665;
@@ -232,4 +233,34 @@ describe("a line of segments, moving", () => {
   test("the same run twice is the same to the bit", () => {
     expect(twitch(960, 24).samples).toEqual(twitch(960, 24).samples);
   });
+});
+
+describe("a straight taut line that goes along itself through the water", () => {
+  test.each([2, -2])(
+    "takes from the eye the skin drag of the half segment next to it, at %f m/s",
+    (speed) => {
+      // by hand: ½ρ π d C_t U² on half a segment, against the motion; the line weighs nothing in the water
+      const line = { ...NYLON, density: FRESH.density };
+      const length = 12;
+      const segments = 24;
+      const stretched = length + 0.1;
+      const start = [
+        { x: 0, z: -1 },
+        { x: stretched, z: -1 },
+      ];
+      const moving = segmentedLine(line, FRESH, { segments, equal: true, start });
+      const out = { x: 0, z: 0, tension: 0, slack: true };
+      const h = 1 / 960;
+      for (let k = 0; k < 1920; k++) {
+        const x = speed * k * h;
+        const eye = { x, z: -1, vx: speed, vz: 0, ax: 0, az: 0, wxx: 0, wxz: 0, wzz: 0 };
+        const rod = { x: x + stretched, z: -1, vx: speed, vz: 0, length, lengthRate: 0, free: false };
+        moving.pull(h, eye, rod, out);
+      }
+      const skin = 0.5 * FRESH.density * Math.PI * line.diameter * TANGENTIAL_DRAG * speed * Math.abs(speed);
+      expect(out.tension).toBeGreaterThan(0.05);
+      expect(out.x - out.tension).toBeCloseTo((-skin * length) / segments / 2, 7);
+      expect(Math.abs(skin * length) / segments / 2).toBeGreaterThan(1e-3);
+    },
+  );
 });

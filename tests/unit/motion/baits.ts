@@ -1,3 +1,4 @@
+import { noParts } from "../../../src/model/parts";
 import { assemble, type Bait, type BaitSpec, type Stuff } from "../../../src/model/bait";
 import type { Surroundings } from "../../../src/model/forces";
 import type { Knot } from "../../../src/model/shape";
@@ -38,13 +39,7 @@ export const UNCERTAINTY = {
 };
 
 const BARE: Omit<BaitSpec, "name" | "shape" | "body" | "tie"> = {
-  chambers: [],
-  ballast: [],
-  wires: [],
-  bib: null,
-  hangers: [],
-  fittings: [],
-  coats: [],
+  ...noParts(),
   bench: [],
   uncertainty: UNCERTAINTY,
 };

@@ -9,23 +9,23 @@ interface Part {
   readonly inertia: number;
   /** m³ of water displaced. */
   readonly displaced: number;
-  readonly body: Free["scene"]["balls"][number];
+  readonly body: Free["bodies"]["balls"][number];
 }
 
-export function partsOf({ hooks, balls, scene }: Free): Part[] {
+export function partsOf({ hooks, balls, bodies }: Free): Part[] {
   return [
     ...hooks.map((h, i) => ({
       mass: h.mass,
       inertia: h.inertia,
       displaced: h.displaced,
-      body: scene.hooks[i]!,
+      body: bodies.hooks[i]!,
     })),
     ...balls.map((b, i) => ({
       mass: b.mass,
       // solid sphere, 2/5 m r²
       inertia: 0.1 * b.mass * b.diameter ** 2,
       displaced: 0,
-      body: scene.balls[i]!,
+      body: bodies.balls[i]!,
     })),
   ];
 }
@@ -35,16 +35,23 @@ export function partsOf({ hooks, balls, scene }: Free): Part[] {
  * with its added mass, and kinetic and potential energy of hooks and balls.
  */
 export function wholeEnergy(made: Free, around: Surroundings): number {
-  const { stepper, craft, scene, dynamics } = made;
+  const { stepper, craft, bodies, dynamics } = made;
   const half = stepper.h / 2;
-  const spin = scene.bait.getAngularVelocity();
-  const v = scene.bait.getLinearVelocity();
-  const pitch = stepper.state.pitch - half * spin;
-  const p = stepper.carried();
+  const spin = bodies.bait.getAngularVelocity();
+  const v = bodies.bait.getLinearVelocity();
+  const pitch = stepper.bait.state.pitch - half * spin;
+  const p = stepper.bait.momentum;
   const s = Math.sin(pitch);
   const c = Math.cos(pitch);
   const [u, w, q] = solveSym3(dynamics.mass, p.x * c + p.z * s, p.z * c - p.x * s, p.l, [0, 0, 0]);
-  const state = { u, w, q, pitch, X: stepper.state.X - half * v.x, Z: stepper.state.Z - half * v.y };
+  const state = {
+    u,
+    w,
+    q,
+    pitch,
+    X: stepper.bait.state.X - half * v.x,
+    Z: stepper.bait.state.Z - half * v.y,
+  };
   return partsOf(made).reduce(
     (sum, { mass, inertia, displaced, body }) => {
       const b = body.getLinearVelocity();
@@ -63,9 +70,12 @@ export function wholeEnergy(made: Free, around: Surroundings): number {
  * would need, M ν at that attitude) is what the stepper carries, hooks and balls by their velocities.
  */
 export function wholeImpulse(made: Free): { x: number; z: number } {
-  const carried = made.stepper.carried();
-  return partsOf(made).reduce<{ x: number; z: number }>((sum, { mass, body }) => {
-    const v = body.getLinearVelocity();
-    return { x: sum.x + mass * v.x, z: sum.z + mass * v.y };
-  }, carried);
+  const { x, z } = made.stepper.bait.momentum;
+  return partsOf(made).reduce<{ x: number; z: number }>(
+    (sum, { mass, body }) => {
+      const v = body.getLinearVelocity();
+      return { x: sum.x + mass * v.x, z: sum.z + mass * v.y };
+    },
+    { x, z },
+  );
 }

@@ -1,11 +1,5 @@
 import { describe, expect, it } from "vitest";
-import {
-  cadenceDuration,
-  LINE_IN,
-  timeline,
-  trimCadence,
-  type RodState,
-} from "../../../src/model/motion/cadence";
+import { LINE_IN, timeline, trimCadence, type RodState } from "../../../src/model/motion/cadence";
 import { MotionError, type Move } from "../../../src/model/motion";
 
 const state = (): RodState => ({ x: 0, z: 0, vx: 0, vz: 0, wound: 0, winding: 0, free: false, gone: false });
@@ -26,7 +20,7 @@ const cadence: Move[] = [
 describe("cadence in time", () => {
   it("takes the sum of its moves: times as given, a reel by length its length over its speed", () => {
     // by hand: 2 + 3 + 1 + 0.45 + 0.5 + 0.5 + 2/0.5 + 1.5
-    expect(cadenceDuration(cadence, TACKLE)).toBeCloseTo(12.95, 12);
+    expect(timeline(cadence, TACKLE, TIP).duration).toBeCloseTo(12.95, 12);
   });
 
   it("marks each move at its start, in words", () => {
@@ -134,7 +128,7 @@ describe("cadence in time", () => {
     ],
   ];
   it.each(refused)("refuses %s, with the place and a remedy", (_, moves, tackle) => {
-    expect(() => cadenceDuration(moves, tackle)).toThrow(MotionError);
-    expect(() => cadenceDuration(moves, tackle)).toThrow(/^cadence\[\d\]\.\w+ = .*\. \w.*\.$/);
+    expect(() => trimCadence(moves, tackle)).toThrow(MotionError);
+    expect(() => trimCadence(moves, tackle)).toThrow(/^cadence\[\d\]\.\w+ = .*\. \w.*\.$/);
   });
 });

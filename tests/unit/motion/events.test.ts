@@ -3,8 +3,8 @@ import {
   eventsOf,
   GrowingRecording,
   record,
-  slimChunk,
-  slimMeta,
+  motionOnlyChunk,
+  motionOnlyMeta,
   startRun,
   summaryOf,
 } from "../../../src/model/motion";
@@ -198,14 +198,14 @@ describe("events of a run", () => {
     expect(Math.max(...run.channel("low"))).toBeLessThan(0.6 + 1e-3);
   });
 
-  it("a slim recording keeps pose, events and figures, and drops line and forces", () => {
+  it("a recording of the motion only keeps pose, events and figures, and drops line and forces", () => {
     const one = setup(rattler(3.3e-3), { tackle: TACKLE, cadence });
     const full = record(one);
     const run = startRun(one);
-    const slim = new GrowingRecording(slimMeta(run.meta));
-    while (!run.done) slim.append(slimChunk(run.meta, run.advance(50)));
+    const motion = new GrowingRecording(motionOnlyMeta(run.meta));
+    while (!run.done) motion.append(motionOnlyChunk(run.meta, run.advance(50)));
     const t = 4.321;
-    const { nose, pitch, hooks, balls, line, forces } = slim.at(t);
+    const { nose, pitch, hooks, balls, line, forces } = motion.at(t);
     expect({ nose, pitch, hooks, balls }).toEqual({
       nose: full.at(t).nose,
       pitch: full.at(t).pitch,
@@ -213,7 +213,7 @@ describe("events of a run", () => {
       balls: full.at(t).balls,
     });
     expect([line, forces]).toEqual([[], []]);
-    expect(eventsOf(slim, 0.5)).toEqual(eventsOf(full, 0.5));
-    expect(slim.meta.stride).toBeLessThan(full.meta.stride / 2);
+    expect(eventsOf(motion, 0.5)).toEqual(eventsOf(full, 0.5));
+    expect(motion.meta.stride).toBeLessThan(full.meta.stride / 2);
   });
 });

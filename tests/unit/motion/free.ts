@@ -1,4 +1,5 @@
 import { random } from "../../../src/model/base";
+import { lowSide } from "../../../src/model/bait";
 import type { Bait } from "../../../src/model/bait";
 import {
   createEvaluator,
@@ -8,9 +9,9 @@ import {
   type ForceKey,
   type Surroundings,
 } from "../../../src/model/forces";
-import { lowSide, looseBalls, type LooseBall } from "../../../src/model/motion/chamber";
+import { looseBalls, type LooseBall } from "../../../src/model/motion/chamber";
 import { HULL_CORNERS } from "../../../src/model/motion/engine/planck";
-import { buildScene, type Scene } from "../../../src/model/motion/engine/scene";
+import { buildBodies, type EngineBodies } from "../../../src/model/motion/engine/bodies";
 import { hangingHooks } from "../../../src/model/motion/hooks";
 import { contactHull } from "../../../src/model/motion/hull";
 import { Stepper } from "../../../src/model/motion/stepper";
@@ -21,7 +22,7 @@ export interface Free {
   readonly dynamics: Evaluator;
   readonly hooks: readonly HangingHook[];
   readonly balls: readonly LooseBall[];
-  readonly scene: Scene;
+  readonly bodies: EngineBodies;
   readonly stepper: Stepper;
 }
 
@@ -40,7 +41,7 @@ export function free(
   const { G } = craft.rigid;
   const hooks = hangingHooks(bait).map((hook) => (options.drag === false ? { ...hook, dragArea: 0 } : hook));
   const balls = looseBalls(bait, side, random(1));
-  const scene = buildScene({
+  const bodies = buildBodies({
     gravity: around.gravity,
     place: { x: start.x, z: start.z },
     pitch: start.pitch,
@@ -56,7 +57,7 @@ export function free(
   });
   const dynamics = createEvaluator(craft, around, options.forces);
   const stepper = new Stepper({
-    scene,
+    bodies,
     dynamics,
     around,
     hooks,
@@ -65,11 +66,11 @@ export function free(
     h: 1 / (options.rate ?? 960),
     velocity: { x: start.vx, z: start.vz, q: start.q },
   });
-  return { craft, dynamics, hooks, balls, scene, stepper };
+  return { craft, dynamics, hooks, balls, bodies, stepper };
 }
 
 /** Has the engine look at all boxes in every step, as it does by itself: takes back what `lookNowAndThen` has done. */
-export function lookAlways({ bait, hooks, balls }: Scene): void {
+export function lookAlways({ bait, hooks, balls }: EngineBodies): void {
   for (const body of [bait, ...hooks, ...balls])
     body.synchronizeFixtures = (Object.getPrototypeOf(body) as typeof body).synchronizeFixtures;
 }

@@ -13,7 +13,7 @@ const around = water(Infinity, false);
 function compare(start: { pitch: number; vx: number; vz: number; q: number }, seconds: number, rate: number) {
   const bait = minnow(3e-3);
   const made = free(bait, around, { x: 0, z: -5, ...start }, { rate });
-  const { craft, hooks, stepper, scene } = made;
+  const { craft, hooks, stepper, bodies } = made;
   const { G } = craft.rigid;
   const own = createEvaluator(craft, around);
   const body: Body2 = {
@@ -36,9 +36,9 @@ function compare(start: { pitch: number; vx: number; vz: number; q: number }, se
   for (let k = 0; k < seconds * rate; k++) {
     stepper.advance();
     for (let i = 0; i < fine; i++) y = rungeKutta(body, y, 1 / rate / fine);
-    place = Math.max(place, Math.hypot(stepper.state.X - y[0]!, stepper.state.Z - y[1]!));
-    pitch = Math.max(pitch, Math.abs(stepper.state.pitch - y[2]!));
-    scene.hooks.forEach((hook, i) => {
+    place = Math.max(place, Math.hypot(stepper.bait.state.X - y[0]!, stepper.bait.state.Z - y[1]!));
+    pitch = Math.max(pitch, Math.abs(stepper.bait.state.pitch - y[2]!));
+    bodies.hooks.forEach((hook, i) => {
       angle = Math.max(angle, Math.abs(hook.getAngle() - y[6 + 2 * i]!));
     });
     travel = Math.max(travel, Math.hypot(y[0]!, y[1]! + 5));

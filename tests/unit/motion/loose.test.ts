@@ -30,19 +30,19 @@ describe("loose balls", () => {
     const made = free(rattler(3e-3, 4, { hangers: [] }), around, START);
     made.stepper.advance();
     // 4 on floor and roof, 2 ends, 3 pairs
-    expect(made.scene.world.getContactCount()).toBe(8 + 2 + 3);
+    expect(made.bodies.world.getContactCount()).toBe(8 + 2 + 3);
   });
 
   it("that can pass each other meet all walls and each other", () => {
     const made = free(rattler(3e-3, 4, { hangers: [], chambers: withHeight(0.008) }), around, START);
     made.stepper.advance();
-    expect(made.scene.world.getContactCount()).toBe(4 * 4 + 6);
+    expect(made.bodies.world.getContactCount()).toBe(4 * 4 + 6);
   });
 
   it("in file stay in file, however hard the bait tumbles", () => {
     for (const q of [-25, 25]) {
       const made = free(rattler(3e-3), around, { ...START, q, vx: 2, vz: -1.5 });
-      const { bait, balls } = made.scene;
+      const { bait, balls } = made.bodies;
       const order = (): number[] => {
         const along = balls.map((ball) => bait.getLocalPoint(ball.getPosition()).x);
         return along.map((_, i) => i).sort((a, b) => along[a]! - along[b]!);
@@ -65,17 +65,17 @@ describe("boxes that are looked at now and then", () => {
     const around = water(Infinity, false);
     const made = free(bait, around, start, { floor });
     const plain = free(bait, around, start, { floor });
-    lookAlways(plain.scene);
+    lookAlways(plain.bodies);
     let touched = false;
     for (let k = 0; k < 1500; k++) {
       made.stepper.advance();
       plain.stepper.advance();
-      touched ||= touches(made.scene.bait);
-      expect(placeOf(made.scene.bait)).toEqual(placeOf(plain.scene.bait));
+      touched ||= touches(made.bodies.bait);
+      expect(placeOf(made.bodies.bait)).toEqual(placeOf(plain.bodies.bait));
     }
     expect(touched).toBe(true);
-    made.scene.balls.forEach((ball, i) => {
-      expect(placeOf(ball)).toEqual(placeOf(plain.scene.balls[i]!));
+    made.bodies.balls.forEach((ball, i) => {
+      expect(placeOf(ball)).toEqual(placeOf(plain.bodies.balls[i]!));
     });
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { random } from "../../../src/model/base";
-import { looseBalls, lowSide } from "../../../src/model/motion/chamber";
-import { atan2 } from "../../../src/model/motion/engine/atan2";
+import { lowSide } from "../../../src/model/bait";
+import { looseBalls } from "../../../src/model/motion/chamber";
 import { hangingHooks } from "../../../src/model/motion/hooks";
 import { bibEnds, contactHull, convexHull, fewerCorners } from "../../../src/model/motion/hull";
 import { minnow, rattler } from "./baits";
@@ -11,28 +11,6 @@ const area = (polygon: readonly { x: number; z: number }[]): number =>
     const q = polygon[(i + 1) % polygon.length]!;
     return sum + (p.x * q.z - q.x * p.z) / 2;
   }, 0);
-
-describe("arc tangent of the engine", () => {
-  it("is the built-in one within 5e-16, in all quadrants and on the axes", () => {
-    let worst = 0;
-    for (let i = 0; i <= 2000; i++) {
-      const a = ((i / 1000) * 2 - 2) * (Math.PI / 2) * 0.9999;
-      const r = 10 ** ((i % 9) - 4);
-      const y = r * Math.sin(a);
-      const x = r * Math.cos(a);
-      worst = Math.max(worst, Math.abs(atan2(y, x) - Math.atan2(y, x)));
-    }
-    expect(worst).toBeLessThan(5e-16);
-    expect([atan2(0, 1), atan2(1, 0), atan2(0, -1), atan2(-1, 0), atan2(0, 0)]).toEqual([
-      0,
-      Math.PI / 2,
-      Math.PI,
-      -Math.PI / 2,
-      0,
-    ]);
-    expect(atan2(NaN, 1)).toBeNaN();
-  });
-});
 
 describe("hull for floor and walls", () => {
   it("is the smallest convex polygon, counter-clockwise, without points on its sides", () => {

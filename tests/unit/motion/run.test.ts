@@ -334,12 +334,47 @@ describe("what cannot start is refused, with the value and a remedy", () => {
     expect(() => startRun(setup(bait, more))).toThrow(/ = .+: .+\. [A-Z].+\.$/);
   });
 
-  it("an absurd jerk ends in words, not in nonsense", () => {
-    const absurd = swim(bait, {
-      tackle: { ...TACKLE, line: { ...TACKLE.line, EA: 1000 }, lineOut: 6 },
-      cadence: [{ do: "twitch", travel: 4, in: 0.04, back: 0.1 }],
-    });
-    expect(() => record(absurd)).toThrow(/run away from the step/);
+  it.each<[string, Move[]]>([
+    ["a twitch", [{ do: "twitch", travel: 4, in: 0.04, back: 0.1 }]],
+    ["a way back", [{ do: "twitch", travel: 1, in: 0.4, back: 0.1 }]],
+    ["a lift", [{ do: "lift", height: -3, in: 0.2 }]],
+  ])("%s faster than an arm is refused at the move, before the run, with the time it needs", (_, cadence) => {
+    const absurd = swim(bait, { cadence });
+    expect(() => startRun(absurd)).toThrow(MotionError);
+    expect(() => startRun(absurd)).toThrow(/^cadence\[0\]\.(in|back) = .* m\/s.*at least \d+\.\d\d s/);
+  });
+
+  it("what the steps cannot follow ends in words that name the move and the remedy", () => {
+    // a coarse step and a line without give
+    const stiff = { ...TACKLE, line: { ...TACKLE.line, EA: 1e5 }, lineOut: 6 };
+    const cadence: Move[] = [
+      { do: "pause", for: 0.1 },
+      { do: "twitch", travel: 1.5, in: 0.19, back: 0.5 },
+    ];
+    const violent = swim(bait, { tackle: stiff, cadence, rate: 60, line: "tether" });
+    expect(() => record(violent)).toThrow(
+      / at \d.*cadence\[1\] \(twitch\) is beyond the model: .*\. Give this move more time/,
+    );
+  });
+
+  it("the time that the refusal asks for is enough", () => {
+    const twitch = (time: number): (() => unknown) => {
+      const cadence: Move[] = [{ do: "twitch", travel: 1, in: time, back: 0.5 }];
+      return () => startRun(swim(bait, { cadence }));
+    };
+    expect(twitch(0.12)).toThrow(/at least 0\.13 s/);
+    expect(twitch(0.13)).not.toThrow();
+  });
+
+  it("more loose balls than a run can follow are refused with what to do", () => {
+    const { chambers } = rattler(3e-3).spec;
+    const many = chambers.map((chamber) => ({
+      ...chamber,
+      balls: chamber.balls && { ...chamber.balls, count: 401, diameter: 0.2e-3 },
+    }));
+    expect(() => startRun(setup(rattler(3e-3, 4, { chambers: many })))).toThrow(
+      /loose balls = 401: .*fewer, larger/,
+    );
   });
 });
 

@@ -13,14 +13,17 @@ import { sampleScenario } from "../document/sample";
  */
 const open: MessagePort[] = [];
 const clients: ModelClient[] = [];
-function connected(count = { started: 0 }): ModelClient {
-  const client = new ModelClient(() => {
-    count.started++;
-    const { port1, port2 } = new MessageChannel();
-    open.push(port1, port2);
-    expose(createService(), port2);
-    port1.start();
-    return Object.assign(port1, { terminate: () => port1.close() });
+function connected(count = { started: 0 }, patience?: number): ModelClient {
+  const client = new ModelClient({
+    ...(patience === undefined ? {} : { patience }),
+    start: () => {
+      count.started++;
+      const { port1, port2 } = new MessageChannel();
+      open.push(port1, port2);
+      expose(createService(), port2);
+      port1.start();
+      return Object.assign(port1, { terminate: () => port1.close() });
+    },
   });
   clients.push(client);
   return client;
@@ -122,29 +125,13 @@ describe("the page's door to the worker", () => {
     expect(a.recording().hash()).toBe(b.recording().hash());
   });
 
-  it("answers rise, reach and band", async () => {
+  it("answers rise and band side by side", async () => {
     const client = connected();
-    const counted: [number, number][] = [];
-    const [rise, rows, band] = await Promise.all([
+    const [rise, band] = await Promise.all([
       client.rise(scenario),
-      client.reach({ scenario, speeds: [0.6, 0.9], angles: [0.6, 0.8] }, (_, done, of) =>
-        counted.push([done, of]),
-      ),
       client.band(scenario, { samples: 500, seed: 3 }),
     ]);
     expect(rise?.speed).toBeGreaterThan(0);
-    expect(rows?.map((row) => [row.bibAngle, row.speed])).toEqual([
-      [0.6, 0.6],
-      [0.6, 0.9],
-      [0.8, 0.6],
-      [0.8, 0.9],
-    ]);
-    expect(counted).toEqual([
-      [1, 4],
-      [2, 4],
-      [3, 4],
-      [4, 4],
-    ]);
     expect(band?.chanceOfSinking).toBeGreaterThanOrEqual(0);
   });
 
@@ -166,5 +153,60 @@ describe("the page's door to the worker", () => {
     await expect(pending).rejects.toThrow(/was closed/);
     await client.rise(scenario);
     expect(count.started).toBe(2);
+  });
+
+  it("does not wait for ever for a worker that has ended without a word, and starts another", async () => {
+    let mute = true;
+    const client = new ModelClient({
+      patience: 120,
+      start: () => {
+        const { port1, port2 } = new MessageChannel();
+        open.push(port1, port2);
+        if (!mute) expose(createService(), port2);
+        port1.start();
+        return Object.assign(port1, { terminate: () => port1.close() });
+      },
+    });
+    clients.push(client);
+    await expect(client.rise(scenario)).rejects.toThrow(/has not answered for .* s, and was ended/);
+    mute = false;
+    expect((await client.rise(scenario))?.steady).toBe(true);
+  });
+
+  it("does not end a worker that is long at work and gives signs of life", async () => {
+    const count = { started: 0 };
+    const client = connected(count, 60);
+    const long = { ...scenario, cadence: [{ do: "settle" as const, for_s: 8 }] };
+    const heard = collector();
+    const since = performance.now();
+    expect(await client.run({ kind: "swim", scenario: long }, heard.sink)).toBe(true);
+    expect(performance.now() - since).toBeGreaterThan(60);
+    expect(count.started).toBe(1);
+  });
+
+  it("says so where a worker cannot be started, or ends with an error", async () => {
+    const refused = new ModelClient({
+      start: () => {
+        throw new Error("the browser forbids it");
+      },
+    });
+    await expect(refused.rise(scenario)).rejects.toThrow(/could not be started: the browser forbids it/);
+
+    const ports: MessagePort[] = [];
+    const missing = new ModelClient({
+      start: () => {
+        const { port1, port2 } = new MessageChannel();
+        open.push(port1, port2);
+        ports.push(port1);
+        return Object.assign(port1, { terminate: () => port1.close() });
+      },
+    });
+    clients.push(missing);
+    const pending = missing.rise(scenario);
+    ports[0]?.dispatchEvent(new Event("error"));
+    await expect(pending).rejects.toThrow(/could not be started. Reload the page/);
+    const unread = missing.rise(scenario);
+    ports[1]?.dispatchEvent(new Event("messageerror"));
+    await expect(unread).rejects.toThrow(/could not be read/);
   });
 });

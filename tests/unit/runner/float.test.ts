@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { compile } from "../../../src/document";
-import type { Scenario } from "../../../src/document";
+import { baitAt, compile, notYetAt, rowStages } from "../../../src/document";
+import type { Scenario, Stage } from "../../../src/document";
 import { staticsOf, submergedLever } from "../../../src/model/statics";
 import { readTub, righting } from "../../../src/runner/float";
-import { baitAt, notYetAt } from "../../../src/runner/stage";
 import { scenario } from "../ui-app/scenario";
 
 const plain = scenario((one) => {
@@ -49,6 +48,27 @@ describe("the bait at a stage", () => {
     expect(names.filter((name) => missing.includes(name))).toEqual([]);
     expect(baitAt(plain, bait, "dressed")).toBe(bait);
     expect(notYetAt(plain, bait, "dressed")).toEqual([]);
+  });
+
+  it("has a tub correction from the stage that was tested on: a weighed blank stays as it was weighed", () => {
+    const correction = {
+      name: "tub correction",
+      mass_g: 0.2,
+      shift_mm: [0, 0] as [number, number],
+      without: [...notYetAt(plain, bait, "closed")],
+    };
+    const corrected: Scenario = { ...plain, corrections: [correction] };
+    const { bait: whole } = compile(corrected);
+    const mass = (of: typeof bait): number => of.items.reduce((sum, row) => sum + row.mass, 0);
+    const more = (stage: Stage): number =>
+      mass(baitAt(corrected, whole, stage)) - mass(baitAt(plain, bait, stage));
+    for (const stage of ["blank", "sealed"] as const) expect(more(stage)).toBe(0);
+    // Nothing comes onto this bait on closing: laid out, it is the bait that was tested.
+    for (const stage of ["laid out", "closed", "painted", "dressed"] as const)
+      expect(more(stage)).toBeCloseTo(2e-4, 12);
+    const at = rowStages(corrected.bait, whole);
+    expect(at.filter((_, i) => whole.items[i]?.group === "corrections")).toEqual(["laid out"]);
+    expect(notYetAt(corrected, whole, "blank")).not.toContain("tub correction");
   });
 });
 

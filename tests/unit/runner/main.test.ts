@@ -7,12 +7,11 @@ import { serialize } from "../../../src/document";
 import type { Answer } from "../../../src/runner/answer";
 import { main } from "../../../src/runner/main";
 import { UsageError, parseOptions } from "../../../src/runner/options";
-import { attitudeWords, floatWords, floats, riseWords } from "../../../src/runner/words";
 import { sampleScenario } from "../document/sample";
 import type { Sample } from "../document/sample";
 
 /** The command in this process, over files that exist only here. */
-function command(args: readonly string[], files: Record<string, string> = {}) {
+function command(args: readonly string[], files: Record<string, string | Uint8Array> = {}) {
   const written: Record<string, string> = {};
   let out = "";
   let err = "";
@@ -22,7 +21,10 @@ function command(args: readonly string[], files: Record<string, string> = {}) {
     read: (file) => {
       const text = files[file];
       if (text === undefined) throw new Error("no such file");
-      return text;
+      return Buffer.from(text);
+    },
+    tryToWrite: (file) => {
+      if (file.startsWith("/nowhere/")) throw new Error("no such folder");
     },
     write: (file, text) => (written[file] = text),
   });
@@ -200,39 +202,6 @@ describe("the table", () => {
   });
 });
 
-describe("the words of the verdict", () => {
-  it("float, suspend, sink: ±0.05 g decides", () => {
-    expect([0.051, 0.05, 0, -0.05, -0.051].map(floats)).toEqual([
-      "floats",
-      "suspends",
-      "suspends",
-      "suspends",
-      "sinks",
-    ]);
-    expect(floatWords(0.37)).toBe("floats by 0.37 g");
-    expect(floatWords(-1.5)).toBe("sinks by 1.50 g");
-    expect(floatWords(-0.02)).toBe("suspends (0.02 g heavy, within ±0.05 g)");
-  });
-
-  it("attitude", () => {
-    expect([null, 0.4, -6, 12, 81, -60, 170].map(attitudeWords)).toEqual([
-      "rests in any attitude",
-      "rests level",
-      "rests nose-down by 6.0°",
-      "rests nose-up by 12.0°",
-      "hangs tail-down at 81.0°",
-      "hangs nose-down at 60.0°",
-      "rests belly-up, nose up",
-    ]);
-  });
-
-  it("rise", () => {
-    expect(riseWords({ speed_mm_s: 71, secondsPer300mm: 4.2 })).toBe("rises 300 mm in 4.2 s");
-    expect(riseWords({ speed_mm_s: -300, secondsPer300mm: 1 })).toBe("sinks 300 mm in 1.0 s");
-    expect(riseWords({ speed_mm_s: 0, secondsPer300mm: null })).toBe("stands");
-  });
-});
-
 describe("the recording as CSV", () => {
   it("has one row a frame, units in the header, and whole numbers of columns", () => {
     const { exit, written, out } = command(
@@ -273,6 +242,40 @@ describe("the recording as CSV", () => {
   });
 });
 
+describe("names that a terminal would obey", () => {
+  // Escape, bell, a line break, the 8-bit control sequence introducer, an override of direction, DEL.
+  const odd = "a\u001b[2Jb\u0007c\nd\u009be\u202ef\u007f";
+  // eslint-disable-next-line no-control-regex -- what a terminal obeys is what is looked for
+  const obeyed = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/;
+  const named = short((draft) => {
+    draft.name = odd;
+    draft.bait.coats[0]!.name = odd;
+  });
+
+  it("are written out in the table, on their line", () => {
+    const { exit, out } = command(["n.json", "--only", "statics"], { "n.json": named });
+    expect(exit).toBe(0);
+    expect(out).not.toMatch(obeyed);
+    expect(out.split("\n")[0]).toBe("a\\u001b[2Jb\\u0007c\\u000ad\\u009be\\u202ef\\u007f");
+    expect(out).toContain("  a\\u001b[2Jb\\u0007c\\u000ad\\u009be\\u202ef\\u007f ");
+  });
+
+  it("are escaped in the JSON, which reads back as the same name", () => {
+    const { out } = command(["n.json", "--only", "statics", "--json"], { "n.json": named });
+    expect(out.trimEnd()).not.toMatch(obeyed);
+    expect((JSON.parse(out) as Answer).scenario).toBe(odd);
+  });
+
+  it("are written out in what is said of a bad file, and in its name", () => {
+    const bad = JSON.stringify({ ...(JSON.parse(named) as object), [odd]: 1, water: odd });
+    const { err } = command([`${odd}.json`], { [`${odd}.json`]: bad });
+    expect(err).not.toMatch(obeyed);
+    expect(err.trimEnd().split("\n")).toHaveLength(2);
+    expect(command([`${odd}.json`]).err.split("\n")[0]).not.toMatch(obeyed);
+    expect(command(["--only", odd, "a"]).err.split("\n")[0]).not.toMatch(obeyed);
+  });
+});
+
 describe("what goes wrong", () => {
   it("a bad file: exit 2, its problems on standard error, nothing on standard output", () => {
     const { exit, out, err } = command(["b.json", "--json"], {
@@ -297,12 +300,41 @@ describe("what goes wrong", () => {
     const failing = main(["a.json", "--csv", "x", "--only", "water"], {
       out: () => undefined,
       err: (text) => (err += text),
-      read: () => files["a.json"],
+      read: () => Buffer.from(files["a.json"]),
+      tryToWrite: () => undefined,
       write: () => {
         throw new Error("disk full");
       },
     });
     expect({ failing, err }).toEqual({ failing: 1, err: "answer: disk full\n" });
+  });
+
+  it("a table that cannot be written: exit 2, before the run", () => {
+    const { exit, out, err, written } = command(["a.json", "--csv", "/nowhere/run.csv"], files);
+    expect({ exit, out, written }).toEqual({ exit: 2, out: "", written: {} });
+    expect(err).toMatch(/^answer: --csv: cannot write \/nowhere\/run\.csv: no such folder\. Name a file/);
+    const over = command(["a.json", "--csv", "./a.json"], files);
+    expect(over).toMatchObject({ exit: 2, out: "", written: {} });
+    expect(over.err).toMatch(/the scenario file itself/);
+  });
+
+  it("a file that is no UTF-8: exit 2, and where", () => {
+    const { exit, out, err } = command(["a.json"], { "a.json": Buffer.from([0x7b, 0x0a, 0x22, 0xe4, 0x22]) });
+    expect({ exit, out }).toEqual({ exit: 2, out: "" });
+    expect(err).toBe(
+      "a.json: The file (line 2, column 2): found the byte E4, which begins no character of UTF-8 here; " +
+        "allowed: text in UTF-8. Open it in a text editor, save it as UTF-8, and open it again.\n",
+    );
+  });
+
+  it("hundreds of problems: the first twenty, and how many more", () => {
+    const many = Object.fromEntries(Array.from({ length: 300 }, (_, i) => [`key${i}`, i]));
+    const { err } = command(["a.json"], {
+      "a.json": JSON.stringify({ ...(JSON.parse(files["a.json"]) as object), ...many }),
+    });
+    const lines = err.trimEnd().split("\n");
+    expect(lines).toHaveLength(21);
+    expect(lines.at(-1)).toBe("a.json: and 280 more");
   });
 
   it("--schema and --help need no file", () => {
@@ -334,12 +366,29 @@ describe("the command itself", () => {
     expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
     expect(JSON.parse(stdout)).toEqual(json(["a.json"]));
     expect(readFileSync(csv, "utf8")).toMatch(/^time_s,/);
-  }, 60_000);
+  });
+
+  it("leaves nothing behind, and an older table whole, where it does not come to write", () => {
+    const bad = join(folder, "bad.json");
+    writeFileSync(
+      bad,
+      short((draft) => void (draft.cadence = [])),
+    );
+    const older = join(folder, "older.csv");
+    writeFileSync(older, "older");
+    for (const csv of [join(folder, "none/run.csv"), folder]) {
+      const { status, stdout, stderr } = run([join(folder, "a.json"), "--csv", csv]);
+      expect({ status, stdout }).toEqual({ status: 2, stdout: "" });
+      expect(stderr).toContain(`cannot write ${csv}`);
+    }
+    expect(run([bad, "--csv", older]).status).toBe(2);
+    expect(readFileSync(older, "utf8")).toBe("older");
+  });
 
   it("reads standard input, and exits 2 on a bad one", () => {
     expect(run(["-", "--only", "water", "--json"], files["a.json"])).toMatchObject({ status: 0, stderr: "" });
     const bad = run(["-"], "{");
     expect(bad).toMatchObject({ status: 2, stdout: "" });
     expect(bad.stderr).toMatch(/line 1, column 2/);
-  }, 60_000);
+  });
 });

@@ -4,7 +4,7 @@ import { afterEach, describe, expect, test } from "vitest";
 import { compile, parseScenario } from "../../../src/document";
 import type { Scenario } from "../../../src/document";
 import { prepareTow, reach } from "../../../src/model/tow";
-import { changesBait, ModelClient, ReachPool, variableOf, withVariable } from "../../../src/runner";
+import { changesBait, ModelClient, variableOf, withVariable } from "../../../src/runner";
 import type { ReachCell, ReachMapJob, ReachVariable } from "../../../src/runner";
 import { reachLimit, ReachMapper } from "../../../src/runner/reach-map";
 import { createService } from "../../../src/runner/service";
@@ -141,26 +141,27 @@ describe("map", () => {
 });
 
 const open: MessagePort[] = [];
-const pools: ReachPool[] = [];
-function pool(): ReachPool {
-  const client = () =>
-    new ModelClient(() => {
+const clients: ModelClient[] = [];
+function two(): ModelClient {
+  const made = new ModelClient({
+    workers: 2,
+    start: () => {
       const { port1, port2 } = new MessageChannel();
       open.push(port1, port2);
       expose(createService(), port2);
       port1.start();
       return Object.assign(port1, { terminate: () => port1.close() });
-    });
-  const made = new ReachPool([client(), client()]);
-  pools.push(made);
+    },
+  });
+  clients.push(made);
   return made;
 }
 afterEach(() => {
-  for (const one of pools.splice(0)) one.close();
+  for (const one of clients.splice(0)) one.close();
   for (const port of open.splice(0)) port.close();
 });
 
-describe("pool", () => {
+describe("maps on two workers", () => {
   const map = job([
     { variable: "bibAngle", values: [30, 40, 50] },
     { variable: "speed", values: [0.7, 1.1] },
@@ -168,7 +169,7 @@ describe("pool", () => {
 
   test("two workers give the same cells as one pass, in their order, with progress", async () => {
     const heard: [number, number][] = [];
-    const cells = await pool().map(map, "map", (_, done, of) => heard.push([done, of]));
+    const cells = await two().map(map, "map", (_, done, of) => heard.push([done, of]));
     const mapper = new ReachMapper(map);
     expect(cells).toEqual(Array.from({ length: 6 }, (_, i) => mapper.cell(i)));
     expect(heard).toEqual([
@@ -179,7 +180,7 @@ describe("pool", () => {
   });
 
   test("a newer map and a cancel end the older, of which nothing more is heard", async () => {
-    const both = pool();
+    const both = two();
     const late: (readonly ReachCell[])[] = [];
     const older = both.map(map, "map", (cells) => late.push(cells));
     const newer = both.map(map, "map");
@@ -193,12 +194,12 @@ describe("pool", () => {
 
   test("a fault rejects with its message", async () => {
     const broken = { ...map, speed: 1, vary: [{ variable: "speed" as const, values: [0.5, -1] }] };
-    await expect(pool().map(broken, "map")).rejects.toThrow(/speed above 0 m\/s, not -1/);
+    await expect(two().map(broken, "map")).rejects.toThrow(/speed above 0 m\/s, not -1/);
   });
 
   test("calibration by a measured run", async () => {
     const depth = direct({ ...scenario, calibration: { bibFactor: 0.8 } }, 0.9).depth ?? NaN;
-    const found = await pool().calibrate(
+    const found = await two().calibrate(
       scenario,
       { speed: 0.9, lineOut: scenario.tackle.lineOut_m, depth },
       "calibrate",

@@ -8,6 +8,7 @@ import {
   stationOfPhi,
 } from "../../../src/model/shape";
 import type { ShapeSpec } from "../../../src/model/shape";
+import { immersion } from "../../../src/model/hydrostatics";
 import { block, ellipsoid, minnow } from "./bodies";
 
 const b = 0.01;
@@ -208,7 +209,7 @@ describe("refusals", () => {
     });
     expect(fin.volume).toBeGreaterThan(0);
     expect(Number.isFinite(fin.skinArea)).toBe(true);
-    expect(Number.isFinite(fin.immersion({ sin: 0, cos: 1, level: 0 }).skinCentroid.x)).toBe(true);
+    expect(Number.isFinite(immersion(fin, { sin: 0, cos: 1, level: 0 }).skinCentroid.x)).toBe(true);
     expect(shapeOf({ ...minnow, top: minnow.top.map((k) => ({ ...k, v: 0 })) }).volume).toBeGreaterThan(0);
   });
 });

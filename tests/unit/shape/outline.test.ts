@@ -1,14 +1,5 @@
 import { describe, expect, it } from "vitest";
-import {
-  insideOutline,
-  makeShape,
-  outline,
-  outlineCrossings,
-  planOutline,
-  reach,
-  sectionOutline,
-  shapeOf,
-} from "../../../src/model/shape";
+import { insideOutline, makeShape, outline, outlineCrossings, shapeOf } from "../../../src/model/shape";
 import { block, ellipsoid, minnow, round } from "./bodies";
 
 const area = (points: readonly { x: number; z: number }[]): number =>
@@ -32,8 +23,6 @@ describe("polygons for drawing", () => {
   it("encloses an ellipse's area", () => {
     const body = makeShape(ellipsoid(0.05, 0.01, 0.012));
     expect(area(outline(body, 400))).toBeCloseTo(Math.PI * 0.05 * 0.012, 7);
-    const plan = planOutline(body, 400).map((p) => ({ x: p.x, z: p.y }));
-    expect(Math.abs(area(plan))).toBeCloseTo(Math.PI * 0.05 * 0.01, 7);
   });
 
   it("repeats no point where the ends are closed", () => {
@@ -46,21 +35,6 @@ describe("polygons for drawing", () => {
     );
     const keys = points.map((p) => `${p.x} ${p.z}`);
     expect(new Set(keys).size).toBe(keys.length);
-  });
-
-  it("draws a section with its own area", () => {
-    const section = {
-      s: 0,
-      top: 3,
-      bottom: -2,
-      widest: 0.5,
-      halfBreadth: 1.5,
-      exponentAbove: 2,
-      exponentBelow: 2,
-    };
-    const points = sectionOutline(section, 720).map((p) => ({ x: p.y, z: p.z }));
-    expect(Math.abs(area(points))).toBeCloseTo((Math.PI / 2) * 1.5 * 2.5 * 2, 3);
-    expect(points[0]!.z).toBeCloseTo(3, 12);
   });
 });
 
@@ -130,25 +104,5 @@ describe("crossings with the side outline", () => {
         for (const share of [0.001, 0.2, 0.8, 0.999]) expect(at(share)).toBe(middle);
       }
     }
-  });
-});
-
-describe("reach", () => {
-  it("is the ellipse's support function", () => {
-    const [a, c] = [0.05, 0.012];
-    const body = makeShape(ellipsoid(a, 0.01, c));
-    for (let pitch = -3; pitch <= 3.1; pitch += 0.31) {
-      const [sin, cos] = [Math.sin(pitch), Math.cos(pitch)];
-      const { low, high } = reach(body, sin, cos);
-      const half = Math.hypot(a * sin, c * cos);
-      expect(low).toBeCloseTo(-a * sin - half, 9);
-      expect(high).toBeCloseTo(-a * sin + half, 9);
-    }
-  });
-
-  it("finds corners of blunt bodies", () => {
-    const { low, high } = reach(makeShape(round(0.06, () => 0.01)), 1, 0);
-    expect(low).toBeCloseTo(-0.06, 15);
-    expect(high).toBeCloseTo(0, 15);
   });
 });

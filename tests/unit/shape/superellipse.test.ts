@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { gamma, incompleteBeta } from "../../../src/model/base";
 import { quarter, quarterPart } from "../../../src/model/shape/superellipse";
+import { gamma, incompleteBeta } from "./beta";
 
 // Area and moment of the quarter up to u: adaptive quadrature of ∫y dt and ∫t·y dt with 25 digits (mpmath), by (n, u).
 const parts: [number, number, number, number][] = [
@@ -27,6 +27,22 @@ const part = (n: number, u: number) => {
   quarterPart(n, u, c, m, out);
   return out;
 };
+
+describe("the functions it is tested against", () => {
+  it("agree with the reference", () => {
+    // scipy.special 1.17.1 betainc
+    const beta: [number, number, number, number][] = [
+      [0.3, 0.5, 1.5, 0.6607459491435457],
+      [1e-6, 0.1, 1.1, 0.25482448310245664],
+      [0.5, 0.2, 1.1, 0.8857904121578624],
+      [0.9, 0.25, 1.25, 0.9873295440548732],
+      [0.99, 1, 2, 0.9999],
+      [0.05, 3, 0.5, 3.9817687255359184e-5],
+    ];
+    for (const [x, a, b, v] of beta) expect(incompleteBeta(x, a, b) / v).toBeCloseTo(1, 12);
+    expect(gamma(5)).toBeCloseTo(24, 11);
+  });
+});
 
 describe("quarter superellipse", () => {
   it("has the full integrals of Dirichlet's formula", () => {

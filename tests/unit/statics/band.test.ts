@@ -3,7 +3,7 @@ import { assemble } from "../../../src/model/bait";
 import type { BaitSpec, BenchReading } from "../../../src/model/bait";
 import { density } from "../../../src/model/water";
 import { band, staticsOf } from "../../../src/model/statics";
-import { Uncertain } from "../../../src/model/statics/uncertain";
+import { noDraw, Uncertain } from "../../../src/model/statics/uncertain";
 import { at, ELLIPSOID, ELLIPSOID_VOLUME, g, make, MINNOW, mm, stuff } from "../bait/fixtures";
 
 const WATER = 998.2;
@@ -40,7 +40,7 @@ describe("the account as a function of its inputs", () => {
       const bait = assemble({ ...MINNOW, bench });
       const s = staticsOf(bait, WATER);
       const model = new Uncertain(bait, WATER);
-      const draw = model.draw(new Float64Array(model.size), { netBuoyancy: 0, pitch: 0, BG: 0 });
+      const draw = model.draw(new Float64Array(model.size), noDraw());
       expect(draw.netBuoyancy).toBeCloseTo(s.netBuoyancy, 15);
       expect(draw.pitch).toBeCloseTo(s.rest.pitch ?? NaN, 12);
       expect(draw.BG).toBeCloseTo(s.BG, 15);
@@ -55,7 +55,7 @@ describe("the account as a function of its inputs", () => {
     const x = new Float64Array(model.size);
     // Breadth one standard deviation up: 0.2 mm of 20 mm.
     x[model.labels.indexOf("body: breadth")] = 1;
-    const draw = model.draw(x, { netBuoyancy: 0, pitch: 0, BG: 0 });
+    const draw = model.draw(x, noDraw());
     const edges = ELLIPSOID.edges;
     const broader = make(
       { ...edges, halfBreadth: (phi) => 1.01 * edges.halfBreadth(phi) },
@@ -91,11 +91,70 @@ describe("bands", () => {
     expect(Math.abs(chance - 0.158655)).toBeLessThan(4 * 0.0037);
   });
 
+  it("a material that is published to vary more than its class errs by its own spread, unless the file says", () => {
+    const deviation = (spread: number, more: Partial<BaitSpec["uncertainty"]> = {}): number =>
+      band(
+        make(ELLIPSOID, {
+          body: { ...stuff("light wood", 160, "wood"), spread },
+          uncertainty: { ...exact, wood: 0.1, ...more },
+        }),
+        WATER,
+      ).netDeviation /
+      (160 * ELLIPSOID_VOLUME);
+    expect(Math.abs(deviation(0.17) / 0.17 - 1)).toBeLessThan(DEVIATION);
+    // A table that knows many printed means of one wood does not know the single board better than the class.
+    expect(Math.abs(deviation(0.03) / 0.1 - 1)).toBeLessThan(DEVIATION);
+    expect(Math.abs(deviation(0.17, { given: ["wood"] }) / 0.1 - 1)).toBeLessThan(DEVIATION);
+  });
+
   it("drawn lengths: 0.2 mm of length, height and breadth each by itself", () => {
     const bait = make(ELLIPSOID, { uncertainty: { ...exact, drawnLength: 0.2 * mm } });
     const net = staticsOf(bait, WATER).netBuoyancy;
     const relative = Math.hypot(0.2 / 100, 0.2 / 24, 0.2 / 20);
     expect(Math.abs(band(bait, WATER).netDeviation / (net * relative) - 1)).toBeLessThan(DEVIATION);
+  });
+
+  it("a body as thin as its drawing error, coated, has a band of numbers", () => {
+    // 0.4 mm thick with 0.2 mm of error: two standard deviations down a normal error would make it less than nothing.
+    const edges = {
+      ...ELLIPSOID.edges,
+      halfBreadth: (phi: number) => 0.02 * ELLIPSOID.edges.halfBreadth(phi),
+    };
+    const bait = make(edges, {
+      coats: [{ name: "c", thickness: 0.05 * mm, mass: null, stuff: stuff("e", 1100, "other") }],
+      uncertainty: { ...exact, drawnLength: 0.2 * mm },
+    });
+    expect(2 * bait.drawn.maxHalfBreadth).toBeCloseTo(0.4 * mm, 6);
+    const b = band(bait, WATER);
+    expect([...b.netBuoyancy, b.netDeviation].every(Number.isFinite)).toBe(true);
+    for (const c of b.contributions) expect(Number.isFinite(c.netBuoyancy)).toBe(true);
+    // The breadth alone has a standard deviation of half of itself: so has what the bare body adds to the net buoyancy, and
+    // the skin of so thin a body hardly knows of its breadth.
+    const bare = bait.drawn.volume * (WATER - 400);
+    expect(Math.abs(b.netDeviation / (bare * 0.5) - 1)).toBeLessThan(0.05);
+    // Less wood than none is in no draw: all of the body gone leaves its coat and nothing else.
+    const coat = bait.items.find((i) => i.group === "coats");
+    expect(b.netBuoyancy[0]).toBeGreaterThan(WATER * (coat?.displaced ?? 0) - (coat?.mass ?? 0));
+  });
+
+  it("an error larger than the body itself still gives a band of numbers", () => {
+    const bait = make(ELLIPSOID, {
+      ballast: [
+        {
+          name: "b",
+          at: at(50, 0),
+          mass: 1 * g,
+          stuff: stuff("lead", 11350),
+          where: "inside",
+          hole: 0.2e-6,
+          filler: 1000,
+        },
+      ],
+      uncertainty: { ...exact, drawnLength: 20 * mm },
+    });
+    const b = band(bait, WATER);
+    expect([...b.netBuoyancy, b.netDeviation, b.chanceOfSinking].every(Number.isFinite)).toBe(true);
+    for (const c of b.contributions) expect(Number.isFinite(c.netBuoyancy)).toBe(true);
   });
 
   it("an unweighed hook errs by 25 %, a weighed one by its scale, one weighed on the bench by the bench", () => {

@@ -18,6 +18,7 @@ import {
   stuff,
 } from "../bait/fixtures";
 import { assemble } from "../../../src/model/bait";
+import { immersion } from "../../../src/model/hydrostatics";
 
 const point = (mass: number, station: number, height: number): FittingSpec => ({
   name: "weight",
@@ -116,7 +117,7 @@ describe("floating", () => {
     if (!afloat) throw new Error("it sinks");
     expect(afloat.surface.level).toBeLessThan(0);
     // What the body has under is the total less the hook's own volume.
-    const under = bait.shape.immersion(afloat.surface).volume;
+    const under = immersion(bait.shape, afloat.surface).volume;
     expect(under + (0.2 * g) / 7820).toBeCloseTo(afloat.volume, 15);
   });
 
@@ -135,7 +136,7 @@ describe("floating", () => {
     const afloat = new Floater(bait, 1000).at(0);
     if (!afloat) throw new Error("it sinks");
     const z = afloat.surface.level;
-    const body = bait.shape.immersion(afloat.surface, { skin: true });
+    const body = immersion(bait.shape, afloat.surface, { skin: true });
     const volume = 1e-6; // 0.1 g of 100 kg/m³
     const R = Math.cbrt((3 * volume) / (4 * Math.PI));
     const cap = Math.min(2 * R, Math.max(0, z + R));
@@ -217,6 +218,39 @@ describe("several stable trims", () => {
       expect(Math.abs(a.lever)).toBeLessThan(1e-11);
     }
     expect([found, ...found.others]).toHaveLength(brute(new Floater(bait, 1000)).length);
+  });
+});
+
+describe("a hollow in the lever of a half-immersed ellipsoid, by closed form", () => {
+  /** d/dθ by a central difference: to 1e-9 here. */
+  const slope = (f: (p: number) => number, p: number): number => (f(p + 1e-5) - f(p - 1e-5)) / 2e-5;
+  const form = (p: number): number => half(p, 0, 0).lever;
+
+  // G is put where the lever turns at a trim, `depth` beyond zero: stable trims stand on one side of it.
+  it.each(
+    [0.08, 0.007, 0.002].flatMap((depth) =>
+      [-162, -98, -56, -37.5, 24, 41, 98, 139, 155].map((degrees) => ({ depth, degrees })),
+    ),
+  )("$depth mm deep, at $degrees°", ({ depth, degrees }) => {
+    const trim = degrees * deg;
+    const [cos, sin] = [Math.cos(trim), Math.sin(trim)];
+    // A lever that curves up has its hollow below zero. Its curvature hardly depends on a lever this small.
+    const curvature = slope((p) => slope(form, p), trim) + form(trim);
+    const beyond = -Math.sign(curvature) * depth * mm;
+    const [l, t] = [form(trim) - beyond, slope(form, trim)];
+    const G = { x: l * cos - t * sin, z: -l * sin - t * cos };
+    const lever = (p: number): number => half(p, G.x, G.z).lever;
+    expect(lever(trim)).toBeCloseTo(beyond, 12);
+    expect(Math.abs(slope(lever, trim))).toBeLessThan(1e-8);
+
+    // A weight without volume, a quarter of the body: G is at 1/5 of its place from the middle.
+    const weight = { ...point(MASS / 4, 50 - (5 * G.x) / mm, (5 * G.z) / mm), where: "outside" as const };
+    const bait = make(ELLIPSOID, { fittings: [weight] });
+    const found = new Floater(bait, (2 * 1.25 * MASS) / ELLIPSOID_VOLUME).equilibrium();
+    if (!found) throw new Error("it sinks");
+    const all = [found, ...found.others].map(({ pitch }) => pitch);
+    expect(all).toHaveLength(countStable(lever, 36_000));
+    for (const pitch of all) expect(Math.abs(lever(pitch))).toBeLessThan(1e-7);
   });
 });
 

@@ -7,20 +7,35 @@ describe("the tally of test cases", () => {
   it("counts Vitest's cases by what became of them", () => {
     const report = {
       testResults: [
-        { status: "passed", assertionResults: cases("passed", "passed", "skipped", "todo") },
-        { status: "failed", assertionResults: cases("passed", "failed") },
+        {
+          name: "/a/tests/unit/b.test.ts",
+          status: "passed",
+          assertionResults: cases("passed", "skipped", "todo"),
+        },
+        {
+          name: "C:\\a\\tests\\unit\\c.test.ts",
+          status: "failed",
+          assertionResults: cases("passed", "failed"),
+        },
+        {
+          name: "/a/tests/golden/unit.test.ts",
+          status: "passed",
+          assertionResults: cases("passed", "passed"),
+        },
       ],
     };
-    expect(fromVitest(report)).toEqual({ passed: 3, failed: 1, skipped: 2 });
+    expect(fromVitest(report, "unit")).toEqual({ passed: 2, failed: 1, skipped: 2 });
+    expect(fromVitest(report, "golden")).toEqual({ passed: 2, failed: 0, skipped: 0 });
+    expect(fromVitest(report, "rules")).toEqual({ passed: 0, failed: 0, skipped: 0 });
   });
   it("counts a file that broke before or beside its cases as failed", () => {
     const report = {
       testResults: [
-        { status: "failed", assertionResults: [] },
-        { status: "failed", assertionResults: cases("passed") },
+        { name: "/tests/unit/a.test.ts", status: "failed", assertionResults: [] },
+        { name: "/tests/unit/b.test.ts", status: "failed", assertionResults: cases("passed") },
       ],
     };
-    expect(fromVitest(report)).toEqual({ passed: 1, failed: 2, skipped: 0 });
+    expect(fromVitest(report, "unit")).toEqual({ passed: 1, failed: 2, skipped: 0 });
   });
   it("counts a browser case that passed only on a second try as failed", () => {
     expect(fromPlaywright({ stats: { expected: 5, unexpected: 1, flaky: 2, skipped: 3 } })).toEqual({

@@ -20,6 +20,12 @@ describe("numbers on the screen", () => {
     expect(metric.show(-0.001, "g", 2, true)).toBe("0.00\u202fg");
   });
 
+  test("in words of the model stand in the person's units too", () => {
+    const said = "The wall is 1.27 mm, 25.4 mm above 3 mL.";
+    expect(metric.told(said)).toBe(said);
+    expect(inches.told(said)).toBe("The wall is 0.0500\u202fin, 1.000\u202fin above 3 mL.");
+  });
+
   test("that are none are refused, not shown", () => {
     expect(() => metric.show(NaN, "g", 2)).toThrow();
   });
@@ -65,13 +71,14 @@ describe("typing", () => {
 
 describe("what an earlier visit left", () => {
   test("odd entries fall back one by one", () => {
-    expect(readSaved('{"theme":"dark","units":{"length":"ell","mass":"oz"},"dismissed":["lead",3]}')).toEqual(
-      {
-        theme: "dark",
-        units: { length: "mm", mass: "oz", temperature: "°C" },
-        dismissed: ["lead"],
-      },
-    );
+    expect(
+      readSaved('{"theme":"dark","units":{"length":"ell","mass":"oz"},"dismissed":["lead",3],"guide":7}'),
+    ).toEqual({
+      theme: "dark",
+      units: { length: "mm", mass: "oz", temperature: "°C" },
+      dismissed: ["lead"],
+      guide: null,
+    });
     for (const text of [null, "", "no json", "[]", "3", "null"]) expect(readSaved(text).theme).toBe("auto");
   });
 

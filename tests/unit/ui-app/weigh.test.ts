@@ -4,7 +4,7 @@ import { compile, parseScenario, readBox } from "../../../src/document";
 import type { BoxThing, Scenario } from "../../../src/document";
 import { staticsOf } from "../../../src/model/statics";
 import { accountByStage, otherwise, withStage, withWeighed } from "../../../src/ui/views/weigh/account";
-import { drawnVolume, tidyMean } from "../../../src/ui/views/weigh/bench";
+import { drawnVolume, tidyMean } from "../../../src/ui/views/weigh/readings";
 import { withoutBallast } from "../../../src/ui/views/weigh/plan";
 import { draftOf, emptyDraft, thingOf } from "../../../src/ui/views/weigh/things";
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { parseScenario, serialize } from "../../../src/document";
-import { bodyInputs, waterInputs, ballastInputs } from "../../../src/ui/state/inputs";
+import { movePoints, parseScenario, serialize } from "../../../src/document";
+import type { Scenario } from "../../../src/document";
+import { bodyInputs, partSections, waterInputs } from "../../../src/ui/state/inputs";
 import type { Input } from "../../../src/ui/state/inputs";
 import { Workspace } from "../../../src/ui/state/workspace.svelte";
 import { scenario } from "./scenario";
@@ -9,7 +10,7 @@ function inputOf(work: Workspace, id: string): Input {
   const all = [
     ...waterInputs(work.scenario),
     ...bodyInputs(work.scenario),
-    ...ballastInputs(work.scenario),
+    ...partSections(work.scenario).flatMap(({ groups }) => groups),
   ].flatMap((group) => group.inputs);
   const found = all.find((input) => input.id === id);
   if (found === undefined) throw new Error(`no input ${id}`);
@@ -76,22 +77,51 @@ describe("the open document", () => {
     expect(work.refusal).toBeNull();
   });
 
-  test("undo goes back over an opened document, lineage and all", () => {
+  test("an opened document has steps of undo of its own", () => {
     const work = new Workspace(scenario());
     work.turn(inputOf(work, TEMPERATURE), 20);
     work.settle();
-    const before = work.scenario;
-    const lineage = work.lineage;
+    const { trail, scenario: before, lineage, inFile } = work;
     const other = scenario((plain) => {
       plain.name = "Other";
     });
-    work.replace("open Other", other, true);
+    work.open(other);
     expect(work.changed).toBe(false);
     expect(work.lineage).not.toBe(lineage);
+    expect(work.undoLabel).toBeNull();
     work.undo();
-    expect(work.scenario).toEqual(before);
-    expect(work.lineage).toBe(lineage);
+    expect(work.scenario).toBe(other);
+    work.open(before, { trail, inFile });
     expect(work.changed).toBe(true);
+    work.undo();
+    expect(work.scenario).toEqual(scenario());
+    expect(work.changed).toBe(false);
+  });
+
+  test("a damaged step of undo is said, and the document stays", () => {
+    const one = scenario();
+    const delta = [{ at: ["water", "temperature_C"], from: 900, to: one.water.temperature_C }];
+    const work = new Workspace(one, { trail: { past: [{ label: "heat", delta }], future: [] } });
+    work.undo();
+    expect(work.scenario).toBe(one);
+    expect(work.refusal?.text).toMatch(/damaged/);
+    expect(work.undoLabel).toBeNull();
+  });
+
+  test("what another tab did comes in as a step that can be undone", () => {
+    const work = new Workspace(scenario());
+    const lineage = work.lineage;
+    const delta = [{ at: ["name"], from: work.scenario.name, to: "Renamed there" }];
+    work.adopt(
+      { ...work.scenario, name: "Renamed there" },
+      {
+        trail: { past: [{ label: "rename", delta }], future: [] },
+        inFile: work.inFile,
+      },
+    );
+    expect([work.scenario.name, work.lineage, work.changed]).toEqual(["Renamed there", lineage, true]);
+    work.undo();
+    expect(work.changed).toBe(false);
   });
 
   test("saved text reads back as the same document", () => {
@@ -103,5 +133,47 @@ describe("the open document", () => {
     work.markSaved();
     expect(work.changed).toBe(false);
     expect(serialize(work.scenario)).toBe(work.text());
+  });
+});
+
+describe("a hand on the drawing", () => {
+  const lift = (by: number) => (from: Scenario) => movePoints(from, "top", [1], [0, by]);
+
+  test("a drawing that is refused waits to be mended; the document and its figures are the last good ones", () => {
+    const one = scenario();
+    const work = new Workspace(one);
+    expect(work.move("drag", "move a point", lift(1))).toBe(true);
+    const good = work.now;
+    expect(work.move("drag", "move a point", lift(-30))).toBe(false);
+    expect(work.now).toBe(good);
+    expect(work.tried?.scenario.bait.top[1]?.[1]).toBe(-21);
+    expect(work.tried?.problems[0]?.path).toMatch(/^bait\.top/);
+    work.settle();
+    // Released there: nothing of the drag is in the document, and the next move begins where the hand left it.
+    expect(work.scenario).toBe(one);
+    expect(work.move("next", "move a point", lift(31))).toBe(true);
+    work.settle();
+    expect(work.scenario.bait.top[1]?.[1]).toBe(10);
+    expect(work.tried).toBeNull();
+    const text = serialize(one);
+    work.undo();
+    expect(work.text()).toBe(text);
+    expect(work.undoLabel).toBeNull();
+  });
+
+  test("undo first takes back what was refused; dropping a running drag leaves no step", () => {
+    const one = scenario();
+    const work = new Workspace(one);
+    work.move("drag", "move a point", lift(-30));
+    work.settle();
+    expect(work.undoLabel).toBe("move a point");
+    work.undo();
+    expect(work.tried).toBeNull();
+    expect(work.undoLabel).toBeNull();
+    work.move("drag", "move a point", lift(2));
+    work.drop();
+    expect(work.scenario).toBe(one);
+    expect(work.undoLabel).toBeNull();
+    expect(work.changed).toBe(false);
   });
 });

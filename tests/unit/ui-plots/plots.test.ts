@@ -10,7 +10,6 @@ import {
   valueText,
 } from "../../../src/ui/plots/axes";
 import { decimate, nearestIndex, rangeOf } from "../../../src/ui/plots/decimate";
-import { recordingCSV } from "../../../src/ui/plots/files";
 import type { Series } from "../../../src/ui/plots";
 
 const times = (n: number, rate = 60): Float64Array => Float64Array.from({ length: n }, (_, i) => i / rate);
@@ -183,29 +182,5 @@ describe("axes", () => {
     );
     expect(first?.text).toEqual({ x: 50, row: 0, ends: false });
     expect(second?.text).toEqual({ x: 250, row: 0, ends: false });
-  });
-});
-
-describe("recordingCSV", () => {
-  const recording = (depth: number[]): Parameters<typeof recordingCSV>[0] => ({
-    frames: depth.length,
-    frameRate: 50,
-    channel: (name) =>
-      Float64Array.from(depth, (d) => (name === "depth" ? d : name === "pitch" ? Math.PI / 6 : 0.25)),
-  });
-
-  test("units in the header, a row a frame, numbers unrounded", () => {
-    const lines = recordingCSV(recording([0.1, 1 / 3])).split("\n");
-    expect(lines[0]).toBe("time_s,depth_m,pitch_deg,speed_m_s,tension_N");
-    const [time, depth, pitch, speed] = (lines[2] ?? "").split(",").map(Number);
-    expect(time).toBe(0.02);
-    expect(depth).toBe(1 / 3);
-    expect(pitch).toBeCloseTo(30, 12);
-    expect(speed).toBe(0.25);
-    expect(lines.at(-1)).toBe("");
-  });
-
-  test("refuses a number that is none", () => {
-    expect(() => recordingCSV(recording([0, Number.NaN]))).toThrow(/frame 1/);
   });
 });

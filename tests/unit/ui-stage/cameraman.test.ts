@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { closeScale, rulerSizes, scaleLimits, toScreen } from "../../../src/ui/stage/camera";
+import { closeScale, scaleLimits } from "../../../src/ui/stage/camera";
 import { Cameraman, type Subject } from "../../../src/ui/stage/cameraman.svelte";
-import { sceneOf } from "../../../src/ui/stage/scene";
-import { bait } from "./bait";
+import { sceneOf, rulerSizes, toScreen } from "../../../src/drawing";
+import { bait } from "../drawing/bait";
 
 const scene = sceneOf(bait, null, 3);
 const size = { width: 900, height: 470 };

@@ -1,16 +1,17 @@
 import { BOX_MARGIN, type Body } from "./planck";
 
-/** A body's boxes are looked at again when it has moved by this much, turns included, m. */
+/** A body's boxes are updated when it has moved by this much, turning included, m. */
 const STRIDE = BOX_MARGIN / 5;
 
 /**
- * Lets the engine look at the boxes round a body's fixtures only when the body has gone a stride since it last looked, not in
- * every step. No contact is lost by it. A shape then sticks out of its wide box by a stride at most, and
+ * Skips the engine's update of a body's bounding boxes (its broad phase) until the body has moved by STRIDE. This misses no
+ * contact, because a shape then sticks out of its wide box by STRIDE at most, and
  *
  *  - the ground's boxes are wider than the ground by more than that;
- *  - bodies that stay within `apart` of each other (balls and their chamber) are held by boxes made at two moments. For these
- *    not to overlap, between the two moments one body would have had to go 2·margin − `apart` − stride, and its own box would
- *    have been made anew after margin + stride. So `apart` must be below margin − 2 strides; else every step looks.
+ *  - bodies that stay within `apart` of each other (balls and their chamber) may have boxes made at two different moments.
+ *    For these boxes not to overlap, one body would have had to move by 2·margin − `apart` − stride between the two
+ *    moments, and its own box would have been made anew after margin + stride. So `apart` must be below margin − 2 strides;
+ *    else the boxes are updated in every step.
  *
  * @param apart greatest distance, in any direction, of bodies that meet and move together, m
  */

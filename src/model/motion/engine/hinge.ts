@@ -24,9 +24,9 @@ export interface HingePlan {
 }
 
 /**
- * The engine's revolute joint without limits and motor, for bodies whose centres are at their origins: the same sums in the
- * same order, to the last bit, but in plain numbers. The engine's own makes small objects for each vector, which took an
- * eighth of the time of a bait with two hooks on its line.
+ * The engine's revolute joint without limits and motor, for bodies whose centres are at their origins. It does the same
+ * sums in the same order, to the last bit, but in plain numbers. The engine's own joint makes small objects for each
+ * vector; that took an eighth of the time of a bait with two hooks on its line.
  */
 export class Hinge extends RevoluteJoint {
   readonly #a: Body & Solved;
@@ -38,7 +38,7 @@ export class Hinge extends RevoluteJoint {
   #ay = 0;
   #bx = 0;
   #by = 0;
-  /** What a pull at the pin moves: inverse mass, symmetric, 1/kg, and one over its determinant. */
+  /** How a pull at the pin moves it: inverse mass, symmetric, 1/kg, and one over its determinant. */
   #xx = 0;
   #xy = 0;
   #yy = 0;

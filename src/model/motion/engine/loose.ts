@@ -6,12 +6,15 @@ import { type Body, Circle, type Fixture, Polygon, SKIN, type World } from "./pl
 /** Friction and restitution of balls on their chamber and on each other. Common practice, no source. */
 const BALL_CONTACT = { friction: 0.2, restitution: 0.4 };
 
-/** Thickness of a chamber's walls in balls: thin walls would let a ball through that is squeezed past its middle. */
+/**
+ * Thickness of a chamber's walls in ball diameters: a ball that is squeezed past the middle of a thin wall would go
+ * through.
+ */
 const WALL_THICKNESS = 3;
 
 /**
- * A chamber lower than this many balls keeps them in file: none can pass another, and none can touch the next but one, which
- * takes 1 + √¾ = 1.87 balls of height (three that touch each other).
+ * In a chamber lower than this many diameters the balls stay in file. No ball can pass another, and none can touch the next
+ * but one: that takes 1 + √¾ = 1.87 diameters of height (three balls that touch each other).
  */
 const FILE_HEIGHT = 1.8;
 
@@ -23,9 +26,10 @@ interface LoosePlan {
 }
 
 /**
- * Gives the bait the walls of its chambers and sets the loose balls in them; the balls come in the order of the plan. What
- * meets what is told pair by pair: each ball its chamber's walls and the balls of its lane, or, where they lie in file, only
- * its neighbours and the end walls only the outermost. A pair that can't meet costs the engine nearly as much as one that does.
+ * Gives the bait the walls of its chambers and puts the loose balls into them; the balls come in the order of the plan.
+ * What meets what is set pair by pair: each ball meets its chamber's walls and the balls of its lane. In file it meets only
+ * its neighbours, and the end walls meet only the outermost ball. (A pair that cannot meet costs the engine nearly as much
+ * as one that can.)
  *
  * @param toWorld world place of a place in the body frame, m
  */
@@ -92,7 +96,7 @@ function addWalls(
   G: Vec,
   thick: number,
 ): Record<"nose" | "tail" | "floor" | "roof", Choosy> {
-  // A ball meets the wall at the engine's skin: the box is made larger by it, so that it meets the drawn face.
+  // A ball meets the wall at the engine's skin: so the box is made larger by it, and the ball meets the drawn face.
   const left = -chamber.to - SKIN - G.x;
   const right = -chamber.from + SKIN - G.x;
   const low = chamber.height - chamber.tall / 2 - SKIN - G.z;

@@ -1,6 +1,6 @@
 /**
- * The door to the physics engine: the only file that imports planck. The order of these imports matters (steady-on), and
- * so do the settings: they are read when shapes are made, so they stand here, before any.
+ * The only file that imports the physics engine, planck. The order of these imports matters (steady-on). So do the
+ * settings: shapes read them when they are made, so they stand here, before any shape.
  */
 import "./steady-on";
 import * as planck from "planck";
@@ -11,13 +11,13 @@ import { sin } from "../../base";
 export { Circle, Edge, Polygon, RevoluteJoint, World } from "planck";
 export type { Body, Fixture, Joint, TimeStep } from "planck";
 
-/** How much wider than what they hold the engine makes its boxes, m. Wide ones are seldom made anew. */
+/** The engine makes its boxes wider than their contents by this, m. Wide boxes seldom have to be made anew. */
 export const BOX_MARGIN = 0.1;
 
 /** Corners that a hull may have: the engine's own scratch is made for these, before any setting can change. */
 export const HULL_CORNERS = 12;
 
-/** How far joints and contacts may be off, m. */
+/** Greatest error of joints and contacts, m. */
 export const SLOP = 2e-5;
 
 // Tolerances for a 10 cm body with 4 mm balls, in metres: the engine's own are for bodies of 0.1–10 m (its contact slop
@@ -34,8 +34,8 @@ Object.assign(planck.Settings, {
 export const SKIN = planck.Settings.polygonRadius;
 
 /**
- * Whether the engine runs on base's sine: where an argument is found at which the built-in one differs in a bit, the
- * engine's must be base's. (Where none is found they are the same.)
+ * True where the engine uses base's sine. Where an argument is found at which the built-in one differs in a bit, the
+ * engine's must equal base's. (Where none is found, the two are the same.)
  */
 export function engineIsSteady(): boolean {
   for (let i = 1; i <= 4096; i++) {

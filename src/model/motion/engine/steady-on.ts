@@ -1,6 +1,6 @@
 // Runs before the engine's own module (see planck.ts): it takes sin, cos and atan2 from Math once, when it loads, and the
 // built-in ones differ in the last bit from one JavaScript engine to another. `steady-off` puts them back.
-import { atan2 } from "./atan2";
+import { atan2 } from "../../base";
 import { keptCos, keptSin } from "./turns";
 
 // eslint-disable-next-line no-restricted-properties -- kept only to be put back

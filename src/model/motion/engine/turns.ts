@@ -1,8 +1,8 @@
 import { cos, sin } from "../../base";
 
 /**
- * Base's sine and cosine, bit for bit, with the last few angles kept: in each step the engine turns both bodies of every
- * contact and joint anew, and they have the same few angles.
+ * Base's sine and cosine, bit for bit, with the last few angles stored: in each step the engine turns both bodies of every
+ * contact and joint anew, and these have few different angles.
  */
 const SLOTS = 64;
 const angles = new Float64Array(SLOTS).fill(NaN);

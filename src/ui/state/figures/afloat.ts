@@ -8,7 +8,7 @@ export function floatFigures({ statics }: Worked): readonly Figure[] {
   const GM = millimetres(floating.GM);
   const over = floating.GM <= 0;
   const roll = over
-    ? "lies on its side"
+    ? "rolls over; drawn held upright"
     : attitudeWords(trim) === "belly up"
       ? "stays belly up"
       : "stays upright";
@@ -37,7 +37,11 @@ export function floatFigures({ statics }: Worked): readonly Figure[] {
           })),
         ],
         source: `${HYDROSTATICS} Hooks hang under water at their eyes.`,
-        ...(over ? { note: "Held from rolling: by itself this bait lies on its side." } : {}),
+        ...(over
+          ? {
+              note: "Drawn held from rolling: let go, this bait rolls over. The model moves in one plane and does not show it.",
+            }
+          : {}),
       }),
     },
     {
@@ -79,7 +83,7 @@ export function floatFigures({ statics }: Worked): readonly Figure[] {
         inputs: [
           {
             name: "I_T, waterline's second moment across",
-            value: `${(floating.waterplaneIT * 1e12).toFixed(0)} mm⁴`,
+            value: units.showSI(floating.waterplaneIT, "mm⁴", 0),
           },
           { name: "V, immersed", value: units.show(millilitres(floating.volume), "mL", 3) },
           {

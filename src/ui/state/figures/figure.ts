@@ -7,6 +7,8 @@ import type { Why } from "../why.svelte";
 export interface Figure {
   readonly key: string;
   readonly label: string;
+  /** The label where it holds a length, in the unit shown. */
+  readonly labelIn?: (units: Units) => string;
   /** In `unit`; null where there is no such number, and `words` then says why. */
   readonly value: number | null;
   readonly unit: ShownUnit;

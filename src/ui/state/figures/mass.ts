@@ -1,4 +1,5 @@
 import type { Worked } from "../workspace.svelte";
+import { formatIn } from "../../../units";
 import { type Figure, grams, millilitres, WATER } from "./figure";
 
 export function massFigures({ statics, compiled }: Worked): readonly Figure[] {
@@ -20,7 +21,7 @@ export function massFigures({ statics, compiled }: Worked): readonly Figure[] {
           "Everything fitted, in air: body less what is cut out of it, ballast, wire, bib, hooks, rings, coats.",
         formula: "Σm = ρ_body · (V_body − ΣV_removed) + Σm_items",
         inputs: [
-          { name: "body density", value: units.show(compiled.bait.bodyDensity / 1e3, "g/mL", 4) },
+          { name: "body density", value: units.showSI(compiled.bait.bodyDensity, "g/mL", 4) },
           { name: "volume of the bare body", value: units.show(millilitres(statics.bodyVolume), "mL", 3) },
           {
             name: "removed from it",
@@ -75,7 +76,7 @@ export function massFigures({ statics, compiled }: Worked): readonly Figure[] {
         inputs: [
           { name: "temperature", value: units.show(compiled.water.temperature, "°C", 1) },
           { name: "salinity", value: units.show(compiled.water.salinity, "g/kg", 1) },
-          { name: "viscosity", value: `${(compiled.water.viscosity * 1e3).toFixed(4)} mPa·s` },
+          { name: "viscosity", value: formatIn(compiled.water.viscosity, "mPa_s", 4) },
         ],
         source: `${WATER} Viscosity: Sharqawy, Lienhard & Zubair 2010.`,
       }),

@@ -2,6 +2,7 @@ import type { Band, Statics } from "../../../model/statics";
 import { floats, SUSPENDS_WITHIN_G } from "../../../runner";
 import type { Units } from "../units";
 import type { Worked } from "../workspace.svelte";
+import { fromSI } from "../../../units";
 import { type Figure, grams, millilitres, WATER } from "./figure";
 
 /** The verdict as one spoken sentence: the live region and the page's title. */
@@ -74,7 +75,7 @@ const MONTE_CARLO =
 
 /** `band` is null while it is being worked out. */
 export function chanceFigure({ statics }: Worked, band: Band | null): Figure {
-  const chance = band === null ? null : 100 * band.chanceOfSinking;
+  const chance = band === null ? null : fromSI(band.chanceOfSinking, "percent");
   return {
     key: "chance",
     label: "Chance of sinking",
@@ -90,7 +91,7 @@ export function chanceFigure({ statics }: Worked, band: Band | null): Figure {
         "No density, mass or length is known exactly. Drawn at random within what is not known, this share of the baits made to these numbers would sink.",
       formula: "share of samples with net < 0; the band holds 95 % of them",
       inputs: [
-        { name: "net buoyancy as reckoned", value: units.show(grams(statics.netBuoyancy), "g", 3, true) },
+        { name: "net buoyancy as calculated", value: units.show(grams(statics.netBuoyancy), "g", 3, true) },
         ...(band === null
           ? []
           : [

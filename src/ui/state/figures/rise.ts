@@ -2,6 +2,7 @@ import type { TerminalRise } from "../../../model/tow";
 import type { Units } from "../units";
 import type { Why } from "../why.svelte";
 import type { Worked } from "../workspace.svelte";
+import { fromSI } from "../../../units";
 import { attitudeWords, degrees, type Figure, grams } from "./figure";
 
 const FORCES =
@@ -11,14 +12,14 @@ const FORCES =
 function movingWords(rise: TerminalRise): string {
   const pitch = degrees(rise.pitch);
   const words = attitudeWords(pitch);
-  const drift = rise.drift * 1e3;
+  const drift = fromSI(rise.drift, "mm_s");
   const way = Math.abs(drift) < 1 ? "" : drift > 0 ? ", gliding ahead" : ", backing up";
   return `${words === "level" ? "level" : `${Math.abs(pitch).toFixed(0)}° ${words}`}${way}`;
 }
 
 /** `rise` is null while it is being worked out. */
 export function riseFigures({ statics }: Worked, rise: TerminalRise | null): readonly Figure[] {
-  const speed = rise === null ? null : rise.speed * 1e3;
+  const speed = rise === null ? null : fromSI(rise.speed, "mm_s");
   const word = speed === null ? "" : speed >= 0 ? "rises" : "sinks";
   const seconds = speed === null || Math.abs(speed) < 0.5 ? null : 300 / Math.abs(speed);
   const why = (units: Units): Why => ({
@@ -34,7 +35,7 @@ export function riseFigures({ statics }: Worked, rise: TerminalRise | null): rea
         ? []
         : [
             { name: "attitude while it moves", value: units.show(degrees(rise.pitch), "°", 1, true) },
-            { name: "drift, forward positive", value: units.show(rise.drift * 1e3, "mm/s", 0, true) },
+            { name: "drift, forward positive", value: units.showSI(rise.drift, "mm/s", 0, true) },
           ]),
       ...(seconds === null
         ? []
@@ -59,7 +60,8 @@ export function riseFigures({ statics }: Worked, rise: TerminalRise | null): rea
     },
     {
       key: "seconds",
-      label: "Over 30 cm",
+      label: "Time for the way",
+      labelIn: (units) => `Over ${units.show(300, "mm", units.unit("mm") === "mm" ? 0 : 1)}`,
       value: seconds,
       unit: "s",
       digits: 1,

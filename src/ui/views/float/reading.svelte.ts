@@ -1,10 +1,8 @@
-import { untrack } from "svelte";
-import { correctionEntry } from "../../../document";
+import { correctionEntry, notYetAt } from "../../../document";
 import type { Scenario } from "../../../document";
-import { notYetAt } from "../../../runner";
 import type { TubAnswer, TubReading } from "../../../runner";
-import { fromSI } from "../../../units";
-import { degrees, keptWith, Later } from "../../state";
+import { fromSI, toSI } from "../../../units";
+import { aFlag, aNumber, aText, degrees, groupOf, keptWith, Later, listOf, oneOf, orNull } from "../../state";
 import type { App } from "../../state";
 import { floatOf } from "./state.svelte";
 import type { FloatState } from "./state.svelte";
@@ -12,8 +10,26 @@ import type { FloatState } from "./state.svelte";
 export type Kind = TubReading["kind"];
 /** [station, height], mm. */
 export type Mark = readonly [number, number];
+/** What of a reading has been taken. */
+type Taken =
+  | "pitchErrs"
+  | "marksErr"
+  | "direction"
+  | "times"
+  | "typed"
+  | "startedAt"
+  | "pitch"
+  | "moving"
+  | "marks"
+  | "ownWater";
 
-const REST_MS = 350;
+const aPair = (value: unknown): Mark | undefined => {
+  const [a, b, ...more] = listOf(aNumber)(value) ?? [];
+  return a === undefined || b === undefined || more.length > 0 ? undefined : [a, b];
+};
+
+/** As the file's defaults are (docs/scenario-format.md): degrees of an attitude, mm of a mark. */
+const USUAL_ERROR = { pitch: 2, marks: 0.5 } as const;
 
 /** A file's number has no more digits than the hand has. */
 const hundredth = (value: number): number => Number(value.toFixed(2));
@@ -27,34 +43,53 @@ export class ReadingState {
   height = $state(300);
   runUp = $state(150);
   times = $state.raw<readonly number[]>([]);
+  /** A time that is being typed. */
+  typed = $state("");
   /** When the watch was started, ms of the page's clock; null: it stands. */
   started = $state.raw<number | null>(null);
   /** Attitude seen, degrees; null: none read yet. */
   pitch = $state.raw<number | null>(null);
   moving = $state(false);
+  /** How far such readings err, one standard deviation: degrees, and mm. */
+  pitchErrs = $state<number>(USUAL_ERROR.pitch);
+  marksErr = $state<number>(USUAL_ERROR.marks);
   /** Marks of the waterline; null: none read yet. */
   marks = $state.raw<{ readonly nose: Mark; readonly tail: Mark } | null>(null);
   /** The tub's water where it is not the document's. */
   ownWater = $state.raw<{ readonly temperature: number; readonly salinity: number } | null>(null);
   readonly answer = new Later<TubAnswer>();
-  #lineage: number;
 
   constructor(app: App) {
     this.app = app;
     this.float = floatOf(app);
-    this.#lineage = app.work.lineage;
+    const { beside } = app;
+    const mark = aPair;
+    // A reading half taken belongs to the bait that was in the tub, and comes back with it.
+    beside.keep<Pick<ReadingState, Taken>>("float/reading", "work", this, {
+      direction: orNull(oneOf("rises", "sinks")),
+      times: listOf(aNumber),
+      typed: aText,
+      startedAt: orNull(aNumber),
+      pitch: orNull(aNumber),
+      pitchErrs: aNumber,
+      marksErr: aNumber,
+      moving: aFlag,
+      marks: orNull(groupOf({ nose: mark, tail: mark })),
+      ownWater: orNull(groupOf({ temperature: aNumber, salinity: aNumber })),
+    });
+    beside.keep<Pick<ReadingState, "kind" | "height" | "runUp">>("float/reading/way", "place", this, {
+      kind: oneOf("timed", "attitude", "waterline"),
+      height: aNumber,
+      runUp: aNumber,
+    });
   }
 
-  /** A reading half taken belongs to the bait that was in the tub: with another document it begins anew. */
-  #open(lineage: number): void {
-    if (lineage === this.#lineage) return;
-    this.#lineage = lineage;
-    this.direction = null;
-    this.times = [];
-    this.started = null;
-    this.pitch = null;
-    this.marks = null;
-    this.ownWater = null;
+  /** When the watch was started, ms since 1970: so it goes on through a reload. Null: it stands. */
+  get startedAt(): number | null {
+    return this.started === null ? null : Math.round(performance.timeOrigin + this.started);
+  }
+  set startedAt(at: number | null) {
+    this.started = at === null ? null : at - performance.timeOrigin;
   }
 
   readonly water = $derived.by(() => {
@@ -62,18 +97,18 @@ export class ReadingState {
     return this.ownWater ?? { temperature: temperature_C, salinity: salinity_g_kg };
   });
 
-  /** Which way it went; as reckoned until the maker says otherwise. */
+  /** Which way it went; as calculated until the maker says otherwise. */
   readonly way = $derived.by(
     () => this.direction ?? (this.float.statics.netBuoyancy >= 0 ? "rises" : "sinks"),
   );
 
-  /** Attitude as reckoned at rest under water, degrees. */
+  /** Attitude as calculated at rest under water, degrees. */
   readonly pitchReckoned = $derived.by(() => {
     const { pitch } = this.float.statics.rest;
     return pitch === null ? 0 : hundredth(degrees(pitch));
   });
 
-  /** The waterline as reckoned: its heights over two stations near the ends, mm; null where it sinks or stands on end. */
+  /** The waterline as calculated: its heights over two stations near the ends, mm; null where it sinks or stands on end. */
   readonly marksReckoned = $derived.by((): { readonly nose: Mark; readonly tail: Mark } | null => {
     const { floating } = this.float.statics;
     if (floating === null || floating.surface.cos < 0.25) return null;
@@ -112,11 +147,23 @@ export class ReadingState {
       case "attitude":
         return this.pitch === null
           ? null
-          : { kind: "attitude", pitch_deg: this.pitch, state: this.moving ? "moving" : "rest", ...where };
+          : {
+              kind: "attitude",
+              pitch_deg: this.pitch,
+              state: this.moving ? "moving" : "rest",
+              ...(this.pitchErrs === USUAL_ERROR.pitch ? {} : { deviation_deg: this.pitchErrs }),
+              ...where,
+            };
       case "waterline":
         return this.marks === null
           ? null
-          : { kind: "waterline", nose_mm: this.marks.nose, tail_mm: this.marks.tail, ...where };
+          : {
+              kind: "waterline",
+              nose_mm: this.marks.nose,
+              tail_mm: this.marks.tail,
+              ...(this.marksErr === USUAL_ERROR.marks ? {} : { deviation_mm: this.marksErr }),
+              ...where,
+            };
     }
   });
 
@@ -126,7 +173,7 @@ export class ReadingState {
       this.started = now;
       return;
     }
-    const seconds = hundredth((now - this.started) / 1000);
+    const seconds = hundredth(toSI(now - this.started, "ms"));
     this.started = null;
     if (seconds > 0) this.times = [...this.times, seconds];
   }
@@ -154,6 +201,24 @@ export class ReadingState {
     }));
   }
 
+  /** A correction of nothing yet: its numbers are typed. */
+  byHand(): void {
+    this.app.work.edit("corrections", "a correction by hand", (from) => ({
+      ...from,
+      corrections: [
+        ...from.corrections,
+        {
+          name: freeName(
+            from.corrections.map((one) => one.name),
+            "own correction",
+          ),
+          mass_g: 0,
+          shift_mm: [0, 0],
+        },
+      ],
+    }));
+  }
+
   /** Takes a correction out of the account again; its reading stays in the file. */
   remove(index: number): void {
     this.app.work.edit("corrections", "taking a correction out", (from) => ({
@@ -164,24 +229,10 @@ export class ReadingState {
 
   /** Follows the document for the life of the component that calls it. */
   follow(): void {
-    $effect.pre(() => {
-      const { lineage } = this.app.work;
-      untrack(() => this.#open(lineage));
-    });
-    $effect(() => {
-      const { scenario } = this.app.work.now;
-      const { reading } = this;
-      if (reading === null) {
-        this.answer.clear();
-        return;
-      }
-      this.answer.stale = true;
-      const timer = setTimeout(
-        () => void this.answer.ask(() => this.float.client.tub(scenario, reading)),
-        REST_MS,
-      );
-      return () => clearTimeout(timer);
-    });
+    this.answer.follow(
+      () => (this.reading === null ? null : { scenario: this.app.work.now.scenario, reading: this.reading }),
+      ({ scenario, reading }) => this.float.client.tub(scenario, reading),
+    );
   }
 }
 
@@ -202,8 +253,7 @@ function tidy(entry: Correction): Correction {
 }
 
 /** "tub correction", or with the next number where that is taken. */
-export function freeName(taken: readonly string[]): string {
-  const stem = "tub correction";
+export function freeName(taken: readonly string[], stem = "tub correction"): string {
   for (let n = 1; ; n++) {
     const name = n === 1 ? stem : `${stem} ${String(n)}`;
     if (!taken.includes(name)) return name;

@@ -1,21 +1,19 @@
-import { untrack } from "svelte";
-import { stageOf, STAGES } from "../../../document";
+import { baitAt, rowStages, STAGES } from "../../../document";
 import type { Stage } from "../../../document";
 import type { Bait } from "../../../model/bait";
 import { sideAt, staticsOf } from "../../../model/statics";
 import type { Statics } from "../../../model/statics";
 import type { Snapshot } from "../../../model/motion";
-import { baitAt, ModelClient } from "../../../runner";
+import { ModelClient } from "../../../runner";
 import type { Righting } from "../../../runner";
-import { keptWith, Later } from "../../state";
+import { keptWith, Later, oneOf } from "../../state";
 import type { App, Session } from "../../state";
 import { USUAL_SEASON } from "./season";
+import { tubSession } from "./session";
 import { noseAfloat, noseAtDepth, stillSnapshot } from "./still";
 
 /** A hand that lets go less than this share of the length under where it took hold has not pushed the bait under. */
 const UNDER = 0.5;
-/** Curves follow the document when the hand rests, ms. */
-const REST_MS = 160;
 
 /** The bait in the tub at a stage of making: lying still, in the hand, or on its way. */
 export class FloatState {
@@ -35,13 +33,14 @@ export class FloatState {
 
   constructor(app: App) {
     this.app = app;
-    this.session = app.sessions.float;
+    app.beside.keep<Pick<FloatState, "stage">>("float", "place", this, { stage: oneOf(...STAGES) });
+    this.session = tubSession(app);
   }
 
   /** Stages at which something comes onto this bait, and the last. */
   readonly stages = $derived.by((): readonly Stage[] => {
     const { scenario, compiled } = this.app.work.now;
-    const used = compiled.bait.items.map((item) => stageOf(scenario.bait, item));
+    const used = rowStages(scenario.bait, compiled.bait);
     return STAGES.filter((one) => used.includes(one) || one === "dressed");
   });
 
@@ -174,17 +173,10 @@ export class FloatState {
       player.seek(0);
       player.play();
     });
-    $effect(() => {
-      const { scenario } = this.app.work.now;
-      const { stage } = this;
-      const wait = untrack(() => (this.righting.value === null ? 0 : REST_MS));
-      this.righting.stale = true;
-      const timer = setTimeout(
-        () => void this.righting.ask(() => this.client.righting(scenario, stage)),
-        wait,
-      );
-      return () => clearTimeout(timer);
-    });
+    this.righting.follow(
+      () => ({ scenario: this.app.work.now.scenario, stage: this.stage }),
+      ({ scenario, stage }) => this.client.righting(scenario, stage),
+    );
     // A stage that an edit has emptied is left for the finished bait.
     $effect(() => {
       if (!this.stages.includes(this.stage)) this.choose("dressed");

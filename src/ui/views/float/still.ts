@@ -1,8 +1,8 @@
-import { add, cos, sin, turn } from "../../../model/base";
+import { add, cos, sin, rotate } from "../../../model/base";
 import type { Vec } from "../../../model/base";
 import type { Bait, BallSide } from "../../../model/bait";
 import type { Snapshot } from "../../../model/motion";
-import type { Scene } from "../../stage";
+import type { Scene } from "../../../drawing";
 
 /** A bait that a hand or the water holds still: where its nose tip is, how it is pitched, where its loose balls lie. */
 interface Pose {
@@ -16,7 +16,7 @@ interface Pose {
 /** A bait in a pose, as the stage draws it: the hooks hang straight down. Pure geometry. */
 export function stillSnapshot(bait: Bait, { nose, pitch, side, B }: Pose): Snapshot {
   const [s, c] = [sin(pitch), cos(pitch)];
-  const at = (p: Vec): Vec => add(nose, turn(p, s, c));
+  const at = (p: Vec): Vec => add(nose, rotate(p, s, c));
   const whole = bait.rigid(side);
   return {
     time: 0,
@@ -44,7 +44,7 @@ export function noseAfloat(bait: Bait, pitch: number, level: number): Vec {
 
 /** Nose tip of a bait whose tie eye is at a depth, its middle over the origin. */
 export function noseAtDepth(bait: Bait, pitch: number, depth: number): Vec {
-  const eye = turn(bait.spec.tie, sin(pitch), cos(pitch));
+  const eye = rotate(bait.spec.tie, sin(pitch), cos(pitch));
   return { x: (bait.shape.length / 2) * cos(pitch), z: 0 - depth - eye.z };
 }
 
@@ -54,7 +54,7 @@ export function spanOf(
   { nose, pitch, hooks }: Snapshot,
 ): { readonly top: number; readonly bottom: number } {
   const [s, c] = [sin(pitch), cos(pitch)];
-  const heights = scene.outline.map((p) => nose.z + turn(p, s, c).z);
+  const heights = scene.outline.map((p) => nose.z + rotate(p, s, c).z);
   const hung = scene.hangers.filter((one) => one.hookLength !== null || one.ringRadius !== null);
   const low = hooks.map((hook, i) => {
     const hanger = hung[i];

@@ -1,19 +1,26 @@
+import { toSI } from "../../../units";
 import { onDestroy } from "svelte";
 import type { ReadingState } from "./reading.svelte";
 
 const BEAT_MS = 100;
 
-/** What the hand is at while it times: the running watch and the time being typed. Kept while another kind is read. */
+/** The running watch, and the time that is being typed. */
 export class Timing {
   /** Seconds on the running watch. */
   running = $state(0);
-  typed = $state("");
   /** Why the time typed was not taken. */
   wrong = $state<string | null>(null);
   readonly #reading: ReadingState;
 
   constructor(reading: ReadingState) {
     this.#reading = reading;
+  }
+
+  get typed(): string {
+    return this.#reading.typed;
+  }
+  set typed(text: string) {
+    this.#reading.typed = text;
   }
 
   addTyped(): void {
@@ -29,7 +36,7 @@ export class Timing {
   follow(): void {
     const beat = setInterval(() => {
       const { started } = this.#reading;
-      if (started !== null) this.running = (performance.now() - started) / 1000;
+      if (started !== null) this.running = toSI(performance.now() - started, "ms");
     }, BEAT_MS);
     onDestroy(() => clearInterval(beat));
   }

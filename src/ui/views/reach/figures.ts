@@ -218,7 +218,7 @@ export function pointFigures(
         inputs: [
           { name: "St", value: "0.15" },
           { name: "U, tow speed", value: units.show(speed, "m/s", 2) },
-          { name: "b, width of the bib", value: units.show(beat.width * 1e3, "mm", 1) },
+          { name: "b, width of the bib", value: units.showSI(beat.width, "mm", 1) },
           { name: "middle of the band", value: `${beat.frequency.toPrecision(2)} in a second` },
         ],
         source:

@@ -85,15 +85,19 @@ export class MapGrid {
 
   /** m */
   readonly deepest = $derived(Math.max(0, ...(this.map?.cells ?? []).map((cell) => cell?.depth ?? 0)));
-  readonly #step = $derived(this.deepest > 0 ? roundStep(this.deepest, 6) : 1);
-  /** Digits of the depths at the contours, m. */
+  readonly #toDepth = $derived.by(() => this.#units.converter("m"));
+  /** From contour to contour, in the unit shown: the depths written at them are round numbers. */
+  readonly #step = $derived(this.deepest > 0 ? roundStep(this.#toDepth(this.deepest), 6) : 1);
+  /** Digits of the depths written at the contours. */
   readonly digits = $derived(Math.max(0, -Math.floor(Math.log10(this.#step) + 1e-9)));
   /** Contours are drawn when the whole map is there: on half of one they would be wrong at its rim. */
   readonly whole = $derived(this.map !== null && this.map.done === this.map.of);
   readonly isolines = $derived.by(() => {
     if (!this.whole) return [];
-    const count = Math.floor(this.deepest / this.#step + 1e-9);
-    const levels = Array.from({ length: count }, (_, i) => (i + 1) * this.#step);
+    // Metre and foot both begin at 0: one factor converts the step.
+    const step = this.#step / this.#toDepth(1);
+    const count = Math.floor(this.deepest / step + 1e-9);
+    const levels = Array.from({ length: count }, (_, i) => (i + 1) * step);
     return levels.flatMap((level) =>
       contour(this.columns, this.rows, this.depthAt, level).map((line) => ({ level, line })),
     );

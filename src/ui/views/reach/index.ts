@@ -1,11 +1,10 @@
+import { both } from "../view";
 import type { View } from "../view";
-import Main from "./MainLater.svelte";
-import Side from "./SideLater.svelte";
 
-/** How deep it runs in a steady tow, over everything that decides it. Loaded when it is first opened. */
+/** How deep it runs in a steady tow, over everything that decides it. */
 export const reach: View = {
   key: "reach",
   label: "Reach",
-  Main,
-  Side,
+  answers: "How deep does the bait run at a steady speed, and what decides that?",
+  load: () => both(import("./Main.svelte"), import("./Side.svelte")),
 };

@@ -1,11 +1,13 @@
 import { untrack } from "svelte";
 import type { Scenario } from "../../../document";
 import type { Calibration } from "../../../model/tow";
-import { ReachPool, variableOf, withVariable } from "../../../runner";
+import { ModelClient, REACH_PATHS, variableOf, withVariable } from "../../../runner";
 import type { MeasuredDepth, ReachCell, ReachMapJob, ReachVariable } from "../../../runner";
-import { faultText, keptWith } from "../../state";
+import { atRest, faultText, keptWith, oneOf, retrieveSpeed } from "../../state";
 import type { App } from "../../state";
-import { formOf, variablesOf } from "./variables";
+import { formOf, variablesOf, wantedInput } from "./variables";
+import { ANGLES, fieldOf, speedsOf } from "./which";
+import type { AngleField } from "./which";
 import {
   CELLS,
   curveOf,
@@ -32,19 +34,13 @@ export interface Calibrated extends Pick<Scenario, "bait" | "tackle" | "water"> 
   readonly found: Calibration;
 }
 
-/** While a slider moves, the maps wait this long for the hand to rest. */
-const REST_MS = 160;
-
-/** The speed of a document's first retrieve, m/s; 1 where it has none. */
-export function retrieveSpeed(scenario: Scenario): number {
-  for (const move of scenario.cadence) if (move.do === "reel" && move.speed_m_s > 0) return move.speed_m_s;
-  return 1;
-}
+/** Workers for maps and curves. Nearly every machine has two cores; the small cores of a phone gain nothing from more. */
+const WORKERS = 2;
 
 /** What the Reach view shows: maps and curves of the open document, and a mark on them. */
 export class ReachState {
   readonly #app: App;
-  readonly #pool: ReachPool;
+  readonly #client: ModelClient;
   /** m/s; belongs to the view, not to the document. */
   speed = $state(1);
   /** A wanted depth where the document has no target to keep it, m. */
@@ -64,20 +60,26 @@ export class ReachState {
   pinned = $state.raw<ReachCell | null>(null);
   map = $state.raw<MapShown | null>(null);
   mapStale = $state(false);
+  /** Curves that show an older document. */
+  curvesStale = $state.raw<readonly ReachVariable[]>([]);
   /** Cells worked out of the map under way. */
   progress = $state.raw<{ readonly done: number; readonly of: number } | null>(null);
   stopped = $state(false);
   curves = $state.raw<Readonly<Partial<Record<ReachVariable, CurveShown>>>>({});
   limits = $state.raw<readonly SpeedLimit[]>([]);
+  /** Depths over bib angle and speed, for the sentence that names the angle; and what it was worked out for. */
+  field = $state.raw<(Asked & { readonly field: AngleField }) | null>(null);
   failure = $state.raw<string | null>(null);
   calibration = $state.raw<Calibrated | null>(null);
   calibrating = $state(false);
   #lineage = -1;
   #turn = 0;
 
-  constructor(app: App, pool = new ReachPool()) {
+  constructor(app: App, client = new ModelClient({ workers: WORKERS })) {
     this.#app = app;
-    this.#pool = pool;
+    this.#client = client;
+    const one = oneOf(...(["speed", ...Object.keys(REACH_PATHS)] as ReachVariable[]));
+    app.beside.keep<Pick<ReachState, "across" | "up">>("reach", "place", this, { across: one, up: one });
   }
 
   get scenario(): Scenario {
@@ -113,21 +115,12 @@ export class ReachState {
       this.#wanted = depth;
       return;
     }
-    this.#app.work.turn(
-      {
-        id: "target.depth_m",
-        label: "Depth wanted",
-        unit: "m",
-        read: (from) => from.target?.depth_m ?? depth,
-        slider: { min: 0, max: 10, step: 0.05 },
-        min: 0,
-        max: 100,
-        above: false,
-        help: "",
-        write: (from, value) => ({ ...from, target: { ...(from.target ?? target), depth_m: value } }),
-      },
-      depth,
-    );
+    this.#app.work.turn(wantedInput(target, depth), depth);
+  }
+
+  /** The speed that the wanted depth belongs to, m/s: the target's, else the tow's. */
+  get wantedSpeed(): number {
+    return this.scenario.target?.speed_m_s ?? this.speed;
   }
 
   /** The variable's value in the document, or the tow's speed. */
@@ -197,7 +190,7 @@ export class ReachState {
 
   stop(): void {
     this.#turn += 1;
-    for (const lane of LANES) this.#pool.cancel(lane);
+    for (const lane of LANES) this.#client.cancel(lane);
     this.stopped = true;
     this.progress = null;
   }
@@ -210,7 +203,7 @@ export class ReachState {
     this.calibrating = true;
     try {
       const { scenario } = this;
-      const found = await this.#pool.calibrate(scenario, measured, "calibrate");
+      const found = await this.#client.calibrate(scenario, measured, "calibrate");
       const { bait, tackle, water } = scenario;
       if (found !== null) this.calibration = { measured, found, bait, tackle, water };
       this.failure = null;
@@ -254,11 +247,8 @@ export class ReachState {
       const { scenario, speed, across, up } = this;
       this.nowStale = true;
       this.mapStale = true;
-      const timer = setTimeout(
-        () => void this.#work(scenario, speed, across, up),
-        untrack(() => this.now) === null ? 0 : REST_MS,
-      );
-      return () => clearTimeout(timer);
+      this.curvesStale = variablesOf(scenario);
+      return atRest(() => void this.#work(scenario, speed, across, up), untrack(() => this.now) !== null);
     });
     $effect(() => {
       const { scenario, speed, mark } = this;
@@ -271,7 +261,7 @@ export class ReachState {
     });
     $effect(() => () => {
       this.#turn += 1;
-      for (const lane of LANES) this.#pool.cancel(lane);
+      for (const lane of LANES) this.#client.cancel(lane);
       this.progress = null;
     });
   }
@@ -290,6 +280,7 @@ export class ReachState {
     this.now = this.nowOf = this.marked = this.markedOf = this.map = null;
     this.curves = {};
     this.limits = [];
+    this.field = null;
   }
 
   async #work(scenario: Scenario, speed: number, across: ReachVariable, up: ReachVariable): Promise<void> {
@@ -299,22 +290,35 @@ export class ReachState {
     this.failure = null;
     const plain: ReachMapJob = { scenario, speed, vary: [], bands: false, whole: false };
     try {
-      const here = await this.#pool.map({ ...plain, bands: true, whole: true }, "now");
+      const here = await this.#client.map({ ...plain, bands: true, whole: true }, "now");
       if (here === null || !current()) return;
       this.now = here[0] ?? null;
       this.nowOf = { scenario, speed };
       this.nowStale = false;
+
+      if (scenario.bait.bib !== undefined) {
+        const asked = scenario.target?.speed_m_s ?? speed;
+        const speeds = speedsOf(asked);
+        const vary = [
+          { variable: "bibAngle" as const, values: ANGLES },
+          { variable: "speed" as const, values: speeds },
+        ];
+        const cells = await this.#client.map({ ...plain, vary }, "which");
+        if (cells === null || !current()) return;
+        this.field = { scenario, speed: asked, field: fieldOf(speeds, cells) };
+      }
 
       await this.#mapOut(plain, across, up, current);
       if (!current()) return;
       this.mapStale = false;
 
       for (const variable of variablesOf(scenario)) {
-        const curve = await curveOf(this.#pool, plain, variable);
+        const curve = await curveOf(this.#client, plain, variable);
         if (curve === null || !current()) return;
         this.curves = { ...this.curves, [variable]: curve };
+        this.curvesStale = this.curvesStale.filter((one) => one !== variable);
         if (variable === "speed") {
-          const limits = await speedLimitsOf(this.#pool, plain, curve);
+          const limits = await speedLimitsOf(this.#client, plain, curve);
           if (limits === null || !current()) return;
           this.limits = limits;
         }
@@ -335,7 +339,7 @@ export class ReachState {
     const fits = this.map?.across === across && this.map.up === up;
     if (!fits) this.map = null;
     this.progress = { done: 0, of: CELLS };
-    const whole = await mapOf(this.#pool, plain, across, up, (map) => {
+    const whole = await mapOf(this.#client, plain, across, up, (map) => {
       if (!current()) return;
       this.progress = { done: map.done, of: map.of };
       // An older map of the same pair stays in sight until the new one is whole.
@@ -347,7 +351,7 @@ export class ReachState {
   async #look(scenario: Scenario, speed: number, mark: Mark): Promise<void> {
     const entries = Object.entries(mark) as [ReachVariable, number][];
     if (entries.length === 0) {
-      this.#pool.cancel("mark");
+      this.#client.cancel("mark");
       this.marked = this.markedOf = null;
       this.markedStale = false;
       return;
@@ -359,7 +363,7 @@ export class ReachState {
     this.markedStale = true;
     const job = { scenario: other, speed: mark.speed ?? speed, vary: [], bands: true, whole: true };
     try {
-      const found = await this.#pool.map(job, "mark");
+      const found = await this.#client.map(job, "mark");
       if (found === null) return;
       this.marked = found[0] ?? null;
       this.markedOf = { scenario: other, speed: job.speed };
@@ -376,7 +380,7 @@ export class ReachState {
     }
     try {
       const job = { scenario, speed, vary: [], bands: false, whole: true };
-      const found = await this.#pool.map(job, "pinned");
+      const found = await this.#client.map(job, "pinned");
       if (found !== null) this.pinned = found[0] ?? null;
     } catch (fault) {
       this.failure = faultText(fault);
@@ -384,7 +388,7 @@ export class ReachState {
   }
 }
 
-const LANES = ["now", "map", "curve", "limits", "mark", "pinned"] as const;
+const LANES = ["now", "which", "map", "curve", "limits", "mark", "pinned"] as const;
 
 /** The state of this view, kept while the page lives. */
 export const reachOf = keptWith((app) => new ReachState(app));

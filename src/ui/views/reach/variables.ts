@@ -2,6 +2,7 @@ import { fieldAt, pathText } from "../../../document";
 import type { FieldUnit, Scenario } from "../../../document";
 import { REACH_PATHS, variableOf } from "../../../runner";
 import type { ReachVariable } from "../../../runner";
+import type { Input } from "../../state";
 
 /** How one variable of the tow is named, entered and drawn. */
 export interface VariableForm {
@@ -60,12 +61,27 @@ export function formOf(scenario: Scenario, variable: ReachVariable): VariableFor
   return { variable, label: LABELS[variable], unit, digits: DIGITS[variable], min, max, above, help };
 }
 
+/** The depth that is wanted, as an input of a document that has a target. */
+export const wantedInput = (target: NonNullable<Scenario["target"]>, depth: number): Input => ({
+  id: "target.depth_m",
+  label: "Depth wanted",
+  unit: "m",
+  read: (from) => from.target?.depth_m ?? depth,
+  slider: { min: 0, max: 10, step: 0.05 },
+  min: 0,
+  max: 100,
+  above: false,
+  help: "",
+  write: (from, value) => ({ ...from, target: { ...(from.target ?? target), depth_m: value } }),
+});
+
 /** The variables that a document has, in the order in which they are shown. */
 export function variablesOf(scenario: Scenario): readonly ReachVariable[] {
   const all: readonly ReachVariable[] = [
     "speed",
     "lineOut",
     "lineDiameter",
+    "rodTip",
     "bibAngle",
     "bibLength",
     "bibWidth",

@@ -1,6 +1,6 @@
 import { lineMaterials } from "../../../model/materials";
 import { changesBait } from "../../../runner";
-import type { ReachCell, ReachLimit, ReachMapJob, ReachPool, ReachVariable } from "../../../runner";
+import type { ReachCell, ReachLimit, ReachMapJob, ModelClient, ReachVariable } from "../../../runner";
 import { curveRangeOf, rangeOf, valuesOf, withLine } from "./variables";
 
 export interface MapShown {
@@ -36,7 +36,7 @@ export const CELLS = COLUMNS * ROWS;
 
 /** Works a map out piece by piece, and shows it after each. False where it was cancelled. */
 export async function mapOf(
-  pool: ReachPool,
+  client: ModelClient,
   plain: ReachMapJob,
   across: ReachVariable,
   up: ReachVariable,
@@ -58,7 +58,7 @@ export async function mapOf(
     cells[outer * ROWS + inner] = cell;
   };
   const vary = swapped ? [y, x] : [x, y];
-  const all = await pool.map({ ...plain, vary }, "map", (piece, done, of) => {
+  const all = await client.map({ ...plain, vary }, "map", (piece, done, of) => {
     piece.forEach(put);
     show({ across, up, xs, ys, cells: [...cells], done, of });
   });
@@ -67,22 +67,22 @@ export async function mapOf(
 
 /** Depth over one variable; null where it was cancelled. */
 export async function curveOf(
-  pool: ReachPool,
+  client: ModelClient,
   plain: ReachMapJob,
   variable: ReachVariable,
 ): Promise<CurveShown | null> {
   const { scenario } = plain;
   const values = valuesOf(curveRangeOf(scenario, variable, plain.speed), CURVE_POINTS);
   const vary = [{ variable, values }];
-  const cells = await pool.map({ ...plain, vary, bands: true }, "curve");
+  const cells = await client.map({ ...plain, vary, bands: true }, "curve");
   if (cells === null) return null;
   const others: { material: string; cells: readonly ReachCell[] }[] = [];
   if (variable === "lineDiameter")
-    for (const { name, twins } of lineMaterials) {
+    for (const { name, otherNames } of lineMaterials) {
       const { material } = scenario.tackle.line;
-      if (material === name || twins?.includes(material) === true) continue;
+      if (material === name || otherNames?.includes(material) === true) continue;
       const other = withLine(scenario, name);
-      const found = await pool.map({ ...plain, scenario: other, vary }, "curve");
+      const found = await client.map({ ...plain, scenario: other, vary }, "curve");
       if (found === null) return null;
       others.push({ material: name, cells: found });
     }
@@ -91,7 +91,7 @@ export async function curveOf(
 
 /** The speeds at which the bait begins and ceases to run, from a curve over speed; null where it was cancelled. */
 export async function speedLimitsOf(
-  pool: ReachPool,
+  client: ModelClient,
   plain: ReachMapJob,
   curve: CurveShown,
 ): Promise<readonly SpeedLimit[] | null> {
@@ -105,7 +105,7 @@ export async function speedLimitsOf(
       ? [{ side: "below", runs: to, fails: from }]
       : [{ side: "above", runs: from, fails: to }];
   });
-  const found = await pool.limits(
+  const found = await client.limits(
     plain,
     sides.map(({ runs, fails }) => ({ variable: "speed", runs, fails })),
     "limits",

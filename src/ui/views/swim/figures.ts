@@ -1,10 +1,15 @@
-import { beat, BEAT_BAND, STROUHAL } from "../../../model/tow";
+import { AT_STEADY, beat, BEAT_BAND, STROUHAL } from "../../../model/tow";
+import type { Approach } from "../../../model/tow";
 import type { RunSummary } from "../../../model/motion";
 import { AT_DEPTH } from "../../../model/motion";
 import { attitudeWords, degrees } from "../../state";
-import type { Figure, Units, Worked, Zone } from "../../state";
+import type { Figure, Units, Worked } from "../../state";
+import { fromSI } from "../../../units";
+import type { Zone } from "./state.svelte";
 
 const RUN = "Simulated: the equations of motion of docs/model.md §6 to §8, 960 steps a second, 60 kept.";
+/** Slower than this it hangs, m/s: it would be shown as 0 mm/s. */
+const HANGS = 0.0005;
 const DEPTH_NOTE =
   "Depth under tow is good to 20–30 % until a measured run calibrates it, the running attitude to about 6°.";
 
@@ -15,6 +20,54 @@ const figure = (
   words: "",
   ...one,
 });
+
+/** What it does in the pause. A bait at the surface bobs: it neither rises nor sinks, whatever the mean says. */
+function pauseLabel(pause: RunSummary["pause"]): string {
+  if (pause === null) return "Rises in the pause";
+  if (pause.top < 0) return "In the pause";
+  if (Math.abs(pause.rise) < HANGS) return "Hangs in the pause";
+  return pause.rise < 0 ? "Sinks in the pause" : "Rises in the pause";
+}
+
+/** Where a retrieve stands on its way to the depth of the steady tow, in words. */
+export function approachWords(approach: Approach | null, units: Units): string {
+  if (approach === null) return "";
+  if (approach === "there") return "at the depth of a steady tow for the line still out";
+  if (approach === "short") return "not yet at depth, and the line is in before it comes there: cast farther";
+  return `not yet at depth: reel ${units.show(approach.more, "m", approach.more < 10 ? 1 : 0)} more, then about ${units.show(approach.depth, "m", 2)}`;
+}
+
+/** The depth of the steady tow with all the line out: the same figure as in Reach. */
+export function steadyFigure(
+  depth: number | null,
+  speed: number,
+  lineOut: number,
+  approach: Approach | null,
+): Figure {
+  return figure({
+    key: "steady",
+    label: "Steady tow",
+    value: depth,
+    unit: "m",
+    digits: 2,
+    words: depth === null ? "does not run; Reach says why" : "with all the line out, as in Reach",
+    why: (units) => ({
+      title: "Depth in a steady tow",
+      value: depth === null ? "does not run" : units.show(depth, "m", 2),
+      meaning:
+        "How deep the tie eye runs after a long, even retrieve at the speed of the first reel. A cast is shorter: the bait starts at the surface, and the line gets shorter while it comes down.",
+      formula:
+        "steady line and attitude: docs/model.md §7. On the way there dd/ds = (D − d)/ℓ, ℓ from this run's own slope",
+      inputs: [
+        { name: "speed", value: units.show(speed, "m/s", 2) },
+        { name: "line out", value: units.show(lineOut, "m", 1) },
+        ...(approach === null ? [] : [{ name: "this retrieve", value: approachWords(approach, units) }]),
+      ],
+      source: `Towed line: docs/model.md §7. At depth: ${AT_STEADY * 100} % of the steady depth of the line that is out; common practice, no source.`,
+      note: DEPTH_NOTE,
+    }),
+  });
+}
 
 /** The figures of one run. `summary` null: nothing recorded yet. */
 export function runFigures(summary: RunSummary | null, zone: Zone | null): readonly Figure[] {
@@ -128,16 +181,16 @@ export function runFigures(summary: RunSummary | null, zone: Zone | null): reado
     }),
     figure({
       key: "pauseRise",
-      label: pause !== null && pause.rise < 0 ? "Sinks in the pause" : "Rises in the pause",
-      value: pause === null ? null : Math.abs(pause.rise) * 1e3,
+      label: pauseLabel(pause),
+      value: pause === null ? null : fromSI(Math.abs(pause.rise), "mm_s"),
       unit: "mm/s",
       digits: 0,
-      words: pauseWords,
+      words: pause !== null && pause.top < 0 ? "afloat at the surface" : pauseWords,
       why: (units) =>
         whyPause(
           units,
           "Rise or sink in the pause",
-          pause === null ? "none" : units.show(pause.rise * 1e3, "mm/s", 0, true),
+          pause === null ? "none" : units.showSI(pause.rise, "mm/s", 0, true),
           "mean of the upward velocity of G over the second half of the pauses",
         ),
     }),
@@ -215,7 +268,7 @@ export function beatBand(
       inputs: [
         { name: "St", value: units.bare(STROUHAL, "", 2) },
         { name: "U, mean speed while it runs", value: units.show(running.speed, "m/s", 2) },
-        { name: "b, width of the bib", value: units.show(found.width * 1e3, "mm", 1) },
+        { name: "b, width of the bib", value: units.showSI(found.width, "mm", 1) },
         { name: "θ, running attitude", value: units.show(degrees(running.pitch), "°", 1, true) },
         { name: "middle of the band", value: `${units.bare(found.frequency, "", 1)} a second` },
       ],

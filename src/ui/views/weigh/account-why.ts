@@ -1,22 +1,17 @@
 import type { Units, Why } from "../../state";
 import type { Line, StageAccount } from "./account";
+import { countsOf } from "../../../document";
 import type { Stage } from "../../../document";
 
 const WATER =
   "Water: UNESCO equation of state EOS-80, Fofonoff & Millard 1983, Unesco Tech. Pap. Mar. Sci. 44.";
 
-const REASONS: Readonly<Record<Line["group"], string>> = {
-  body: "The body displaces its whole outline, cut or not. Wood that is cut away for holes, chambers, wires and the slot no longer weighs: that much lift is gained.",
-  chambers: "A void weighs nothing; the wood it takes the place of no longer weighs.",
-  balls: "Balls lie inside: they count in full.",
-  ballast: "Inside it counts in full; outside by what it exceeds the water it displaces.",
-  wires: "The part inside counts in full; the part outside by what it exceeds the water it displaces.",
-  bib: "The part in the slot counts in full; the part outside by what it exceeds the water it displaces.",
-  hangers: "Hooks and rings hang in the water: they count by what they exceed the water they displace.",
-  fittings: "Inside it counts in full; outside by what it exceeds the water it displaces.",
-  coats: "A coat displaces its own volume: a gram of a 1.1 g/mL film costs about a tenth of a gram of lift.",
-  corrections: "What a reading in the tub says beyond the account.",
-};
+const BODY =
+  "The body displaces its whole outline, cut or not. Wood that is cut away for holes, chambers, wires and the slot no longer weighs: that much lift is gained.";
+const CORRECTION = "What a reading in the tub says beyond the account.";
+
+/** How a row of a group counts: each kind of part says it of its own groups. */
+const reason = (group: Line["group"]): string => countsOf(group) ?? (group === "body" ? BODY : CORRECTION);
 
 /** A stage as it is spoken of: the bait is … */
 export const stageWords = (stage: Stage): string => (stage === "blank" ? "a blank" : stage);
@@ -25,13 +20,16 @@ export const stageWords = (stage: Stage): string => (stage === "blank" ? "a blan
 export function whyLine(one: Line, density: number, units: Units): Why {
   return {
     title: `${one.item}: net in water`,
-    value: units.show(one.net * 1e3, "g", 3, true),
-    meaning: `${REASONS[one.group]} Above zero it lifts, below it pulls down.`,
+    value: units.showSI(one.net, "g", 3, true),
+    meaning: `${reason(one.group)} Above zero it lifts, below it pulls down.`,
     formula: "net = ρ · V − m",
     inputs: [
       { name: "ρ, density of the water", value: units.show(density, "kg/m³", 2) },
-      { name: "V, water displaced", value: units.show(one.displaced * 1e6, "mL", 4) },
-      { name: "m, mass in air", value: units.show(one.mass * 1e3, "g", 4) },
+      { name: "V, water displaced", value: units.showSI(one.displaced, "mL", 4) },
+      { name: "m, mass in air", value: units.showSI(one.mass, "g", 4) },
+      ...(one.filler > 0
+        ? [{ name: "of it, filler in the hole", value: units.showSI(one.filler, "g", 4) }]
+        : []),
     ],
     source: `Archimedes' principle; docs/model.md §3. ${WATER}`,
   };
@@ -50,14 +48,14 @@ export function whySum(
     .flatMap((stage) =>
       stage.lines.map((line) => [
         line.item,
-        units.bare(line.mass * 1e3, "g", 3),
-        units.bare(line.displaced * 1e6, "mL", 3),
-        units.bare(line.net * 1e3, "g", 3, true),
+        units.bareSI(line.mass, "g", 3),
+        units.bareSI(line.displaced, "mL", 3),
+        units.bareSI(line.net, "g", 3, true),
       ]),
     );
   return {
     title: `The bait when it is ${stageWords(one.stage)}`,
-    value: units.show(one.net * 1e3, "g", 2, true),
+    value: units.showSI(one.net, "g", 2, true),
     meaning: "Everything that is on the bait by then, wholly under water.",
     formula: "net = Σ (ρ · V − m) of this stage and all before it",
     inputs: [{ name: "ρ, density of the water", value: units.show(density, "kg/m³", 2) }],
@@ -71,9 +69,9 @@ export function whySum(
       rows,
       foot: [
         "together",
-        units.bare(one.mass * 1e3, "g", 3),
-        units.bare(one.displaced * 1e6, "mL", 3),
-        units.bare(one.net * 1e3, "g", 3, true),
+        units.bareSI(one.mass, "g", 3),
+        units.bareSI(one.displaced, "mL", 3),
+        units.bareSI(one.net, "g", 3, true),
       ],
     },
     source: `docs/model.md §3. ${WATER} Usual order of the stages: common practice, no source.`,

@@ -1,7 +1,8 @@
-import { stageOf, STAGES } from "../../../document";
-import type { Scenario, Stage } from "../../../document";
+import { fileEntryOf, ownStage, rowStages, STAGES } from "../../../document";
+import type { Scenario, Stage, Taken } from "../../../document";
 import { assemble } from "../../../model/bait";
 import type { Item } from "../../../model/bait";
+import { whatOf } from "../../../model/parts";
 import { restTrim } from "../../../model/statics";
 import { faultText, withValue } from "../../state";
 import type { Worked } from "../../state";
@@ -11,6 +12,10 @@ export interface Line {
   readonly item: string;
   readonly group: Item["group"];
   readonly mass: number;
+  /** Density of the body's wood, kg/m³; null: it is no wood. */
+  readonly wood: number | null;
+  /** How much of the mass is filler in the hole of a weight, kg. */
+  readonly filler: number;
   readonly displaced: number;
   /** ρ·displaced − mass. */
   readonly net: number;
@@ -22,11 +27,13 @@ export interface Line {
   readonly staged: Staged | null;
   /** The hook or ring whose mass may have been weighed. */
   readonly scaled: Scaled | null;
+  /** What a pointer finds on it in the picture; null: it has no place of its own there. */
+  readonly what: string | null;
 }
 
 /** A part of the bait that has a stage. Ring and hook of one hanger come on together. */
 export interface Staged {
-  readonly list: "chambers" | "ballast" | "wires" | "bib" | "hangers" | "fittings" | "coats";
+  readonly group: Item["group"];
   readonly index: number;
   /** As the document says; null: the usual one. */
   readonly own: Stage | null;
@@ -62,10 +69,10 @@ function seatOf({ scenario }: Worked, item: Item): Seat | null {
   return where === undefined ? null : { list: item.group, index: item.index, where };
 }
 
-function stagedOf({ scenario }: Worked, { group, index }: Item): Staged | null {
-  if (group === "body" || group === "corrections" || group === "balls") return null;
-  const one = group === "bib" ? scenario.bait.bib : scenario.bait[group][index];
-  return one === undefined ? null : { list: group, index, own: one.stage ?? null };
+function stagedOf({ scenario }: Worked, { group, index, part }: Item): Staged | null {
+  const found = fileEntryOf(scenario.bait, { group, index });
+  if (found === null || found.file.fixedStage?.includes(part) === true) return null;
+  return { group, index, own: ownStage(found) };
 }
 
 function scaledOf({ scenario }: Worked, { group, index, part }: Item): Scaled | null {
@@ -73,13 +80,22 @@ function scaledOf({ scenario }: Worked, { group, index, part }: Item): Scaled | 
   return scenario.bait.hangers[index]?.[part] === undefined ? null : { index, part };
 }
 
+/** What leaves the bait with a line of the account; null: only its own drawing can change it (body, bib, wire, chamber). */
+export function takenOf({ staged, scaled }: Line): Omit<Taken, "pieces"> | null {
+  if (staged === null) return null;
+  const { group, index } = staged;
+  if (group === "hangers") return scaled === null ? null : { group, index, part: scaled.part };
+  return group === "ballast" || group === "fittings" || group === "coats"
+    ? { group, index, part: "item" }
+    : null;
+}
+
 /** The document with a part at another stage of making; null: at the usual one. */
-export function withStage(from: Scenario, { list, index }: Staged, stage: Stage | null): Scenario {
-  const one = list === "bib" ? from.bait.bib : from.bait[list][index];
-  if (one === undefined) return from;
-  const { stage: _, ...rest } = one;
-  const path = list === "bib" ? ["bait", list] : ["bait", list, index];
-  return withValue(from, path, stage === null ? rest : { ...rest, stage });
+export function withStage(from: Scenario, { group, index }: Staged, stage: Stage | null): Scenario {
+  const found = fileEntryOf(from.bait, { group, index });
+  if (found === null) return from;
+  const { stage: _, ...rest } = found.entry as { readonly stage?: Stage };
+  return withValue(from, found.steps, stage === null ? rest : { ...rest, stage });
 }
 
 /** The document with a hook's or ring's mass as read off a scale, or as a catalogue has it. */
@@ -104,16 +120,20 @@ export function accountByStage(worked: Worked): readonly StageAccount[] {
       item,
       group,
       mass,
+      wood: of === undefined && item !== "wood cut away" ? bait.bodyDensity : null,
+      filler: of?.filler ?? 0,
       displaced,
       net: density * displaced - mass,
       seat: of === undefined ? null : seatOf(worked, of),
       unweighed: part !== undefined && part.weighed !== true,
       staged: of === undefined ? null : stagedOf(worked, of),
       scaled,
+      what: of === undefined ? (group === "body" ? "body" : null) : whatOf(bait.spec, of),
     };
   };
+  const staged = rowStages(worked.scenario.bait, bait);
   const linesOf = (stage: Stage): readonly Line[] => {
-    const there = bait.items.filter((item) => stageOf(worked.scenario.bait, item) === stage);
+    const there = bait.items.filter((_, i) => staged[i] === stage);
     const own = there.flatMap((item): Line[] => {
       if (item.group === "body")
         return [line("body, uncut", "body", bait.bodyDensity * bait.shape.volume, item.displaced)];

@@ -1,11 +1,10 @@
+import { both } from "../view";
 import type { View } from "../view";
-import Main from "./MainLater.svelte";
-import Side from "./SideLater.svelte";
 
-/** The bench: scale, box and ballast, from the blank to the finished bait. Loaded when it is first opened. */
+/** The bench: scale, box and ballast, from the blank to the finished bait. */
 export const weigh: View = {
   key: "weigh",
   label: "Weigh",
-  Main,
-  Side,
+  answers: "What does each part weigh and displace, and which ballast brings the bait to its target?",
+  load: () => both(import("./Main.svelte"), import("./Side.svelte")),
 };

@@ -1,21 +1,37 @@
-import { adoptPlan, pieceMass } from "../../../document";
+import { adoptPlan, boxLeft, pieceMass, STAGES } from "../../../document";
 import type { Box, Scenario, Stage } from "../../../document";
 import type { RiseBand, SensitivityRow } from "../../../model/bench";
-import type { Plan, PlanResult } from "../../../model/statics";
+import type { Plan, PlanResult } from "../../../model/plan";
 import { ModelClient } from "../../../runner";
-import { faultText, keptWith, Later } from "../../state";
-import type { App } from "../../state";
-import { boxOf } from "../../state/box.svelte";
-import type { BoxState } from "../../state/box.svelte";
+import {
+  aFlag,
+  aNumber,
+  aRecord,
+  aText,
+  boxOf,
+  faultText,
+  groupOf,
+  keptWith,
+  Later,
+  listOf,
+  oneOf,
+  orNull,
+} from "../../state";
+import type { App, BoxState } from "../../state";
+import { toSI } from "../../../units";
 import { withoutBallast } from "./plan";
 
-/** The jobs of the bench, in the order of the work. */
+/** What the bench can show: the jobs of its steps, and what is looked at at any time. */
 export const JOBS = [
-  { key: "account", label: "Account" },
-  { key: "volume", label: "Under water" },
-  { key: "weighings", label: "On the scale" },
-  { key: "plan", label: "Ballast plan" },
+  { key: "target", label: "Target" },
   { key: "box", label: "Own box" },
+  { key: "weighings", label: "Blank on the scale" },
+  { key: "volume", label: "Under water" },
+  { key: "plan", label: "Ballast plan" },
+  { key: "lay out", label: "Lay out" },
+  { key: "close", label: "Close up" },
+  { key: "coats", label: "Coats" },
+  { key: "account", label: "Account" },
   { key: "effects", label: "What changes what" },
   { key: "bands", label: "How sure" },
 ] as const;
@@ -64,6 +80,9 @@ export class OnScale {
   }
 }
 
+/** How many weights a plan may have. */
+const PLACES = [1, 2, 3] as const;
+
 /** Where weights may go, mm. */
 export interface Zone {
   readonly from: number;
@@ -74,6 +93,20 @@ export interface Zone {
   readonly wall: number;
   readonly clearance: number;
 }
+
+/** What of a zone has been said, as the browser kept it. */
+const readZone = (value: unknown): Partial<Zone> | undefined => {
+  const read = aRecord(orNull(aNumber))(value);
+  if (read === undefined) return undefined;
+  const { from, to, lowest, highest, wall, clearance } = read;
+  const sized = { from, to, wall, clearance };
+  const entries = Object.entries(sized).filter(([, one]) => one !== undefined && one !== null);
+  return {
+    ...(Object.fromEntries(entries) as Partial<Zone>),
+    ...(lowest === undefined ? {} : { lowest }),
+    ...(highest === undefined ? {} : { highest }),
+  };
+};
 
 /** An answer with what it was asked of: it is of yesterday when the document or the box has changed. */
 interface Planned {
@@ -88,11 +121,13 @@ interface Planned {
 /** Ballast plans: what is asked, and the answer. */
 export class Planning {
   /** Null: not said yet, then a tenth of the length stays free at either end. */
-  #zone = $state.raw<Partial<Zone>>({});
-  places = $state(2);
+  asked = $state.raw<Partial<Zone>>({});
+  places = $state(3);
   /** The ballast that is there makes room. */
   replace = $state(true);
   answer = $state.raw<Planned | null>(null);
+  /** The plan that was taken, and the document as it then stood. */
+  adopted = $state.raw<{ readonly plan: Plan; readonly scenario: Scenario } | null>(null);
   busy = $state(false);
   failure = $state.raw<string | null>(null);
   readonly #app: App;
@@ -115,17 +150,17 @@ export class Planning {
       highest: null,
       wall: 1.5,
       clearance: 1,
-      ...this.#zone,
+      ...this.asked,
     };
   }
 
   setZone(change: Partial<Zone>): void {
-    this.#zone = { ...this.#zone, ...change };
+    this.asked = { ...this.asked, ...change };
   }
 
   forget(): void {
-    this.#zone = {};
     this.answer = null;
+    this.adopted = null;
     this.failure = null;
   }
 
@@ -148,7 +183,7 @@ export class Planning {
     const of = work.scenario;
     const box = this.#box.now;
     const key = this.#key;
-    const mm = (value: number): number => value / 1e3;
+    const mm = (value: number): number => toSI(value, "mm");
     const { from, to, lowest, highest, wall, clearance } = this.zone;
     this.failure = null;
     const stripped = this.replace ? withoutBallast(work.now) : ({ ok: true, scenario: of } as const);
@@ -162,7 +197,8 @@ export class Planning {
     try {
       const result = await this.#client.plan({
         scenario: onto,
-        box,
+        // A piece that is on the bait already is not in the box.
+        box: boxLeft(box, onto.bait),
         places: this.places,
         zone: {
           from: mm(from),
@@ -184,22 +220,29 @@ export class Planning {
     }
   }
 
+  /** The plan whose weights are on the bait as it stands now; null: none, or something has changed since. */
+  get taken(): Plan | null {
+    const { adopted } = this;
+    return adopted !== null && adopted.scenario === this.#app.work.scenario ? adopted.plan : null;
+  }
+
   /** The plan's weights into the document: one step of undo. */
   adopt(plan: Plan): void {
     const { answer } = this;
-    if (answer === null || answer.of !== this.#app.work.scenario) return;
-    if (this.#app.work.edit("plan", "ballast plan", () => adoptPlan(answer.onto, plan)))
-      this.#app.files.say("The plan's weights are in the document. Undo takes them out again.");
+    const { work } = this.#app;
+    if (answer === null || answer.of !== work.scenario) return;
+    if (!work.edit("plan", "ballast plan", () => adoptPlan(answer.onto, plan))) return;
+    this.adopted = { plan, scenario: work.scenario };
   }
 }
 
 /** What the Weigh view shows and what has been typed into it; outlives a change of view. */
 export class WeighState {
-  job = $state<Job>("account");
+  job = $state<Job>("target");
   /** How far the bait has been made. */
   stage = $state<Stage>("blank");
-  /** The target was just set: its fields are opened. */
-  targetOpened = $state(false);
+  /** The part of the picture that is lit: the one whose row of the account is pointed at. */
+  lit = $state.raw<string | null>(null);
   readonly under = new UnderWater();
   readonly scale = new OnScale();
   readonly box: BoxState;
@@ -215,18 +258,47 @@ export class WeighState {
     this.#lineage = app.work.lineage;
     this.box = boxOf(app);
     this.plan = new Planning(app, this.box, this.#client);
+    this.#keep();
   }
 
-  /** Readings half taken and a zone belong to the bait that was open: with another document they begin anew. */
+  /** What comes back with the bait: readings half taken; and where one was. The scale and its tools stay with the maker. */
+  #keep(): void {
+    const { beside } = this.app;
+    const names = listOf(aText);
+    const readings = listOf(aNumber);
+    const wet = groupOf({ diameter: aNumber, depth: aNumber, count: aNumber });
+    beside.keep("weigh/under", "work", this.under, {
+      way: oneOf("held", "hung", "sample"),
+      checked: names,
+      readings,
+      inAir: readings,
+      parts: names,
+      cut: names,
+    });
+    beside.keep("weigh/scale", "work", this.scale, { readings, parts: names, cut: names });
+    beside.keep("weigh/under/tools", "place", this.under, {
+      resolution: aNumber,
+      tap: aNumber,
+      pins: wet,
+      thread: wet,
+      air: aFlag,
+    });
+    beside.keep("weigh/scale/tools", "place", this.scale, { resolution: aNumber, air: aFlag });
+    beside.keep<Pick<Planning, "asked" | "places" | "replace">>("weigh/plan", "work", this.plan, {
+      asked: readZone,
+      places: (value) => PLACES.find((one) => one === value),
+      replace: aFlag,
+    });
+    beside.keep<Pick<WeighState, "job" | "stage">>("weigh", "place", this, {
+      job: oneOf(...JOBS.map((one) => one.key)),
+      stage: oneOf(...STAGES),
+    });
+  }
+
+  /** A zone for weights belongs to the bait that was open: with another document it begins anew. */
   open(lineage: number): void {
     if (lineage === this.#lineage) return;
     this.#lineage = lineage;
-    this.stage = "blank";
-    for (const one of [this.under, this.scale]) {
-      one.clear();
-      one.parts = ["body"];
-      one.cut = [];
-    }
     this.plan.forget();
   }
 
@@ -238,12 +310,12 @@ export class WeighState {
     });
   }
 
-  askEffects(scenario: Scenario, hooks: readonly number[]): void {
-    void this.effects.ask(() => this.#client.effects(scenario, hooks));
+  askEffects(scenario: Scenario, hooks: readonly number[]): Promise<readonly SensitivityRow[] | null> {
+    return this.#client.effects(scenario, hooks);
   }
 
-  askRiseBand(scenario: Scenario): void {
-    void this.riseBand.ask(() => this.#client.riseBand(scenario));
+  askRiseBand(scenario: Scenario): Promise<RiseBand | null> {
+    return this.#client.riseBand(scenario);
   }
 }
 

@@ -1,8 +1,9 @@
 import type { BenchReading } from "../../../model/bait";
 import { displacementOf, hungOnThread, pusherVolume, woodSample } from "../../../model/bench";
 import type { Displacement, HeldUnderReading, Hung, Pusher, WoodSample } from "../../../model/bench";
+import { toSI } from "../../../units";
 import type { UnderWater } from "./state.svelte";
-import { mean } from "./bench";
+import { mean } from "./readings";
 
 /** What a weighing under water says so far; null where it has no readings yet. */
 export type Found =
@@ -12,13 +13,15 @@ export type Found =
   | { readonly way: "refused"; readonly why: string }
   | null;
 
-const kg = (grams: number): number => grams / 1e3;
+const kg = (grams: number): number => toSI(grams, "g");
 const pinsOf = (pins: {
   readonly diameter: number;
   readonly depth: number;
   readonly count: number;
 }): Pusher | null =>
-  pins.count === 0 ? null : { diameter: pins.diameter / 1e3, depth: pins.depth / 1e3, count: pins.count };
+  pins.count === 0
+    ? null
+    : { diameter: toSI(pins.diameter, "mm"), depth: toSI(pins.depth, "mm"), count: pins.count };
 
 const heldOf = (under: UnderWater): HeldUnderReading => ({
   readings: under.readings.map(kg),

@@ -1,4 +1,5 @@
 import { Application } from "pixi.js";
+import { drawing } from "../../drawing";
 import { motion } from "../../model/motion";
 
-export const good = [Application, motion];
+export const good = [Application, drawing, motion];

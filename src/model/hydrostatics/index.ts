@@ -1,0 +1,10 @@
+export type { Cloud } from "./cloud";
+export { cloudOf } from "./cloud";
+export { fit } from "./fit";
+export { HOOK_CENTRE, hookUnder } from "./hanging";
+export { immersion } from "./immersion";
+export type { Immersion } from "./immersion";
+export type { Cuttable } from "./types";
+export { Waterline } from "./waterline";
+export { Wettable } from "./wet";
+export type { Under } from "./wet";

@@ -1,0 +1,132 @@
+import { add, cos, scale, sin, square, type Vec } from "../base";
+import { insideOutline } from "../shape";
+import { above0, atLeast0, finite, point, stuff } from "./checks";
+import { BaitError, inMm } from "./error";
+import { bibPlate } from "./plate";
+import type { BibSpec } from "./plate";
+import { weighted } from "./rows";
+import { drawn } from "./spread";
+import type { Figure, Part } from "./types";
+
+export const bib: Part<BibSpec, "bib", "item", false> = {
+  many: false,
+  groups: ["bib"],
+  pieces: ["item"],
+  word: "bib",
+  name: () => "bib",
+
+  check(b, path) {
+    point(`${path}.root_mm`, b.root);
+    finite(`${path}.angle_deg`, b.angle, "rad");
+    above0(`${path}.length_mm`, b.length, "m");
+    above0(`${path}.width_mm`, b.width, "m");
+    atLeast0(`${path}.slot_mm`, b.slot, "m");
+    above0(`${path}.thickness_mm`, b.thickness, "m");
+    stuff(path, b.stuff);
+  },
+
+  layout(b, path, shape) {
+    if (!(b.slot > 0)) return [];
+    const x = b.root.x - (cos(b.angle) * b.slot) / 2;
+    const z = b.root.z + (sin(b.angle) * b.slot) / 2;
+    if (-x < 0 || -x > shape.length)
+      throw new BaitError(
+        `${path}.slot_mm`,
+        `the middle of the slot lies at station ${inMm(-x)}, off the body`,
+        "Move the root, or give slot_mm 0 for a bib without a tongue",
+      );
+    if (insideOutline(shape, { x, z })) return [];
+    return [
+      {
+        path: `${path}.slot_mm`,
+        text: "The middle of the bib's slot is not within the outline, yet the tongue counts as inside.",
+      },
+    ];
+  },
+
+  rows(b, { shape }) {
+    const plate = bibPlate(b, (s) => shape.section(s).halfBreadth);
+    const { tongue } = plate;
+    const { density } = b.stuff;
+    const centre = weighted(
+      [
+        { w: plate.volume, at: plate.centroid },
+        { w: tongue.volume, at: tongue.middle },
+      ],
+      plate.centroid,
+    );
+    // Plates with l²/12 (docs/model.md §6.4), each about its own middle, then moved to their common centre.
+    const about = (volume: number, l: number, at: Vec): number =>
+      volume * ((l * l) / 12 + square(at.x - centre.x) + square(at.z - centre.z));
+    const slot2 = (tongue.volume * square(b.slot)) / 12;
+    return [
+      {
+        item: "bib",
+        group: "bib",
+        part: "item",
+        mass: (plate.volume + tongue.volume) * density,
+        massCentre: centre,
+        inertia:
+          density *
+          (about(plate.volume, b.length, plate.centroid) + about(tongue.volume, b.slot, tongue.middle)),
+        displaced: plate.volume,
+        displacedCentre: plate.centroid,
+        immersing: { as: "pieces", pieces: plate.pieces },
+        removed: tongue.volume,
+        removedCentre: tongue.middle,
+        removedInertia: slot2,
+        ownVolume: plate.volume + tongue.volume,
+      },
+    ];
+  },
+
+  // The plate edge on: its part outside, and the tongue in the slot.
+  sketch(b) {
+    const along = { x: cos(b.angle), z: -sin(b.angle) };
+    const across = { x: -along.z, z: along.x };
+    const half = b.thickness / 2;
+    const at = (distance: number, aside: number): Vec =>
+      add(b.root, add(scale(along, distance), scale(across, aside)));
+    const slab = (from: number, to: number): Vec[] => [
+      at(from, half),
+      at(to, half),
+      at(to, -half),
+      at(from, -half),
+    ];
+    const tongue: Figure[] =
+      b.slot > 0 ? [{ role: "plate", layer: "inside", is: "polygon", points: slab(-b.slot, 0) }] : [];
+    return {
+      figures: [{ role: "plate", layer: "behind", is: "polygon", points: slab(0, b.length) }, ...tongue],
+      dimensions: [
+        { key: "length_mm", from: b.root, to: at(b.length, 0) },
+        { key: "slot_mm", from: at(-b.slot, 0), to: b.root },
+      ],
+    };
+  },
+
+  keepOuts(b) {
+    if (!(b.slot > 0)) return [];
+    const end = { x: b.root.x - b.slot * cos(b.angle), z: b.root.z + b.slot * sin(b.angle) };
+    const tongue = [{ a: b.root, b: end }];
+    return [{ is: "rods", label: "bib's tongue", path: tongue, inside: tongue, radius: b.thickness / 2 }];
+  },
+
+  // Length, width and place are drawn; the thickness is a catalogue value without an error here.
+  changes: () => [],
+
+  uncertain(b, draw) {
+    const { row, at, rows, uncertainty } = draw;
+    const e = draw.input("bib: density");
+    const l = draw.input("bib: length");
+    const w = draw.input("bib: width");
+    const mm = uncertainty.drawnLength;
+    const sigma = draw.spread(b.stuff);
+    draw.model(() => {
+      const grown = drawn(1, mm / b.length, l()) * drawn(1, mm / b.width, w());
+      rows.displaced[at] = row.displaced * grown;
+      rows.own[at] = row.removed + row.displaced * grown;
+      rows.mass[at] = (rows.own[at] ?? 0) * b.stuff.density * drawn(1, sigma, e());
+    });
+    draw.place([at], row.item);
+  },
+};

@@ -1,0 +1,84 @@
+import type { Vec } from "../base";
+import { atLeast0, point, stuff, within } from "./checks";
+import { nameOr } from "./rows";
+import { heavierOrMoved } from "./small-changes";
+import { ballRadius } from "./solids";
+import { drawn } from "./spread";
+import type { Figure, Part, Stuff } from "./types";
+
+/** A small thing let into the body or glued onto it: an eye, a rattle, a stick-on strip. */
+export interface FittingSpec {
+  readonly name: string;
+  readonly at: Vec;
+  readonly mass: number;
+  readonly stuff: Stuff;
+  readonly where: "inside" | "outside";
+}
+
+export const fitting: Part<FittingSpec, "fittings", "item", true> = {
+  many: true,
+  groups: ["fittings"],
+  pieces: ["item"],
+  word: "fitting",
+  name: (f) => f.name,
+
+  check(f, path) {
+    point(`${path}.at_mm`, f.at);
+    atLeast0(`${path}.mass_g`, f.mass, "kg");
+    stuff(path, f.stuff);
+  },
+
+  layout: (f, path, shape) =>
+    f.where === "inside"
+      ? within("fitting", `${path}.at_mm`, f.at, ballRadius(f.mass / f.stuff.density), shape)
+      : [],
+
+  rows(f) {
+    const volume = f.mass / f.stuff.density;
+    const outside = f.where === "outside";
+    return [
+      {
+        item: nameOr(f.name, "fitting"),
+        group: "fittings",
+        part: "item",
+        mass: f.mass,
+        massCentre: f.at,
+        displaced: outside ? volume : 0,
+        immersing: outside ? { as: "sphere", at: f.at, volume } : null,
+        removed: outside ? 0 : volume,
+        ownVolume: volume,
+      },
+    ];
+  },
+
+  // Drawn as a ball of its volume; where the name says eye, with a pupil.
+  sketch(f) {
+    const layer = f.where === "inside" ? "inside" : "front";
+    const radius = ballRadius(f.mass / f.stuff.density);
+    const pupil: Figure[] = /\beyes?\b/i.test(f.name)
+      ? [{ role: "pupil", layer, is: "circle", at: f.at, radius: 0.5 * radius }]
+      : [];
+    return {
+      figures: [{ role: "pad", layer, is: "circle", at: f.at, radius }, ...pupil],
+      dimensions: [],
+    };
+  },
+
+  keepOuts: (f) =>
+    f.where === "inside" && f.mass > 0 ? [{ is: "hole", at: f.at, volume: f.mass / f.stuff.density }] : [],
+
+  changes: heavierOrMoved,
+
+  uncertain(f, draw) {
+    const { row, at, rows, weighed } = draw;
+    const eMass = draw.input(`${row.item}: mass`);
+    const eDensity = draw.input(`${row.item}: density`);
+    const sigma = draw.spread(f.stuff);
+    draw.model(() => {
+      rows.mass[at] = drawn(f.mass, weighed, eMass());
+      rows.own[at] = (rows.mass[at] ?? 0) / (f.stuff.density * drawn(1, sigma, eDensity()));
+      (f.where === "outside" ? rows.displaced : rows.removed)[at] = rows.own[at] ?? 0;
+    });
+    draw.place([at], row.item);
+  },
+};

@@ -1,0 +1,67 @@
+export type {
+  Apart,
+  BallSide,
+  Bodies,
+  DrawnBody,
+  DrawnRows,
+  Figure,
+  FigureRole,
+  Immersing,
+  MaterialClass,
+  NewInput,
+  NextSizes,
+  Part,
+  Piece,
+  Row,
+  RowDraft,
+  RowDraw,
+  Sketch,
+  Solid,
+  Stuff,
+  UncertaintySpec,
+  Warning,
+} from "./types";
+export { entriesOf, mapParts, noParts, PART_GROUPS, PART_KEYS, partKeyOf, PARTS, replaced } from "./registry";
+export type {
+  AnyPart,
+  Entry,
+  Group,
+  Item,
+  ListKey,
+  PartKey,
+  PartSpec,
+  PartSpecs,
+  PieceName,
+} from "./registry";
+export {
+  checkLayout,
+  checkNumbers,
+  entryFinder,
+  fittedItems,
+  itemsOnSide,
+  keepOuts,
+  Labels,
+  sketches,
+  whatOf,
+} from "./fitted";
+export type { EntrySketch, KeepOut } from "./fitted";
+export { bodyRow, bodyUncertain, checkBody } from "./body";
+export type { ChangeWords } from "./small-changes";
+export { finite, above0, point } from "./checks";
+export { BaitError, inG, inMl, inMm } from "./error";
+export { rowOf } from "./rows";
+export { densitySpread } from "./spread";
+export { ballRadius, overlap } from "./solids";
+export { ballPlaces, ballRoom, lowSide } from "./balls";
+export type { BallsSpec } from "./balls";
+export { bibPlate } from "./plate";
+export type { BibPlate, BibSpec } from "./plate";
+export type { BallastSpec } from "./ballast";
+export type { ChamberSpec } from "./chamber";
+export type { CoatSpec } from "./coat";
+export type { FittingSpec } from "./fitting";
+export { drilledHole, holeAcross } from "./ballast";
+export { hookLength, hookMeasure, hookOfSize } from "./hanger";
+export type { HookMeasure } from "./hanger";
+export type { HangerSpec } from "./hanger";
+export type { WireSpec } from "./wire";

@@ -1,0 +1,102 @@
+import { add, asin, cos, pow, scale, sin, vec } from "../base";
+import type { Vec } from "../base";
+import type { Piece, Stuff } from "./types";
+
+/** A flat plate that dives the bait: a part outside the body, and a tongue in a slot. */
+export interface BibSpec {
+  readonly root: Vec;
+  /** β, rad: 0 straight ahead along the datum line, opening downward. */
+  readonly angle: number;
+  /** Length outside the body, m. */
+  readonly length: number;
+  readonly width: number;
+  /** Length in the slot, m. */
+  readonly slot: number;
+  readonly thickness: number;
+  readonly outline: "square" | "round";
+  readonly stuff: Stuff;
+}
+
+/** The bib as a plate: the part outside the body and the tongue in its slot. Body frame; m, m², m³. */
+export interface BibPlate {
+  /** From root to tip along the plate, (cos β, −sin β); and the normal of its front face, (sin β, cos β). */
+  readonly along: Vec;
+  readonly normal: Vec;
+  readonly tip: Vec;
+  /** Area of the outline outside the body, its centroid, and the middle of its length. */
+  readonly area: number;
+  readonly centroid: Vec;
+  readonly middle: Vec;
+  readonly volume: number;
+  /** Pieces that go under one by one; volume and first moment are the plate's. */
+  readonly pieces: readonly Piece[];
+  readonly tongue: { readonly width: number; readonly volume: number; readonly middle: Vec };
+}
+
+/** Strips that stand for the half ellipse of a round bib when it is partly under. */
+const ROUND_STRIPS = 8;
+
+/** Area and first moment (about the root's edge, along the plate) of the outline's parts, from root to tip. */
+function strips(bib: BibSpec): { from: number; to: number; area: number; centroid: number }[] {
+  const { length, width } = bib;
+  if (bib.outline === "square") return [{ from: 0, to: length, area: width * length, centroid: length / 2 }];
+  // Round: full width, closed by a half ellipse with semi-axes width/2 across and c = min(width/2, length) along.
+  const c = Math.min(width / 2, length);
+  const straight = length - c;
+  const parts =
+    straight > 0 ? [{ from: 0, to: straight, area: width * straight, centroid: straight / 2 }] : [];
+  // Half ellipse up to ξ = c·u: area (w c/2)(asin u + u√(1−u²)), first moment (w c²/3)(1 − (1−u²)^(3/2)).
+  const area = (u: number): number => ((width * c) / 2) * (asin(u) + u * Math.sqrt(Math.max(0, 1 - u * u)));
+  const moment = (u: number): number => ((width * c * c) / 3) * (1 - pow(Math.max(0, 1 - u * u), 1.5));
+  for (let i = 0; i < ROUND_STRIPS; i++) {
+    const u0 = sin((Math.PI / 2) * (i / ROUND_STRIPS));
+    const u1 = i + 1 === ROUND_STRIPS ? 1 : sin((Math.PI / 2) * ((i + 1) / ROUND_STRIPS));
+    const a = area(u1) - area(u0);
+    parts.push({
+      from: straight + c * u0,
+      to: straight + c * u1,
+      area: a,
+      centroid: straight + (moment(u1) - moment(u0)) / a,
+    });
+  }
+  return parts;
+}
+
+/**
+ * Geometry of a bib (docs/model.md §3): the outside part runs from the root by `length` along the angle β, and the
+ * tongue straight on from the root into the slot, as wide as the body at the slot's middle.
+ *
+ * @param halfBreadthAt the body's half-breadth (m) at a station (m); asked once, at the slot's middle
+ */
+export function bibPlate(bib: BibSpec, halfBreadthAt: (station: number) => number): BibPlate {
+  const along = vec(cos(bib.angle), -sin(bib.angle));
+  const normal = vec(sin(bib.angle), cos(bib.angle));
+  const at = (distance: number): Vec => add(bib.root, scale(along, distance));
+  const parts = strips(bib);
+  const area = parts.reduce((sum, p) => sum + p.area, 0);
+  const centroid = parts.reduce((sum, p) => sum + p.area * p.centroid, 0) / area;
+  const middleOfSlot = at(-bib.slot / 2);
+  const tongueWidth = bib.slot > 0 ? Math.min(bib.width, 2 * halfBreadthAt(-middleOfSlot.x)) : 0;
+  return {
+    along,
+    normal,
+    tip: at(bib.length),
+    area,
+    centroid: at(centroid),
+    middle: at(bib.length / 2),
+    volume: area * bib.thickness,
+    pieces: parts.map((p) => {
+      const half = (p.to - p.from) / 2;
+      return {
+        a: at(p.centroid - half),
+        b: at(p.centroid + half),
+        volume: p.area * bib.thickness,
+      };
+    }),
+    tongue: {
+      width: tongueWidth,
+      volume: tongueWidth * bib.slot * bib.thickness,
+      middle: middleOfSlot,
+    },
+  };
+}

@@ -1,0 +1,2 @@
+export type * from "./types";
+export { ballastPlan } from "./plan";

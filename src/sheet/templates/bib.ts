@@ -1,0 +1,79 @@
+import { cos, sin, tan } from "../../model/base";
+import { bibPlate } from "../../model/bait";
+import { bibOutline } from "../../drawing";
+import { Pen, TYPE } from "../paper/pen";
+import { mm } from "./figure";
+import type { Template, TemplateJob } from "./types";
+import { degText, heightText, mmText } from "./words";
+
+export function bibTemplate({ bait, fonts }: TemplateJob): Template | null {
+  const { bib } = bait.spec;
+  if (!bib) return null;
+  const pen = new Pen(fonts);
+  const { tongue } = bibPlate(bib, (s) => bait.drawn.section(s).halfBreadth);
+  // x along the plate from its root, z across; the tip to the right.
+  const plate = bibOutline(bib).map(({ x, z }) => ({ x: mm(x), y: -mm(z) }));
+  const half = mm(tongue.width / 2);
+  const back = -mm(bib.slot);
+  if (bib.slot > 0)
+    pen.ring("cut", [
+      ...plate,
+      { x: 0, y: half },
+      { x: back, y: half },
+      { x: back, y: -half },
+      { x: 0, y: -half },
+    ]);
+  else pen.ring("cut", plate);
+  const wide = mm(bib.width / 2);
+  pen.line("hidden", { x: 0, y: -wide - 3 }, { x: 0, y: wide + 3 });
+  pen.line("axis", { x: back - 4, y: 0 }, { x: mm(bib.length) + 4, y: 0 });
+  pen.text({ x: 0, y: wide + 6.4 }, "root", { size: TYPE.small, anchor: 0.5 });
+  return {
+    title: "Bib",
+    notes: [
+      bib.slot > 0
+        ? `Outside the body ${mmText(bib.length)} long and ${mmText(bib.width)} wide; the tongue goes ${mmText(bib.slot)} into the slot and is ${mmText(tongue.width)} wide there. Stock ${mmText(bib.thickness)} thick. The dashed line is the root: it stands at the body's skin.`
+        : `${mmText(bib.length)} long and ${mmText(bib.width)} wide from its root, the dashed line; stock ${mmText(bib.thickness)} thick. The file gives no tongue: add what your way of fixing needs (a bend, a tab for a screw) beyond the root.`,
+      "The thin full line is the cut line: cut on its outer side and dress to its middle.",
+    ],
+    drawings: [pen.drawing("bib")],
+  };
+}
+
+/** Smallest angle that a wedge of card can hold, rad. */
+const LEAST = 3 * (Math.PI / 180);
+const ARM = 60;
+
+export function wedgeTemplate({ bait, fonts }: TemplateJob): Template | null {
+  const { bib } = bait.spec;
+  if (!bib) return null;
+  const { angle, root } = bib;
+  const pen = new Pen(fonts);
+  const a = Math.abs(angle);
+  const open = a >= LEAST && a <= Math.PI - LEAST;
+  if (open) {
+    // The lower arm lies along the datum line, the upper one along the slot; nose to the right.
+    const tip = { x: ARM * cos(a), y: -ARM * sin(a) };
+    pen.ring("cut", [{ x: 0, y: 0 }, { x: ARM, y: 0 }, tip]);
+    const r = 14;
+    const arc = Array.from({ length: 33 }, (_, i) => {
+      const t = (a * i) / 32;
+      return { x: r * cos(t), y: -r * sin(t) };
+    });
+    pen.line("mark", ...arc);
+    pen.text({ x: ARM / 2, y: 4 }, "along the datum line", { size: TYPE.small, anchor: 0.5 });
+    const flat = a < 0.4 ? { x: ARM + 2, y: -ARM * tan(a / 2) } : null;
+    const inside = { x: (r + 3) * cos(a / 2), y: -(r + 3) * sin(a / 2) + 1 };
+    pen.text(flat ?? inside, degText(a), { size: TYPE.text, weight: "bold" });
+  } else {
+    pen.line("mark", { x: 0, y: 0 }, { x: ARM, y: 0 });
+    pen.text({ x: 0, y: 5 }, `${degText(a)}: along the datum line, no wedge needed`, { size: TYPE.small });
+  }
+  return {
+    title: "Wedge for the slot's angle",
+    notes: [
+      `The slot opens ${degText(angle)} from the datum line's forward direction, downward. Its root is ${mmText(-root.x)} from the nose and ${heightText(root.z)} the datum line. Lay one edge of the wedge along the datum line with the corner at the root; the other edge is the slot's direction.`,
+    ],
+    drawings: [pen.drawing("wedge")],
+  };
+}

@@ -1,0 +1,142 @@
+import type { Vec } from "../../model/base";
+import type { Bait, WireSpec } from "../../model/bait";
+import { sideCurve } from "../../drawing";
+import { fromSI } from "../../units";
+import { textBox, type Box, type Item, type Point } from "../paper/page";
+import { TYPE, textAt, type Letters, type Pen } from "../paper/pen";
+import { clippedTo } from "../paper/tile";
+
+/** mm from m. */
+export const mm = (metres: number): number => fromSI(metres, "mm");
+
+/** Places of the bait on paper: the nose to the right, heights up, the nose tip at 0, 0. Lower: mirrored upside down. */
+export interface Seen {
+  (p: Vec): Point;
+}
+export const upright: Seen = (p) => ({ x: mm(p.x), y: 0 - mm(p.z) });
+export const mirrored =
+  (down: number): Seen =>
+  (p) => ({ x: mm(p.x), y: down + mm(p.z) });
+
+const apart = (a: Box, b: Box): boolean =>
+  a.maxX <= b.minX || b.maxX <= a.minX || a.maxY <= b.minY || b.maxY <= a.minY;
+
+const CLEAR = 0.6;
+const grown = ({ minX, minY, maxX, maxY }: Box): Box => ({
+  minX: minX - CLEAR,
+  minY: minY - CLEAR,
+  maxX: maxX + CLEAR,
+  maxY: maxY + CLEAR,
+});
+
+/** Directions in which a label is looked for, the nearest first. */
+const AROUND = [
+  [1, -1],
+  [-1, -1],
+  [1, 1],
+  [-1, 1],
+  [0, -1],
+  [0, 1],
+  [1, 0],
+  [-1, 0],
+] as const;
+
+/** How far from its point a label is looked for that keeps clear of cut lines too, mm; beyond, only words must be clear. */
+const NEAR = 14;
+
+const crosses = (item: Item, box: Box): boolean =>
+  item.kind === "path" &&
+  item.role === "cut" &&
+  clippedTo(item.closed ? [...item.points, ...item.points.slice(0, 1)] : item.points, box).length > 0;
+
+/** Words beside a point, where no other words stand; with a line to the point where they had to go further away. */
+export function label(pen: Pen, at: Point, words: string, letters: Letters = {}): void {
+  const { size = TYPE.small } = letters;
+  const taken = pen.items.flatMap((item) => (item.kind === "text" ? [textBox(item)] : []));
+  const probe = textAt(pen.fonts, at, words, { ...letters, size });
+  const rings = [NEAR, 400].flatMap((end) =>
+    Array.from({ length: Math.floor((end - 1.6) / 1.2) }, (_, i) => ({
+      away: 1.6 + 1.2 * i,
+      clear: end === NEAR,
+    })),
+  );
+  for (const { away, clear } of rings)
+    for (const [sx, sy] of AROUND) {
+      const x = at.x + sx * away + (sx > 0 ? 0 : sx < 0 ? -probe.width : -probe.width / 2);
+      const y = at.y + sy * away + (sy > 0 ? 0.75 * size : sy < 0 ? 0 : 0.3 * size);
+      const item = { ...probe, at: { x, y } };
+      const own = grown(textBox(item));
+      if (!taken.every((one) => apart(one, own))) continue;
+      if (clear && pen.items.some((one) => crosses(one, own))) continue;
+      pen.items.push(item);
+      if (away > 3) {
+        const box = textBox(item);
+        const near = {
+          x: Math.min(Math.max(at.x, box.minX), box.maxX),
+          y: Math.min(Math.max(at.y, box.minY), box.maxY),
+        };
+        pen.line("rule", at, near);
+      }
+      return;
+    }
+  throw new Error(`There is no room for the words “${words}” on the sheet.`);
+}
+
+/** A scale of stations below a drawing: mm from the nose tip. */
+export function stationScale(pen: Pen, length: number, y: number): void {
+  const whole = mm(length);
+  const step = whole < 40 ? 5 : 10;
+  pen.line("rule", { x: 0, y }, { x: -whole, y });
+  for (let s = 0; s <= whole + 1e-9; s += step / 2)
+    pen.line("rule", { x: -s, y }, { x: -s, y: y + (s % step === 0 ? 2 : 1.2) });
+  for (let s = 0; s <= whole + 1e-9; s += step)
+    pen.text({ x: -s, y: y + 4.4 }, String(s), { size: TYPE.tiny, anchor: 0.5 });
+  pen.text({ x: -whole / 2, y: y + 7.6 }, "mm from the nose", { size: TYPE.tiny, anchor: 0.5 });
+}
+
+/** The datum line, a little longer than the body. */
+export function datum(pen: Pen, bait: Bait, seen: Seen): void {
+  const over = 0.006;
+  pen.line("axis", seen({ x: over, z: 0 }), seen({ x: -bait.drawn.length - over, z: 0 }));
+}
+
+export const outlineOf = (bait: Bait, seen: Seen): Point[] => sideCurve(bait.drawn).map(seen);
+
+/** The channel of a wire: both its edges and its middle. */
+export function channel(pen: Pen, wire: WireSpec, paths: readonly (readonly Vec[])[], seen: Seen): void {
+  const half = wire.diameter / 2;
+  for (const path of paths) {
+    pen.line("axis", ...path.map(seen));
+    path.forEach((b, i) => {
+      const a = path[i - 1];
+      if (!a) return;
+      const size = Math.sqrt((b.x - a.x) * (b.x - a.x) + (b.z - a.z) * (b.z - a.z));
+      if (size === 0) return;
+      const n = { x: (-(b.z - a.z) / size) * half, z: ((b.x - a.x) / size) * half };
+      for (const side of [1, -1])
+        pen.line(
+          "mark",
+          seen({ x: a.x + side * n.x, z: a.z + side * n.z }),
+          seen({ x: b.x + side * n.x, z: b.z + side * n.z }),
+        );
+    });
+  }
+}
+
+/** The bib seen edge on: its part outside and its tongue. */
+export function bibEdge(pen: Pen, bait: Bait, seen: Seen, parts: "all" | "tongue"): void {
+  const { bib } = bait.spec;
+  if (!bib) return;
+  const along = { x: Math.cos(bib.angle), z: -Math.sin(bib.angle) };
+  const half = bib.thickness / 2;
+  const at = (d: number, aside: number): Point =>
+    seen({ x: bib.root.x + d * along.x - aside * along.z, z: bib.root.z + d * along.z + aside * along.x });
+  const slab = (from: number, to: number): Point[] => [
+    at(from, half),
+    at(to, half),
+    at(to, -half),
+    at(from, -half),
+  ];
+  if (bib.slot > 0) pen.ring("mark", slab(-bib.slot, 0));
+  if (parts === "all") pen.ring("hidden", slab(0, bib.length));
+}

@@ -1,0 +1,10 @@
+export { MemoryBase } from "./base";
+export type { Base } from "./base";
+export { Annex, openAnnex } from "./annex";
+export type { KeptPhoto, KeptVersion } from "./annex";
+export { BaitStore, freshId } from "./store";
+export type { KeptBox, Listed } from "./store";
+export { clashWords, startKept } from "./start";
+export { Tabs } from "./tabs";
+export { dropWords, leaveWords } from "./words";
+export type { Slips } from "./words";

@@ -1,0 +1,117 @@
+import type { Clash, KeptBait } from "../../document";
+import { MemoryBase } from "./base";
+import type { Base } from "./base";
+import { openDatabase, within } from "./database";
+import { takeEarlier } from "./earlier";
+import { BaitStore } from "./store";
+import { dropWords, hearWords } from "./words";
+import type { Slips } from "./words";
+
+/** How long what an earlier release kept may take, ms: it stays where it is then, for the next start. */
+const PATIENCE_MS = 4000;
+/** How long all of the start may take, ms: a database that opens and then does not answer must not keep the page back. */
+const LONGEST_MS = 8000;
+
+/** What the page starts with. */
+export interface Started {
+  readonly store: BaitStore;
+  /** The bait to go on with; null: there is none. */
+  readonly kept: KeptBait | null;
+  /** Why nothing is kept; null where it is. */
+  readonly trouble: string | null;
+  /** What a person should know of how it went, in words. */
+  readonly told: string | null;
+}
+
+/**
+ * Opens what this browser keeps, and finds the bait that was open: in this tab, else the last one in any. `mine` is the
+ * bait that this tab showed before it was loaded again. Never rejects: without a database the page works too.
+ */
+export async function startKept(slips: Slips, mine: string | null, now: number): Promise<Started> {
+  let base: Base;
+  try {
+    base = await openDatabase();
+  } catch (fault) {
+    return { store: new BaitStore(new MemoryBase()), kept: null, trouble: unkept(fault), told: null };
+  }
+  const store = new BaitStore(base);
+  try {
+    const { kept, told } = await within(LONGEST_MS, begin(store, slips, mine));
+    // Later, when the page stands: nobody waits for it.
+    setTimeout(() => void store.tidy(now).catch(() => undefined), 5000);
+    return { store, kept, trouble: null, told: told.length === 0 ? null : told.join(" ") };
+  } catch (fault) {
+    return { store, kept: null, trouble: unkept(fault), told: null };
+  }
+}
+
+/** Takes up what earlier pages have left, then finds the bait to go on with. */
+async function begin(
+  store: BaitStore,
+  slips: Slips,
+  mine: string | null,
+): Promise<{ readonly kept: KeptBait | null; readonly told: readonly string[] }> {
+  const told: string[] = [];
+  for (const { slip, base, mine: left } of hearWords(slips)) {
+    const settled = await store.write(base, left);
+    if (settled.kind === "merged" && settled.clashes.length > 0) told.push(clashWords(settled.clashes));
+    if (settled.kind === "parted")
+      told.push(
+        `A tab that ended had changed ‘${settled.other.scenario.name}’ in the same place as another one. Both stand under ‘My baits’.`,
+      );
+    dropWords(slips, slip);
+  }
+  await within(PATIENCE_MS, takeEarlier(store)).then(
+    (words) => told.push(...(words === null ? [] : [words])),
+    (fault: unknown) => told.push(untaken(fault)),
+  );
+  return { kept: await find(store, mine, told), told };
+}
+
+async function find(store: BaitStore, mine: string | null, told: string[]): Promise<KeptBait | null> {
+  for (const id of [mine, await store.last()]) {
+    const read = id === null ? null : await store.read(id);
+    if (read === null) continue;
+    if (read.ok && read.bait.binned !== null) continue;
+    if (read.ok) {
+      told.push(...read.notes);
+      return read.bait;
+    }
+    told.push(
+      `The bait that was open cannot be opened again: ${read.why} What is kept of it stands under ‘My baits’.`,
+    );
+  }
+  return newest(store);
+}
+
+/** The own bait that was changed last and is not in the bin. */
+async function newest(store: BaitStore): Promise<KeptBait | null> {
+  const heads = (await store.list()).flatMap((one) =>
+    one.ok && one.head.own && one.head.binned === null ? [one.head] : [],
+  );
+  heads.sort((a, b) => b.changed - a.changed);
+  const [first] = heads;
+  const read = first === undefined ? null : await store.read(first.id);
+  return read?.ok === true ? read.bait : null;
+}
+
+/** What two tabs have entered in one place beside a bait, in words. */
+export const clashWords = (clashes: readonly Clash[]): string =>
+  clashes
+    .map(
+      ({ stands, other }) =>
+        `Two tabs entered ‘${plain(stands)}’ and ‘${plain(other)}’ in one place: ‘${plain(stands)}’ stands.`,
+    )
+    .join(" ");
+
+const plain = (value: unknown): string => (typeof value === "string" ? value : JSON.stringify(value));
+
+const untaken = (fault: unknown): string =>
+  `What an earlier release kept in this browser could not be taken over yet (${faultText(fault)}). ` +
+  "It stays where it is, and the next start tries again.";
+
+const unkept = (fault: unknown): string =>
+  `This browser does not keep your baits (${faultText(fault)}). ` +
+  "Everything works, but it is gone with this page: save your bait to a file.";
+
+const faultText = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));

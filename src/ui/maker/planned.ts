@@ -1,0 +1,94 @@
+import { adoptPlan, compile, planKinds, USUAL_DRILLS, USUAL_WEIGHTS } from "../../document";
+import type { Box, Scenario } from "../../document";
+import type { Plan, PlanResult } from "../../model/plan";
+import { staticsOf } from "../../model/statics";
+import { usualZone } from "../../runner";
+import type { PlanJob } from "../../runner";
+import { fromSI } from "../../units";
+import { FIRST_WEIGHT } from "./weight";
+import type { Target } from "./wish";
+
+/**
+ * The first ballast of a new bait comes from a plan: weights of the maker's box, or of usual sizes, in holes that leave the
+ * wall. The guess that `baitOf` begins with stays where no plan comes nearer.
+ */
+export interface Begun {
+  readonly scenario: Scenario;
+  /** What the maker should know of it; null: it does what was asked. */
+  readonly told: string | null;
+}
+
+/** A worker's plan: null where it was not waited for. */
+export type Planner = (job: PlanJob) => Promise<PlanResult | null>;
+
+const PLACES = 3;
+/** A bait that nobody has said a target for shall rest level so nearly, degrees, and float as it does to this share. Invented. */
+const LEVEL = 3;
+const NEAR_SHARE = 0.25;
+
+/** The maker's box where it has weights and a drill; else what is usual. */
+function boxToPlan(own: Box): { readonly box: Box; readonly usual: boolean } {
+  const ready = planKinds(own).length > 0 && own.drills_mm.length > 0;
+  return ready
+    ? { box: own, usual: false }
+    : { box: { ...own, things: USUAL_WEIGHTS, drills_mm: USUAL_DRILLS }, usual: true };
+}
+
+/** What is asked of the first ballast: the target, and a level rest where it says none. */
+function askedOf(made: Scenario): Target {
+  const { bait, around } = compile(made);
+  const net_g = fromSI(staticsOf(bait, around.density).netBuoyancy, "g");
+  const target = made.target ?? { net_g, netTolerance_g: NEAR_SHARE * Math.abs(net_g) };
+  return { trim_deg: 0, trimTolerance_deg: LEVEL, ...target };
+}
+
+/** How far a bait is from what was asked, in tolerances; a bait that lies on its side is no bait at all. */
+function missOf(scenario: Scenario, asked: Target): number {
+  const { bait, around } = compile(scenario);
+  const { netBuoyancy, rest, upright } = staticsOf(bait, around.density);
+  if (rest.pitch === null || !upright.bellyDownUnderWater || upright.uprightAfloat === false) return Infinity;
+  const net = (fromSI(netBuoyancy, "g") - asked.net_g) / asked.netTolerance_g;
+  const trim = (fromSI(rest.pitch, "deg") - (asked.trim_deg ?? 0)) / (asked.trimTolerance_deg ?? LEVEL);
+  return Math.hypot(net, trim);
+}
+
+/** Weights that the maker has not got yet stand under the first weight's name: the plan of the bench is still to be made. */
+function taken(made: Scenario, bare: Scenario, plan: Plan, usual: boolean): Scenario {
+  const ballast = adoptPlan(bare, plan).bait.ballast.map((one) =>
+    usual ? { ...one, name: `${FIRST_WEIGHT}: ${one.name}` } : one,
+  );
+  return { ...made, bait: { ...made.bait, ballast } };
+}
+
+/** @param made the bait of the maker's answers, with its first weight by guess */
+export async function planned(made: Scenario, own: Box, planner: Planner): Promise<Begun> {
+  if (made.bait.ballast.length === 0)
+    return made.target === undefined || made.target.net_g > 0
+      ? { scenario: made, told: null }
+      : { scenario: made, told: "This wood needs no ballast to be as heavy as that: see its net buoyancy." };
+  const { box, usual } = boxToPlan(own);
+  const asked = askedOf(made);
+  const bare: Scenario = { ...made, target: asked, bait: { ...made.bait, ballast: [] } };
+  let result: PlanResult | null;
+  try {
+    result = await planner({ scenario: bare, box, places: PLACES, zone: usualZone(bare) });
+  } catch {
+    // Words that cannot be met, or a fault of the plan: the guess stands, and the page says what stands in the way.
+    result = null;
+  }
+  if (result === null)
+    return {
+      scenario: made,
+      told: "No plan was found in time. The first weight is a guess: plan it in ‘Weigh’.",
+    };
+  const from = usual ? "weights of usual sizes" : "the weights in your box";
+  const [best] = result.plans;
+  if (best !== undefined) return { scenario: taken(made, bare, best, usual), told: null };
+  const { nearest } = result;
+  const near = nearest === null ? null : taken(made, bare, nearest, usual);
+  const kept = near !== null && missOf(near, asked) < missOf(made, asked) ? near : made;
+  return {
+    scenario: kept,
+    told: `No plan of ${from} meets this exactly. ${kept === made ? "One weight of just the right mass, a guess, stands in its place" : "The nearest one is on the bait"}. ‘Weigh’ says why, and plans again.`,
+  };
+}

@@ -1,0 +1,214 @@
+import {
+  decodeText,
+  fromBase64,
+  joinBoxes,
+  LARGEST_LIBRARY,
+  NO_TRAIL,
+  openLibrary,
+  PHOTO_PLACES,
+  readLibraryBait,
+  serializeLibrary,
+  toBase64,
+} from "../../document";
+import type { BaitHead, Box, KeptBait, LibraryBait, PhotoPlace } from "../../document";
+import { freshId } from "../kept";
+import { download } from "../plots";
+import type { App } from "./app.svelte";
+import { numbered } from "./kept-words";
+import { boxOf } from "./box.svelte";
+import { faultText } from "./fault";
+import { fileName } from "./files.svelte";
+import { keptWith } from "./kept.svelte";
+import { Here } from "./here";
+import { breath } from "./quiet";
+
+/** What goes along in a file of baits. */
+export interface Along {
+  readonly versions: boolean;
+  readonly photos: boolean;
+  readonly box: boolean;
+}
+
+/** What came of a file of baits. */
+export interface Taken {
+  readonly file: string;
+  readonly added: number;
+  /** Baits that are here already, as they are in the file. */
+  readonly known: number;
+  readonly refused: readonly { readonly name: string; readonly why: string }[];
+  /** The box that came along; it is put beside one's own only when asked. */
+  readonly box: Box | null;
+}
+
+/** Work between two looks at the clock goes on for this long, ms. */
+const PIECE_MS = 30;
+/** Bytes of a file, at most three for each character. */
+const LARGEST_BYTES = LARGEST_LIBRARY;
+const MEGABYTE = 1e6;
+
+/** Many baits in one file: out of this browser, and into it. */
+export class Library {
+  /** How far it is; null: nothing is under way. */
+  progress = $state.raw<{ readonly done: number; readonly of: number } | null>(null);
+  taken = $state.raw<Taken | null>(null);
+  trouble = $state.raw<string | null>(null);
+  /** What came of the box in the last file, in words. */
+  boxTold = $state.raw<string | null>(null);
+  readonly #app: App;
+
+  constructor(app: App) {
+    this.#app = app;
+  }
+
+  /** Saves baits as one file. */
+  async save(heads: readonly BaitHead[], along: Along): Promise<void> {
+    this.trouble = null;
+    try {
+      const annex = await this.#app.annex();
+      const baits: LibraryBait[] = [];
+      for (const { id, scenario, tags = [] } of heads) {
+        this.progress = { done: baits.length, of: heads.length };
+        const versions = along.versions ? await annex.versions(id) : [];
+        const photos = along.photos ? await annex.photos(id) : [];
+        baits.push({
+          scenario,
+          tags,
+          versions: versions.map(({ name, made, scenario: then }) => ({ name, made, scenario: then })),
+          photos: Object.fromEntries(photos.map(({ place, bytes }) => [place, toBase64(bytes)])),
+        });
+      }
+      const box = along.box ? boxOf(this.#app).now : null;
+      const [only] = heads;
+      const name = heads.length === 1 && only !== undefined ? `${only.scenario.name} with all` : "my baits";
+      download(serializeLibrary(baits, box), fileName(name), "application/json");
+    } catch (fault) {
+      this.trouble = `The file could not be made: ${faultText(fault)}`;
+    } finally {
+      this.progress = null;
+    }
+  }
+
+  async openFile(file: File): Promise<void> {
+    [this.trouble, this.taken, this.boxTold] = [null, null, null];
+    if (file.size > LARGEST_BYTES) {
+      this.trouble = `${file.name} has ${String(Math.round(file.size / MEGABYTE))} MB: more than ${String(LARGEST_BYTES / MEGABYTE)} MB are not read. Make several files of it.`;
+      return;
+    }
+    try {
+      const decoded = decodeText(new Uint8Array(await file.arrayBuffer()), LARGEST_BYTES);
+      if (decoded.ok) await this.take(file.name, decoded.text);
+      else this.trouble = `${file.name} was not opened. ${decoded.problems[0]?.message ?? ""}`;
+    } catch (fault) {
+      this.trouble = `${file.name} could not be read: ${faultText(fault)}`;
+    }
+  }
+
+  /** Takes over the baits of a text, beside those that are here. What is here stays as it is. */
+  async take(file: string, text: string): Promise<void> {
+    const opened = openLibrary(text);
+    if (!opened.ok) {
+      this.trouble = `${file} was not opened. ${opened.problems[0]?.message ?? ""}`;
+      return;
+    }
+    try {
+      await this.#takeAll(file, opened.baits, opened.box);
+    } catch (fault) {
+      this.trouble = `Nothing was taken over from ${file}: ${faultText(fault)}`;
+    } finally {
+      this.progress = null;
+    }
+  }
+
+  async #takeAll(file: string, values: readonly unknown[], box: Box | null): Promise<void> {
+    const { baits } = this.#app;
+    await baits.flush();
+    const heads = (await baits.store.list()).flatMap((one) => (one.ok && one.head.own ? [one.head] : []));
+    const here = new Here();
+    for (const { scenario } of heads) here.add(scenario);
+
+    const fresh: { readonly bait: KeptBait; readonly from: LibraryBait }[] = [];
+    const refused: { name: string; why: string }[] = [];
+    let known = 0;
+    let since = performance.now();
+    for (const [done, value] of values.entries()) {
+      if (performance.now() - since > PIECE_MS) {
+        this.progress = { done, of: values.length };
+        await breath();
+        since = performance.now();
+      }
+      const read = readLibraryBait(value);
+      if (!read.ok) {
+        refused.push({ name: read.name, why: read.why });
+        continue;
+      }
+      const { scenario } = read.bait;
+      if (here.has(scenario)) {
+        known++;
+        continue;
+      }
+      let { name } = scenario;
+      while (here.named(name)) name = numbered(name);
+      here.add(scenario);
+      if (name !== scenario.name) here.add({ ...scenario, name });
+      fresh.push({ bait: this.#record({ ...scenario, name }, read.bait.tags), from: read.bait });
+    }
+    await baits.store.add(fresh.map(({ bait }) => bait));
+    const annex = await this.#app.annex();
+    for (const { bait, from } of fresh) {
+      if (from.versions.length > 0) await annex.addVersions(bait.id, from.versions);
+      for (const place of PHOTO_PLACES) {
+        const text = from.photos[place];
+        if (text !== undefined && !(await this.#photo(bait.id, place, text)))
+          refused.push({
+            name: bait.scenario.name,
+            why: "its photo is not one: the bait is here without it",
+          });
+      }
+    }
+    baits.tellList();
+    this.taken = { file, added: fresh.length, known, refused, box };
+  }
+
+  #record(scenario: KeptBait["scenario"], tags: readonly string[]): KeptBait {
+    const now = this.#app.baits.time;
+    return {
+      id: freshId(),
+      revision: 0,
+      scenario,
+      trail: NO_TRAIL,
+      beside: {},
+      own: true,
+      made: now,
+      changed: now,
+      binned: null,
+      inFile: null,
+      tags,
+    };
+  }
+
+  async #photo(bait: string, place: PhotoPlace, text: string): Promise<boolean> {
+    const annex = await this.#app.annex();
+    try {
+      return await annex.putPhoto(bait, { place, bytes: fromBase64(text) });
+    } catch {
+      return false;
+    }
+  }
+
+  /** Puts what the file's box holds beside what one's own box holds. */
+  takeBox(): void {
+    const other = this.taken?.box;
+    if (this.taken === null || other === null || other === undefined) return;
+    const box = boxOf(this.#app);
+    try {
+      this.boxTold = box.put(joinBoxes(box.now, other))
+        ? "The box has them now; ‘Undo’ in the box takes them out again."
+        : box.trouble;
+    } catch (fault) {
+      this.boxTold = faultText(fault);
+    }
+    this.taken = { ...this.taken, box: null };
+  }
+}
+
+export const libraryOf = keptWith((app) => new Library(app));

@@ -1,0 +1,45 @@
+import { tick } from "svelte";
+import { fromSI } from "../../../units";
+import { wantedOf } from "../../maker";
+import type { App } from "../../state";
+import { leftOf } from "./left";
+import type { WeighState } from "./state.svelte";
+import { stepsOf } from "./steps";
+import type { Step } from "./steps";
+
+/** The steps of the open bait, with what is done of them. */
+export function stepsNow({ work, figures }: App, weigh: WeighState): readonly Step[] {
+  const target = wantedOf(work.now, figures.goal.value);
+  const met =
+    target === undefined
+      ? null
+      : Math.abs(leftOf(fromSI(work.now.statics.netBuoyancy, "g"), target)) <= target.netTolerance_g;
+  return stepsOf({ scenario: work.scenario, box: weigh.box.now, stage: weigh.stage, met });
+}
+
+/** The step that follows the open one: the first after it that is not done; null: there is none. */
+export function following(steps: readonly Step[], { job }: WeighState): Step | null {
+  const here = steps.findIndex(({ place }) => "job" in place && place.job === job);
+  return here < 0 ? null : (steps.find((one, i) => i > here && !one.done) ?? null);
+}
+
+/** Opens a step: a job of this view, or a section of the tub's. */
+export async function go({ prefs, view }: App, weigh: WeighState, { place }: Step): Promise<void> {
+  if ("job" in place) {
+    weigh.job = place.job;
+    await tick();
+    // The step's own beginning, however far the one before was scrolled.
+    document.querySelector("[data-bench-step]")?.scrollIntoView({ block: "nearest" });
+    return;
+  }
+  prefs.setOpen(place.tub, true);
+  view.show("float");
+  await tick();
+  // The view's parts may have to be fetched first.
+  const find = (): Element | null => document.querySelector(`[data-section="${place.tub}"] > summary`);
+  for (let tries = 0; tries < 40 && find() === null; tries++)
+    await new Promise((later) => setTimeout(later, 50));
+  const section = find();
+  section?.scrollIntoView({ block: "start" });
+  if (section instanceof HTMLElement) section.focus({ preventScroll: true });
+}

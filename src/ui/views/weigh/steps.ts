@@ -1,0 +1,56 @@
+import { planKinds, STAGES } from "../../../document";
+import type { Box, Scenario, Stage } from "../../../document";
+import { isPlanned } from "../../maker";
+import type { Job } from "./state.svelte";
+
+/** Where a step is done: a job of this view, or a section of the tub's. */
+export type Place = { readonly job: Job } | { readonly tub: "readings" | "swaps" };
+
+/** One step of the trade's order. What is done follows from the document, the box and how far the bait has been made. */
+export interface Step {
+  readonly key: string;
+  readonly label: string;
+  readonly place: Place;
+  readonly done: boolean;
+}
+
+/** What the steps are judged by. */
+export interface Made {
+  readonly scenario: Scenario;
+  readonly box: Box;
+  /** How far the bait has been made. */
+  readonly stage: Stage;
+  /** The finished bait is within its target's tolerance; null: no target. */
+  readonly met: boolean | null;
+}
+
+const isCoated = (scenario: Scenario, without: readonly string[] | undefined): boolean =>
+  !(without ?? []).some((word) => word === "coats" || scenario.bait.coats.some((coat) => word === coat.name));
+
+/** The steps in the order in which a bait is made. None has to be done before another. */
+export function stepsOf({ scenario, box, stage, met }: Made): readonly Step[] {
+  const as = (reached: Stage): boolean => STAGES.indexOf(stage) >= STAGES.indexOf(reached);
+  const read = (kind: Scenario["bench"][number]["kind"]): boolean =>
+    scenario.bench.some((one) => one.kind === kind && one.with.includes("body"));
+  const tests = scenario.corrections.map(({ without }) => isCoated(scenario, without));
+  const final = tests.includes(true);
+  return [
+    { key: "target", label: "Target", place: { job: "target" }, done: scenario.target !== undefined },
+    { key: "box", label: "Own box", place: { job: "box" }, done: planKinds(box).length > 0 },
+    { key: "blank", label: "Blank on the scale", place: { job: "weighings" }, done: read("weighing") },
+    { key: "under", label: "Under water", place: { job: "volume" }, done: read("displacement") },
+    { key: "plan", label: "Ballast plan", place: { job: "plan" }, done: isPlanned(scenario) },
+    { key: "lay out", label: "Lay out", place: { job: "lay out" }, done: as("laid out") },
+    { key: "close", label: "Close up", place: { job: "close" }, done: as("closed") },
+    { key: "first test", label: "First tub test", place: { tub: "readings" }, done: tests.includes(false) },
+    { key: "coats", label: "Coats", place: { job: "coats" }, done: as("clear-coated") },
+    { key: "final test", label: "Final tub test", place: { tub: "readings" }, done: final },
+    { key: "swaps", label: "Swaps", place: { tub: "swaps" }, done: final && met === true },
+  ];
+}
+
+/** The first step that is not done after the last one that is; else the first that is not; null: all are. */
+export function nextOf(steps: readonly Step[]): Step | null {
+  const last = steps.reduce((found, one, i) => (one.done ? i : found), -1);
+  return steps.find((one, i) => i > last && !one.done) ?? steps.find((one) => !one.done) ?? null;
+}

@@ -1,0 +1,228 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "@playwright/test";
+import { expect, test } from "./fixture";
+import {
+  expectAccessible,
+  expectAccessibleInDark,
+  expectNet,
+  expectNoWider,
+  fromMenu,
+  isPhone,
+  kept,
+  name,
+  netGrams,
+  open,
+  press,
+  type,
+  undo,
+  unfold,
+} from "./page";
+
+/** From this year's bait to next year's: what was set down, versions, another build, files, links, the list. */
+
+async function recipe(page: Page): Promise<void> {
+  if (isPhone(page)) await page.getByRole("button", { name: "Menu", exact: true }).click();
+  else await page.getByRole("button", { name: /^Units/ }).click();
+  await page.getByRole("button", { name: "Recipe and versions" }).click();
+  await expect(page.getByRole("dialog", { name: /^Recipe of/ })).toBeVisible();
+}
+
+const part = (page: Page, title: string) =>
+  press(page, page.getByRole("dialog").locator("summary", { hasText: title }).first());
+
+test("a bait's design stays while the bait changes; versions come back; another build; the whole list as one file @phone-long", async ({
+  page,
+}) => {
+  await open(page, "float", true);
+  await name(page).fill("Mine");
+  await name(page).press("Enter");
+  const design = await netGrams(page);
+
+  await recipe(page);
+  const dialog = page.getByRole("dialog");
+  await dialog.getByRole("button", { name: "Set down now" }).first().click();
+  await expect(dialog.getByText(/^Set down on/)).toHaveCount(1);
+  await part(page, "Versions");
+  await dialog.getByLabel(/^Name, such as/).fill("before paint");
+  await dialog.getByRole("button", { name: "Keep this state" }).click();
+  await expect(dialog.getByText("As the bait is now.")).toBeVisible();
+  await page.keyboard.press("Escape");
+
+  await type(await unfold(page, "Body"), "Body density", "0.5");
+  const changed = await netGrams(page);
+  expect(changed).not.toBe(design);
+
+  await recipe(page);
+  await part(page, "What is different now");
+  const row = dialog.getByRole("row", { name: /^wood/ });
+  await expect(row).toBeVisible();
+  const grams = Number(/[+−-]\d+\.\d+/.exec((await row.innerText()).replace("−", "-"))?.[0]);
+  // Both figures of the page are rounded to a hundredth of a gram.
+  expect(Math.abs(grams - (changed - design))).toBeLessThan(0.0101);
+  await part(page, "Repeat this bait");
+  await dialog.getByRole("checkbox", { name: /^wood/ }).check();
+  await expectAccessible(page, "dialog");
+  await expectNoWider(page);
+  await dialog.getByRole("button", { name: "Start the new build" }).click();
+  await expect(name(page)).toHaveValue("Mine, next build");
+  await expectNet(page, changed);
+
+  await fromMenu(page, "My baits", "My baits");
+  await dialog.getByRole("button", { name: "Tags of Mine, next build" }).click();
+  await dialog.getByLabel(/^Tags, with commas/).fill("pond, second run");
+  await dialog.getByLabel(/^Tags, with commas/).press("Enter");
+  await expect(dialog.getByLabel("Tag", { exact: true })).toBeVisible();
+  await dialog.getByLabel("Find").fill("pond");
+  await expect(dialog.getByText("1 of 2 baits")).toBeVisible();
+  await dialog.getByLabel("Find").fill("");
+  await dialog.getByLabel("In order").selectOption("name");
+  await expect(dialog.locator("li").first()).toContainText(/Mine.*floats|Mine.*sinks/s);
+  await expectAccessible(page, "dialog");
+  await expectAccessibleInDark(page, "dialog");
+  await part(page, "Many baits in one file");
+  const [file] = await Promise.all([
+    page.waitForEvent("download"),
+    dialog.getByRole("button", { name: "Save as one file" }).click(),
+  ]);
+  const path = await file.path();
+  expect(JSON.parse(readFileSync(path, "utf8"))).toMatchObject({
+    format: "trimwright/baits",
+    baits: [{ scenario: {} }, { scenario: {} }],
+  });
+
+  // Back to the version of the first bait, as one step of undo.
+  await dialog.getByRole("button", { name: "Mine", exact: true }).click();
+  await expect(name(page)).toHaveValue("Mine");
+  await recipe(page);
+  await part(page, "Versions");
+  await dialog.getByRole("button", { name: "Go back to before paint" }).click();
+  await page.keyboard.press("Escape");
+  await expectNet(page, design);
+  await undo(page);
+  await expectNet(page, changed);
+  await kept(page);
+
+  // The file brings back what has gone on here, beside what is here now.
+  await type(await unfold(page, "Body"), "Body density", "0.6");
+  await page.locator("input[type=file]").first().setInputFiles(path);
+  await expect(dialog.getByText(/one bait taken over, 1 was here already/)).toBeVisible();
+  await expect(dialog.getByRole("button", { name: "Mine (2)", exact: true })).toBeVisible();
+});
+
+test("a link holds the bait and offers it as a new one; a damaged one is refused and nothing is lost @long", async ({
+  page,
+  context,
+}) => {
+  await open(page, "float", true);
+  await type(await unfold(page, "Body"), "Body density", "0.43");
+  const verdict = await netGrams(page);
+  await recipe(page);
+  await part(page, "Pass it on by a link");
+  await page.getByRole("button", { name: "Make a link" }).click();
+  const link = await page.getByLabel("The link").inputValue();
+  await expect(page.getByText(`${link.length.toLocaleString("en")} characters`)).toBeVisible();
+  await page.keyboard.press("Escape");
+
+  const other = await context.newPage();
+  await other.goto(link);
+  await other.getByRole("button", { name: "Open it as a new bait" }).click();
+  await expectNet(other, verdict);
+  expect(new URL(other.url()).hash).not.toContain("bait=");
+  await kept(other);
+
+  await type(await unfold(other, "Body"), "Body density", "0.5");
+  const mine = await netGrams(other);
+  await other.goto(link.slice(0, -9));
+  await expect(other.getByRole("alert").filter({ hasText: "This link is damaged" })).toBeVisible();
+  await other.getByRole("button", { name: "Understood" }).click();
+  await expectNet(other, mine);
+});
+
+test("saves into the file that was chosen, asks before it writes over another program's edit, and opens it again @long", async ({
+  page,
+}) => {
+  // Files of the browser's own, which are written as those on the disk are; only the dialog that chooses is ours.
+  const choosers = () =>
+    page.evaluate(() => {
+      const folder = navigator.storage.getDirectory();
+      const file = () => folder.then((one) => one.getFileHandle("mine.json", { create: true }));
+      Object.assign(window, {
+        showSaveFilePicker: file,
+        showOpenFilePicker: () => file().then((one) => [one]),
+      });
+    });
+  const text = () =>
+    page.evaluate(async () => {
+      const folder = await navigator.storage.getDirectory();
+      const file = await (await folder.getFileHandle("mine.json")).getFile();
+      // While it is written, it cannot be read: it is asked for again.
+      return file.text().catch(() => "null");
+    });
+  const density = async () => Number(/"density_g_ml": ([\d.]+)/.exec(await text())?.[1]);
+  await open(page, "float", true);
+  await choosers();
+  const body = await unfold(page, "Body");
+  await type(body, "Body density", "0.43");
+  await page.keyboard.press("Control+s");
+  await expect(page.getByText("Saved in mine.json.")).toBeVisible();
+  await expect.poll(density).toBe(0.43);
+  await type(body, "Body density", "0.44");
+  await page.keyboard.press("Control+s");
+  await expect.poll(density).toBe(0.44);
+  await expect(page.getByText("changed, not saved")).toHaveCount(0);
+
+  // After a reload the page still knows the file. Another program has written it meanwhile.
+  await kept(page);
+  await page.evaluate(async () => {
+    const folder = await navigator.storage.getDirectory();
+    const stream = await (await folder.getFileHandle("mine.json")).createWritable();
+    await stream.write("written by another program");
+    await stream.close();
+  });
+  await page.reload();
+  await choosers();
+  await type(await unfold(page, "Body"), "Body density", "0.45");
+  await page.keyboard.press("Control+s");
+  await expect(page.getByRole("dialog", { name: /mine.json’ has changed/ })).toBeVisible();
+  await expect.poll(text).toBe("written by another program");
+  await page.getByRole("button", { name: "Save over it" }).click();
+  await expect.poll(density).toBe(0.45);
+
+  await type(await unfold(page, "Body"), "Body density", "0.46");
+  await page.getByRole("heading", { name: "Body", exact: true }).click();
+  await page.keyboard.press("Control+o");
+  await expect(
+    (await unfold(page, "Body")).getByRole("textbox", { name: "Body density", exact: true }).first(),
+  ).toHaveValue("0.450");
+});
+
+test("the solid halves are made by a worker, beside the model's figures, and saved closed; a change makes them old @long", async ({
+  page,
+}) => {
+  await page.goto("./#make");
+  const side = page.getByRole("complementary", { name: "Inputs" });
+  await unfold(page, "Solid halves");
+  await side.getByRole("button", { name: "Make the solid halves" }).click();
+  const table = page.getByRole("table", { name: "The solid beside the model" });
+  await expect(table).toBeVisible();
+  const [solid, model] = (
+    await table
+      .getByRole("row", { name: /^outline/ })
+      .getByRole("cell")
+      .allInnerTexts()
+  ).map(Number.parseFloat);
+  // Both are rounded to 0.01 mL.
+  expect(Math.abs((solid ?? NaN) - (model ?? NaN))).toBeLessThan(0.0201);
+  await expect(side.getByText(/^Closed: each of the/)).toBeVisible();
+  const [file] = await Promise.all([
+    page.waitForEvent("download"),
+    side.getByRole("button", { name: "Right half, STL" }).click(),
+  ]);
+  expect(file.suggestedFilename()).toMatch(/-1to1-mm-right-half\.stl$/);
+  const bytes = readFileSync(await file.path());
+  expect(bytes.length).toBe(84 + 50 * bytes.readUInt32LE(80));
+  await expectAccessible(page, "[data-section=make-solid]");
+  await name(page).fill("Another");
+  await name(page).press("Enter");
+  await expect(side.getByText("The bait has changed since they were made.")).toBeVisible();
+});

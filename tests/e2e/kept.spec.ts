@@ -1,0 +1,385 @@
+import { readFileSync } from "node:fs";
+import type { Locator, Page } from "@playwright/test";
+import { expect, test } from "./fixture";
+import {
+  enter,
+  expectAccessible,
+  expectNet,
+  expectNoWider,
+  fromMenu,
+  job,
+  kept,
+  name,
+  net,
+  netGrams,
+  newBait,
+  open,
+  type,
+  undo,
+  unfold,
+} from "./page";
+
+/** Own baits stay: over a reload, a page that dies, and beside other tabs. */
+
+/** Reloads and kills of a run: a few each time, more when asked for (the aim is told for twenty). */
+const MOMENTS = Number(process.env["TRIMWRIGHT_MOMENTS"] ?? 3);
+
+test("a reload comes back with the same bait, its undo and what was being typed, at any moment", async ({
+  page,
+}) => {
+  await open(page, "weigh", true);
+  const demo = await netGrams(page);
+  await name(page).fill("Mine");
+  await name(page).press("Enter");
+  await job(page, "Blank on the scale");
+  const readings: string[] = [];
+  const waits: number[] = [];
+  // Moments from a fixed seed: some within the quarter of a second in which nothing has been written yet.
+  let seed = 5;
+  for (let moment = 0; moment < MOMENTS; moment++) {
+    seed = (seed * 48271) % 2147483647;
+    const body = await unfold(page, "Body");
+    const density = (0.3 + moment / 100).toFixed(3);
+    await type(body, "Body density", density);
+    const grams = (5 + moment / 10).toFixed(2);
+    await enter(page, /^Reading/, grams);
+    readings.push(grams);
+    await page
+      .getByRole("main")
+      .getByRole("textbox", { name: /^Reading/ })
+      .fill(`${moment}.5`);
+    const verdict = await netGrams(page);
+    await page.waitForTimeout(seed % 600);
+    const before = Date.now();
+    await page.reload();
+    await expect(name(page)).toHaveValue("Mine");
+    waits.push(Date.now() - before);
+    await expectNet(page, verdict);
+    for (const one of readings.slice(-3))
+      await expect(page.getByRole("main").getByText(`${one} g`).first()).toBeVisible();
+    await expect(page.getByRole("main").getByRole("textbox", { name: /^Reading/ })).toHaveValue(
+      `${moment}.5`,
+    );
+  }
+  waits.sort((a, b) => a - b);
+  figure(
+    "own bait back after a reload",
+    `${waits[MOMENTS >> 1]} ms at the median, ${waits.at(-1)} ms at most, of ${MOMENTS}`,
+  );
+  for (let step = 0; step < MOMENTS; step++) await undo(page);
+  await expectNet(page, demo);
+  await expect(name(page)).toHaveValue("Mine");
+});
+
+/** Told with the test's outcome: a busy machine is slower than the aim, and the bound is for what is broken. */
+const figure = (type: string, description: string): void =>
+  void test.info().annotations.push({ type, description });
+
+test("a page that is killed while a hand edits comes back less at most its last second @long", async ({
+  browser,
+}) => {
+  // Many starts of the page: seconds on a free machine, minutes on a busy one.
+  test.setTimeout(600_000);
+  // A context of its own has a process of its own: the others go on.
+  const context = await browser.newContext({ reducedMotion: "reduce", serviceWorkers: "block" });
+  try {
+    let seed = 11;
+    const chance = (): number => (seed = (seed * 48271) % 2147483647) / 2147483647;
+    let page = await context.newPage();
+    await open(page, "float");
+    const made: { readonly density: number; readonly at: number }[] = [];
+    const losses: number[] = [];
+    for (let kill = 0; kill < MOMENTS; kill++) {
+      const body = await unfold(page, "Body");
+      for (let i = 0; i < 1 + Math.floor(3 * chance()); i++) {
+        const density = Number((0.3 + made.length / 1000).toFixed(3));
+        await type(body, "Body density", String(density));
+        made.push({ density, at: Date.now() });
+      }
+      await page.waitForTimeout(900 * chance());
+      const killer = await context.newCDPSession(page);
+      const dead = page.waitForEvent("crash");
+      const killed = Date.now();
+      void killer.send("Page.crash").catch(() => undefined);
+      await dead;
+      const next = await context.newPage();
+      await next.goto("./");
+      await expect(next.getByRole("link", { name: "Float" })).toHaveAttribute("aria-current", "page");
+      const field = (await unfold(next, "Body")).getByRole("textbox", { name: "Body density", exact: true });
+      await expect(field.first()).toHaveValue(/^0\.[345]/);
+      const back = Number(await field.first().inputValue());
+      expect(made.map(({ density }) => density)).toContain(back);
+      const lost = made.filter(({ density }) => density > back);
+      losses.push(lost.length === 0 ? 0 : killed - Math.min(...lost.map(({ at }) => at)));
+      // What is lost is lost: the next edits go on from what came back.
+      made.splice(made.length - lost.length, lost.length);
+      await page.close();
+      page = next;
+    }
+    const most = Math.max(...losses);
+    const any = losses.filter((one) => one > 0).length;
+    figure("work lost by a kill", `${most} ms at most of ${MOMENTS} kills, ${any} of them lost an edit`);
+    // An edit is written after 0.7 s at the latest; the rest is for a busy machine.
+    expect(most).toBeLessThan(2000);
+  } finally {
+    await context.close();
+  }
+});
+
+test("a reload comes back to the place: what is half typed, the plan's zone, the map's axes, the scrolling @long", async ({
+  page,
+}) => {
+  await open(page, "weigh", true);
+  await job(page, "Ballast plan");
+  await enter(page, /^From/, "21");
+  const density = (): Promise<Locator> =>
+    unfold(page, "Body").then((one) =>
+      one.getByRole("textbox", { name: "Body density", exact: true }).first(),
+    );
+  await (await density()).fill("0.4o");
+  await page.reload();
+  await expect(page.getByRole("main").getByRole("textbox", { name: /^From/ }).first()).toHaveValue("21.0");
+  await expect(await density()).toHaveValue("0.4o");
+  await (await density()).press("Escape");
+
+  await page.getByRole("link", { name: "Reach", exact: true }).click();
+  await page.getByLabel("Across:").selectOption("lineOut");
+  await page.getByRole("link", { name: "Weigh", exact: true }).click();
+  await job(page, "Account");
+  const main = page.getByRole("main");
+  await main.evaluate((one) => (one.scrollTop = 300));
+  const top = await main.evaluate((one) => one.scrollTop);
+  expect(top).toBeGreaterThan(100);
+  await page.reload();
+  await expect(net(page)).toBeVisible();
+  await expect.poll(() => main.evaluate((one) => Math.abs(one.scrollTop))).toBe(top);
+  await page.getByRole("link", { name: "Reach", exact: true }).click();
+  await expect(page.getByLabel("Across:")).toHaveValue("lineOut");
+});
+
+test("two tabs on one bait see each other's edits, and part where they change the same", async ({
+  context,
+  page,
+}) => {
+  await open(page, "float", true);
+  await type(await unfold(page, "Body"), "Body density", "0.4");
+  await kept(page);
+  const other = await context.newPage();
+  await open(other, "float", true);
+  await name(other).fill("Named there");
+  await name(other).press("Enter");
+  await expect(name(page)).toHaveValue("Named there");
+  await type(await unfold(page, "Body"), "Body density", "0.41");
+  const verdict = await netGrams(page);
+  await expectNet(other, verdict);
+
+  // Both change one place, and this tab does not hear of the other. What is unfolded is written and told too: said late, it
+  // would have this tab read what the other has typed by then.
+  await other.evaluate(() => (BroadcastChannel.prototype.postMessage = () => undefined));
+  const bodies = [await unfold(page, "Body"), await unfold(other, "Body")] as const;
+  await Promise.all([page, other].map((one) => kept(one)));
+  await type(bodies[1], "Body density", "0.39");
+  await type(bodies[0], "Body density", "0.43");
+  await kept(page);
+  await kept(other);
+  await expect
+    .poll(
+      async () =>
+        (await page.getByText("Both are kept").count()) + (await other.getByText("Both are kept").count()),
+    )
+    .toBe(1);
+  await fromMenu(page, "My baits", "My baits");
+  const dialog = page.getByRole("dialog", { name: "My baits" });
+  await expect(dialog.getByRole("button", { name: "Named there", exact: true })).toBeVisible();
+  await expect(dialog.getByRole("button", { name: "Named there (2)", exact: true })).toBeVisible();
+  await expect(dialog.getByText(/Unlike the open bait: .*density/)).toBeVisible();
+});
+
+test("a stale tab's tick leaves what another tab has put into the box", async ({ context, page }) => {
+  await open(page, "weigh", true);
+  await job(page, "Own box");
+  const stale = await context.newPage();
+  await open(stale, "weigh", true);
+  await job(stale, "Own box");
+  await page.getByRole("button", { name: /usual/i }).first().click();
+  const things = page.getByRole("main").getByText(/tungsten ball/);
+  await expect(things.first()).toBeVisible();
+  await stale.getByRole("checkbox", { name: /lead/i }).first().click();
+  await page.reload();
+  await job(page, "Own box");
+  await expect(page.getByRole("main").getByText("tungsten ball 3 mm").first()).toBeVisible();
+  await expect(stale.getByRole("main").getByText("tungsten ball 3 mm").first()).toBeVisible();
+});
+
+/** Databases as releases made them that kept drafts and the box in two of their own. */
+async function makeEarlier(page: Page): Promise<void> {
+  const text = readFileSync(new URL("../../scenarios/tail-heavy-90.json", import.meta.url), "utf8");
+  const draft = (key: string, name: string, kept: number) => ({
+    key,
+    name,
+    text: JSON.stringify({ ...(JSON.parse(text) as object), name }),
+    kept,
+  });
+  const ring = { kind: "ring", name: "my ring", count: 3, mass_g: 0.21 };
+  const box = { format: "trimwright/box", version: 1, name: "My box", drills_mm: [3], things: [ring] };
+  const old = [
+    {
+      base: "trimwright",
+      room: "drafts",
+      entries: {
+        a: draft("a", "Old one", Date.UTC(2026, 3, 1)),
+        b: draft("b", "Old two", Date.UTC(2026, 3, 2)),
+        c: { key: "c", name: "Spoiled", text: "{", kept: 1 },
+      },
+    },
+    { base: "trimwright-box", room: "box", entries: { box: JSON.stringify(box) } },
+  ];
+  await page.evaluate(async (all) => {
+    for (const { base, room, entries } of all)
+      await new Promise<void>((done, fail) => {
+        const opening = indexedDB.open(base);
+        opening.onupgradeneeded = () => opening.result.createObjectStore(room);
+        opening.onerror = () => fail(new Error(base));
+        opening.onsuccess = () => {
+          const transaction = opening.result.transaction(room, "readwrite");
+          for (const [key, value] of Object.entries(entries)) transaction.objectStore(room).put(value, key);
+          transaction.oncomplete = () => {
+            opening.result.close();
+            done();
+          };
+        };
+      });
+  }, old);
+}
+
+test("what an earlier release kept in its own databases is taken over once, and removed there @long", async ({
+  page,
+  allow,
+}) => {
+  // Shown by itself, a file asks for a picture of its own that is not there.
+  allow(/404/);
+  // A file of the same origin: the page itself has not been there yet.
+  await page.goto("./scenario.schema.json");
+  await makeEarlier(page);
+  await open(page, "weigh", true);
+  await expect(name(page)).toHaveValue("Old two");
+  await expect(
+    page.getByText(/taken over: 2 baits, under ‘My baits’; your box; what this release cannot read/),
+  ).toBeVisible();
+  await fromMenu(page, "My baits", "My baits");
+  const dialog = page.getByRole("dialog", { name: "My baits" });
+  await expect(dialog.getByRole("button", { name: "Old one", exact: true })).toBeVisible();
+  const saved = page.waitForEvent("download");
+  await dialog.getByRole("button", { name: "Save what is there" }).click();
+  expect(readFileSync(await (await saved).path(), "utf8")).toContain("Spoiled");
+  await page.keyboard.press("Escape");
+  await job(page, "Own box");
+  await expect(page.getByRole("main").getByText("my ring").first()).toBeVisible();
+  await page.reload();
+  await expect(name(page)).toHaveValue("Old two");
+  await expect(page.getByText(/taken over/)).toHaveCount(0);
+  expect(await page.evaluate(async () => (await indexedDB.databases()).map((one) => one.name))).toEqual([
+    "trimwright-kept",
+  ]);
+});
+
+test("the list: pictures, copies, names, and a bin that one press undoes @phone-long", async ({ page }) => {
+  await open(page, "weigh", true);
+  await name(page).fill("First");
+  await name(page).press("Enter");
+  await newBait(page);
+  await name(page).fill("Second");
+  await name(page).press("Enter");
+  await fromMenu(page, "My baits", "My baits");
+  const dialog = page.getByRole("dialog", { name: "My baits" });
+  await expect(dialog.getByRole("listitem")).toHaveCount(2);
+  await expect(dialog.locator(".picture img")).toHaveCount(2);
+  await dialog.getByRole("button", { name: "Copy First" }).click();
+  await expect(dialog.getByRole("button", { name: "First (2)", exact: true })).toBeVisible();
+  await dialog.getByRole("button", { name: "Rename First (2)" }).click();
+  await dialog.getByLabel("Name", { exact: true }).fill("Third");
+  await dialog.getByLabel("Name", { exact: true }).press("Enter");
+  await expect(dialog.getByRole("button", { name: "Third", exact: true })).toBeVisible();
+  await dialog.getByRole("button", { name: "Put Third into the bin" }).click();
+  await dialog.getByRole("button", { name: "Take it out again" }).click();
+  await expect(dialog.getByRole("button", { name: "Third", exact: true })).toBeVisible();
+  await dialog.getByRole("button", { name: "Put Third into the bin" }).click();
+  await expectAccessible(page, "dialog");
+  await expectNoWider(page);
+  if (process.env["TRIMWRIGHT_LOOK"] !== undefined)
+    await page.screenshot({ path: `${process.env["TRIMWRIGHT_LOOK"]}-${page.viewportSize()?.width}.png` });
+  await dialog.getByRole("button", { name: "Empty the bin" }).click();
+  await dialog.getByRole("button", { name: "Forget for ever" }).click();
+  await expect(dialog.getByRole("heading", { name: "Bin" })).toHaveCount(0);
+  await page.reload();
+  await expect(name(page)).toHaveValue("Second");
+});
+
+const without: readonly { readonly what: string; readonly script: () => void }[] = [
+  {
+    what: "no database",
+    script: () =>
+      Object.defineProperty(window, "indexedDB", {
+        get: () => {
+          throw new DOMException("denied", "SecurityError");
+        },
+      }),
+  },
+  {
+    what: "a database that is refused",
+    script: () => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException("denied", "SecurityError");
+      };
+    },
+  },
+  {
+    what: "storages that throw",
+    script: () => {
+      for (const key of ["getItem", "setItem", "removeItem", "key"] as const)
+        Storage.prototype[key] = () => {
+          throw new DOMException("denied", "SecurityError");
+        };
+    },
+  },
+  {
+    what: "no storages, locks, channel or persistence",
+    script: () => {
+      for (const key of ["localStorage", "sessionStorage"])
+        Object.defineProperty(window, key, {
+          get: () => {
+            throw new DOMException("denied", "SecurityError");
+          },
+        });
+      for (const key of ["locks", "storage", "serviceWorker"])
+        Object.defineProperty(Navigator.prototype, key, { get: () => undefined });
+      Object.defineProperty(window, "BroadcastChannel", { value: undefined });
+    },
+  },
+];
+
+for (const { what, script } of without)
+  test(`with ${what} everything works, and the page says what is not kept${what === without[0]?.what ? "" : " @long"}`, async ({
+    page,
+  }) => {
+    await page.addInitScript(script);
+    await open(page, "float", true);
+    await type(await unfold(page, "Body"), "Body density", "0.437");
+    const verdict = await netGrams(page);
+    const database = what.includes("database");
+    await expect(page.getByRole("alert").filter({ hasText: "does not keep your baits" })).toHaveCount(
+      database ? 1 : 0,
+    );
+    await newBait(page);
+    await expect(name(page)).toHaveValue("New bait");
+    await fromMenu(page, "My baits", "My baits");
+    await page
+      .getByRole("dialog")
+      .getByRole("button", { name: "Coldwater suspender 90", exact: true })
+      .click();
+    await expectNet(page, verdict);
+    if (database) return;
+    await kept(page);
+    await page.reload();
+    await expectNet(page, verdict);
+  });

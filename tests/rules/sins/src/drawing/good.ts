@@ -1,0 +1,5 @@
+import { document } from "../document";
+import { motion } from "../model/motion";
+import { units } from "../units";
+
+export const good = [document, motion, units];

@@ -1,0 +1,1 @@
+export { drawing } from "./inner";

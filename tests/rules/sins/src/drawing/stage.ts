@@ -1,0 +1,4 @@
+// sin: pixi-only-in-stage
+import { Graphics } from "pixi.js";
+
+export const sin = Graphics;

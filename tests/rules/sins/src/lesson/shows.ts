@@ -1,0 +1,4 @@
+// sin: folder-order-lesson
+import { drawing } from "../drawing";
+
+export const sin = drawing;

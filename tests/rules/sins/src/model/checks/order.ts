@@ -1,0 +1,4 @@
+// sin: model-order-checks
+import { forces } from "../forces";
+
+export const sin = forces;

@@ -1,0 +1,1 @@
+export { hydrostatics } from "./inner";

@@ -1,0 +1,4 @@
+// sin: model-order-hydrostatics
+import { statics } from "../statics";
+
+export const sin = statics;

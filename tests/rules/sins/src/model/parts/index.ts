@@ -1,0 +1,1 @@
+export { parts } from "./inner";

@@ -1,0 +1,1 @@
+export const parts = 1;

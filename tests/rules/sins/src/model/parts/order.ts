@@ -1,0 +1,4 @@
+// sin: model-order-parts
+import { bait } from "../bait";
+
+export const sin = bait;

@@ -1,0 +1,1 @@
+export { plan } from "./inner";

@@ -1,0 +1,4 @@
+// sin: model-order-plan
+import { forces } from "../forces";
+
+export const sin = forces;

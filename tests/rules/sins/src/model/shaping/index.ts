@@ -1,0 +1,1 @@
+export { shaping } from "./inner";

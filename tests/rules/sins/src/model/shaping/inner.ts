@@ -1,0 +1,1 @@
+export const shaping = 1;

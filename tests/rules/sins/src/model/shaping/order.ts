@@ -1,0 +1,4 @@
+// sin: model-order-shaping
+import { bait } from "../bait";
+
+export const sin = bait;

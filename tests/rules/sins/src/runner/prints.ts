@@ -1,0 +1,3 @@
+import { sheet } from "../sheet";
+
+export const good = sheet;

@@ -1,0 +1,4 @@
+// sin: folder-order-sheet
+import { runner } from "../runner";
+
+export const sin = runner;

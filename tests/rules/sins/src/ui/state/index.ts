@@ -1,0 +1,1 @@
+export { state } from "./inner";

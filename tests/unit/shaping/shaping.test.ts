@@ -1,0 +1,240 @@
+import { describe, expect, it } from "vitest";
+import { random } from "../../../src/model/base";
+import { edgesFromKnots, phiOfStation, shapeOf, stationOfPhi } from "../../../src/model/shape";
+import type { Knot } from "../../../src/model/shape";
+import { bodyOfForm, fitSection, FORM_LIMITS, FORMS, isHollow } from "../../../src/model/shaping";
+import { fairEdge } from "../../../src/model/shaping/fair";
+import type { BodyForm } from "../../../src/model/shaping";
+
+const EVEN: BodyForm = {
+  length: 0.1,
+  height: 0.022,
+  breadth: 0.014,
+  backAt: 0.5,
+  bellyAt: 0.5,
+  broadestAt: 0.5,
+  backShare: 0.5,
+  foreFullness: 0.5,
+  aftFullness: 0.5,
+  noseBluntness: 0,
+  tailBluntness: 0,
+  roundAbove: 2,
+  roundBelow: 2,
+};
+
+/** Points along a curve of φ, close together. */
+function sampled(curve: (phi: number) => number, length: number, n = 400): { s: number; v: number }[] {
+  return Array.from({ length: n + 1 }, (_, i) => {
+    const phi = (Math.PI * i) / n;
+    return { s: stationOfPhi(phi, length), v: curve(phi) };
+  });
+}
+
+/** How far the points lie under their upper hull, at most (Andrew's monotone chain): 0 for a curve that is nowhere hollow. */
+function hollow(points: readonly { s: number; v: number }[]): number {
+  const hull: { s: number; v: number }[] = [];
+  for (const p of points) {
+    for (;;) {
+      const [a, b] = [hull.at(-2), hull.at(-1)];
+      if (!a || !b || (b.s - a.s) * (p.v - a.v) - (b.v - a.v) * (p.s - a.s) < 0) break;
+      hull.pop();
+    }
+    hull.push(p);
+  }
+  let worst = 0;
+  let k = 0;
+  for (const p of points) {
+    while (k + 2 < hull.length && (hull[k + 1] as Knot).s < p.s) k++;
+    const [a, b] = [hull[k] as Knot, hull[k + 1] as Knot];
+    if (b.s > a.s) worst = Math.max(worst, a.v + ((b.v - a.v) * (p.s - a.s)) / (b.s - a.s) - p.v);
+  }
+  return worst;
+}
+
+describe("starting shapes", () => {
+  it("with everything even are an ellipsoid: volume 4/3·π·a·b·c", () => {
+    const exact = (4 / 3) * Math.PI * 0.05 * 0.011 * 0.007;
+    expect(Math.abs(shapeOf(bodyOfForm(EVEN)).volume / exact - 1)).toBeLessThan(5e-3);
+  });
+
+  it("of 500 random settings are all bodies, keep their sizes, turn once, and are hollow only where they are meant to be", () => {
+    const r = random(7);
+    const between = ([low, high]: readonly [number, number]): number => low + (high - low) * r.uniform();
+    for (let i = 0; i < 500; i++) {
+      const length = 0.03 + 0.17 * r.uniform();
+      const form: BodyForm = {
+        length,
+        height: length * (0.12 + 0.33 * r.uniform()),
+        breadth: length * (0.08 + 0.3 * r.uniform()),
+        backAt: between(FORM_LIMITS.backAt),
+        bellyAt: between(FORM_LIMITS.bellyAt),
+        broadestAt: between(FORM_LIMITS.broadestAt),
+        backShare: between(FORM_LIMITS.backShare),
+        foreFullness: between(FORM_LIMITS.foreFullness),
+        aftFullness: between(FORM_LIMITS.aftFullness),
+        noseBluntness: between(FORM_LIMITS.noseBluntness),
+        tailBluntness: between(FORM_LIMITS.tailBluntness),
+        roundAbove: between(FORM_LIMITS.roundAbove),
+        roundBelow: between(FORM_LIMITS.roundBelow),
+      };
+      const spec = bodyOfForm(form);
+      expect(shapeOf(spec).volume).toBeGreaterThan(0);
+      const edges = edgesFromKnots(spec);
+      const curves = [
+        { curve: edges.top, depth: form.height * form.backShare, peak: form.backAt },
+        {
+          curve: (phi: number) => -edges.bottom(phi),
+          depth: form.height * (1 - form.backShare),
+          peak: form.bellyAt,
+        },
+        { curve: edges.halfBreadth, depth: form.breadth / 2, peak: form.broadestAt },
+      ];
+      for (const { curve, depth, peak } of curves) {
+        const points = sampled(curve, length);
+        expect(Math.max(...points.map((p) => p.v))).toBeLessThanOrEqual(depth * (1 + 1e-12));
+        expect(Math.abs(curve(phiOfStation(peak * length, length)) - depth)).toBeLessThan(1e-9);
+        // One rise, one fall.
+        const fore = points.filter((p) => p.s <= peak * length);
+        const aft = points.filter((p) => p.s >= peak * length);
+        const falls = [fore, [...aft].reverse()].flatMap((half) =>
+          half.map((p, k) => p.v - (half[k - 1]?.v ?? -1)),
+        );
+        expect(Math.min(...falls)).toBeGreaterThanOrEqual(-1e-12);
+        // No wave: a half that is not meant to be hollow falls below its chords by less than a hundredth of its depth.
+        if (!isHollow(form.foreFullness)) expect(hollow(fore)).toBeLessThan(0.01 * depth);
+        if (!isHollow(form.aftFullness)) expect(hollow(aft)).toBeLessThan(0.01 * depth);
+      }
+    }
+  });
+
+  it("by name are bodies too", () => {
+    for (const { form, height, breadth } of FORMS)
+      expect(
+        shapeOf(bodyOfForm({ ...form, length: 0.08, height: 0.08 * height, breadth: 0.08 * breadth })).volume,
+      ).toBeGreaterThan(0);
+  });
+
+  it("refuse a share out of its bounds by name", () => {
+    expect(() => bodyOfForm({ ...EVEN, backAt: 0.95 })).toThrow(
+      /backAt 0.95: give a number from 0.15 to 0.85/,
+    );
+    expect(() => bodyOfForm({ ...EVEN, height: 0 })).toThrow(/height 0 m/);
+  });
+});
+
+describe("a section fitted to caliper readings", () => {
+  const top = 0.012;
+  const bottom = -0.014;
+  const truth = (z: number, hw: number, widest: number, above: number, below: number): number => {
+    const up = z >= widest;
+    const u = Math.abs(z - widest) / (up ? top - widest : widest - bottom);
+    const n = up ? above : below;
+    return 2 * hw * (1 - u ** n) ** (1 / n);
+  };
+  const heights = Array.from({ length: 17 }, (_, i) => bottom + ((i + 0.7) * (top - bottom)) / 17.6);
+
+  it("without noise gives the section back", () => {
+    for (const [above, below] of [
+      [2, 2],
+      [1.4, 3.2],
+      [4.5, 1.8],
+    ] as const) {
+      const fit = fitSection(
+        heights.map((height) => ({ height, thickness: truth(height, 0.008, -0.002, above, below) })),
+        top,
+        bottom,
+      );
+      expect(fit.exponentAbove).toBeCloseTo(above, 3);
+      expect(fit.exponentBelow).toBeCloseTo(below, 3);
+      expect(fit.halfBreadth).toBeCloseTo(0.008, 6);
+      expect(fit.widest).toBeCloseTo(-0.002, 5);
+      expect(fit.rms).toBeLessThan(1e-7);
+    }
+  });
+
+  it("with 0.1 mm of reading noise gives the exponents within 0.05 at the middle of 40 tries, and the residual is the noise", () => {
+    const r = random(3);
+    const off: number[] = [];
+    const rms: number[] = [];
+    for (let i = 0; i < 40; i++) {
+      const fit = fitSection(
+        heights.map((height) => ({
+          height,
+          // A caliper that is read to 0.1 mm: the error lies evenly within half a step.
+          thickness: truth(height, 0.008, -0.001, 2.4, 2) + 1e-4 * (r.uniform() - 0.5),
+        })),
+        top,
+        bottom,
+        -0.001,
+      );
+      off.push(Math.abs(fit.exponentAbove - 2.4), Math.abs(fit.exponentBelow - 2));
+      rms.push(fit.rms);
+    }
+    expect(Math.max(...off)).toBeLessThan(0.05);
+    // Even within ±0.05 mm: 0.1 mm/√12, less what the three unknowns take up.
+    expect(Math.max(...rms)).toBeLessThan(1e-4 / Math.sqrt(12) + 1e-5);
+  });
+
+  it("refuses what cannot fix a section, with the remedy", () => {
+    expect(() => fitSection([{ height: 0, thickness: 0.01 }], top, bottom)).toThrow(/give 5 or more/);
+    expect(() =>
+      fitSection(
+        [0.02, 0, 0.001, 0.002, 0.003].map((height) => ({ height, thickness: 0.01 })),
+        top,
+        bottom,
+      ),
+    ).toThrow(/leave this reading out/);
+  });
+});
+
+describe("an edge fitted to a traced outline", () => {
+  const L = 0.1;
+  const ellipse = (phi: number): number => 0.011 * Math.sin(phi);
+
+  it("draws an ellipse within 0.2 mm by 7 points", () => {
+    const fit = fairEdge(sampled(ellipse, L), L, 1e-7, { most: 7 });
+    expect(fit.knots.length).toBeLessThanOrEqual(7);
+    expect(fit.worst).toBeLessThan(0.2e-3);
+  });
+
+  it("draws a wavy outline within 0.3 mm, by no more points than its turns need", () => {
+    const wavy = (phi: number): number => 0.011 * Math.sin(phi) * (1 + 0.12 * Math.sin(3 * phi));
+    const fit = fairEdge(sampled(wavy, L), L, 0.3e-3);
+    expect(fit.worst).toBeLessThanOrEqual(0.3e-3);
+    expect(fit.knots.length).toBeLessThanOrEqual(9);
+    expect(fit.knots[0]?.s).toBe(0);
+    expect(fit.knots.at(-1)?.s).toBe(L);
+  });
+
+  it("is not led astray by the roughness of pixels", () => {
+    const r = random(11);
+    const rough = sampled(ellipse, L, 300).map(({ s, v }) => ({ s, v: v + 0.1e-3 * r.normal() }));
+    const fit = fairEdge(rough, L, 0.4e-3, { nose: 0, tail: 0 });
+    const curve = edgesFromKnots({
+      length: L,
+      top: fit.knots,
+      bottom: [
+        { s: 0, v: -0.02 },
+        { s: L, v: -0.02 },
+      ],
+      halfBreadth: [
+        { s: 0, v: 0 },
+        { s: L, v: 0 },
+      ],
+      exponentAbove: [{ s: 0, v: 2 }],
+      exponentBelow: [{ s: 0, v: 2 }],
+    }).top;
+    // In the plane of the drawing: across the length a round end would miss by much.
+    const truth = sampled(ellipse, L, 2000);
+    const worst = Math.max(
+      ...sampled(curve, L).map((p) => Math.min(...truth.map((q) => Math.hypot(p.s - q.s, p.v - q.v)))),
+    );
+    expect(worst).toBeLessThan(0.3e-3);
+    expect(fit.knots.length).toBeLessThanOrEqual(9);
+  });
+
+  it("refuses an outline that does not reach the ends", () => {
+    const part = sampled(ellipse, L).filter((p) => p.s < 0.07);
+    expect(() => fairEdge(part, L, 1e-4)).toThrow(/trace the outline to both ends/);
+  });
+});

@@ -1,0 +1,64 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { compile, parseScenario, scaled } from "../../../src/document";
+import type { Box, Compiled, Scenario } from "../../../src/document";
+import { AS_PRINTED, sheetJob, TEMPLATES } from "../../../src/sheet";
+import type { SheetChoice, SheetJob } from "../../../src/sheet";
+import { fonts } from "./fonts";
+
+const folder = fileURLToPath(new URL("../../../scenarios", import.meta.url));
+
+export function scenario(name: string): Scenario {
+  const parsed = parseScenario(readFileSync(`${folder}/${name}.json`, "utf8"));
+  if (!parsed.ok) throw new Error(`${name}: ${parsed.problems[0]?.message}`);
+  return parsed.scenario;
+}
+
+/** A bait of another length, alike in all directions. */
+const sized = (from: Scenario, length_mm: number): Scenario => {
+  const k = length_mm / from.bait.length_mm;
+  return {
+    ...scaled(from, { length: k, height: k, breadth: k }),
+    name: `${from.name}, ${length_mm} mm long`,
+  };
+};
+
+/** Without what is too large for a tiny body. */
+const light = (from: Scenario): Scenario => ({
+  ...from,
+  bait: {
+    ...from.bait,
+    ballast: [],
+    chambers: [],
+    wires: from.bait.wires.map((one) => ({ ...one, diameter_mm: 0.4 })),
+  },
+});
+
+/** All scenarios of the project, and baits that are very long and very short. */
+export const baits: readonly (readonly [string, Scenario])[] = [
+  ...readdirSync(folder).map((file): readonly [string, Scenario] => {
+    const name = file.replace(/\.json$/, "");
+    return [name, scenario(name)];
+  }),
+  ["400 mm", sized(scenario("suspender-90"), 400)],
+  ["400 mm, long bib", sized(scenario("long-bib-diver-90"), 400)],
+  ["230 mm, chamber", sized(scenario("rattle-chamber-60"), 230)],
+  ["25 mm", sized(light(scenario("tail-heavy-90")), 25)],
+  ["25 mm, bib", sized(light(scenario("rattle-chamber-60")), 25)],
+];
+
+export const ALL: SheetChoice = {
+  paper: "A4",
+  measured: AS_PRINTED,
+  stations: null,
+  templates: TEMPLATES.map((one) => one.key),
+  build: true,
+};
+
+const known = new WeakMap<Scenario, Compiled>();
+
+export function jobOf(from: Scenario, choice: Partial<SheetChoice> = {}, box: Box | null = null): SheetJob {
+  const compiled = known.get(from) ?? compile(from);
+  known.set(from, compiled);
+  return sheetJob(from, fonts, { ...ALL, ...choice }, box, compiled);
+}

@@ -1,0 +1,53 @@
+import { describe, expect, it } from "vitest";
+import { pagesOf } from "../../../src/sheet";
+import { boxOf, LINES } from "../../../src/sheet/paper/page";
+import { baits, jobOf } from "./baits";
+import { faults, HAIR, texts } from "./faults";
+
+describe.each(["A4", "Letter"] as const)("the pages on %s", (paper) => {
+  it.each(baits)("of %s hold every word apart from all others, and within the page", (_, scenario) => {
+    const pages = pagesOf(jobOf(scenario, { paper }));
+    expect(pages.length).toBeGreaterThan(1);
+    expect(pages.flatMap(faults)).toEqual([]);
+  });
+
+  it("still do where the printer is off", () => {
+    for (const measured of [
+      { across: 95, down: 105 },
+      { across: 105, down: 95 },
+    ])
+      for (const [, scenario] of baits.slice(0, 4))
+        expect(pagesOf(jobOf(scenario, { paper, measured })).flatMap(faults)).toEqual([]);
+  });
+});
+
+it("every page has both rulers, the scale, the fingerprint and how to print", () => {
+  for (const [, scenario] of baits) {
+    const job = jobOf(scenario);
+    for (const page of pagesOf(job)) {
+      const all = texts(page)
+        .map((one) => one.words)
+        .join("\n");
+      expect(all).toContain("Scale 1 : 1");
+      expect(all).toContain(job.fingerprint.short);
+      expect(all).toContain("Print at 100 %");
+      const long = page.items.flatMap((one) =>
+        one.kind === "path" && one.role === "ruler" && one.points.length === 2 ? [boxOf([one])] : [],
+      );
+      expect(long.some((box) => Math.abs(box.maxX - box.minX - 100) < HAIR)).toBe(true);
+      expect(long.some((box) => Math.abs(box.maxY - box.minY - 100) < HAIR)).toBe(true);
+    }
+  }
+});
+
+it("words that lie on each other or off the page are found", () => {
+  const [page] = pagesOf(jobOf(baits[0]![1]));
+  const [one] = texts(page!);
+  const spoiled = { ...page!, items: [...page!.items, one!, { ...one!, at: { x: -1, y: 160 } }] };
+  expect(faults(spoiled)).toHaveLength(2);
+});
+
+it("the cut line is thin", () => {
+  expect(LINES.cut.width).toBeLessThanOrEqual(0.2);
+  expect(LINES.cut.dash).toEqual([]);
+});
