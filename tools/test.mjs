@@ -242,9 +242,10 @@ const total = sum(results.map(({ tally }) => tally));
 console.log();
 for (const { stage, tally, seconds } of results) {
   const skipped = tally.skipped > 0 ? `, ${String(tally.skipped)} skipped` : "";
+  const second = tally.second > 0 ? `, ${String(tally.second)} only at a second try: look into it` : "";
   console.log(
     `${tally.failed > 0 ? "✗" : "✓"} ${stage.name.padEnd(10)} ${seconds.toFixed(1).padStart(6)} s   ` +
-      `${closingLine(tally)}${skipped}`,
+      `${closingLine(tally)}${skipped}${second}`,
   );
 }
 console.log(

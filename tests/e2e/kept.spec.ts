@@ -166,17 +166,17 @@ test("two tabs on one bait see each other's edits, and part where they change th
   await kept(page);
   const other = await context.newPage();
   await open(other, "float", true);
+  // Unfolded early: what is unfolded is written and told too, and said late it would have a tab read what the other has typed by then.
+  const bodies = [await unfold(page, "Body"), await unfold(other, "Body")] as const;
   await name(other).fill("Named there");
   await name(other).press("Enter");
   await expect(name(page)).toHaveValue("Named there");
-  await type(await unfold(page, "Body"), "Body density", "0.41");
+  await type(bodies[0], "Body density", "0.41");
   const verdict = await netGrams(page);
   await expectNet(other, verdict);
 
-  // Both change one place, and this tab does not hear of the other. What is unfolded is written and told too: said late, it
-  // would have this tab read what the other has typed by then.
+  // Both change one place, and this tab does not hear of the other.
   await other.evaluate(() => (BroadcastChannel.prototype.postMessage = () => undefined));
-  const bodies = [await unfold(page, "Body"), await unfold(other, "Body")] as const;
   await Promise.all([page, other].map((one) => kept(one)));
   await type(bodies[1], "Body density", "0.39");
   await type(bodies[0], "Body density", "0.43");

@@ -17,11 +17,14 @@ export interface Why {
   readonly note?: string;
 }
 
+/** Asked again whenever its inputs change; null while there is no such number, as during a run. */
+export type Asking = () => Why | null;
+
 /** Which number is being asked, and the button that asked (focus goes back there). */
 export class WhyState {
-  asked = $state.raw<{ readonly why: () => Why; readonly anchor: HTMLElement } | null>(null);
+  asked = $state.raw<{ readonly why: Asking; readonly anchor: HTMLElement } | null>(null);
 
-  ask(why: () => Why, anchor: HTMLElement): void {
+  ask(why: Asking, anchor: HTMLElement): void {
     this.asked = { why, anchor };
   }
 
