@@ -1,7 +1,7 @@
 import { compile, pathSteps, valueAt } from "../document";
 import type { Compiled, Scenario } from "../document";
 import { cos, sin } from "../model/base";
-import { createEvaluator, cylinderDrag, joined, plateAt, prepareCraft } from "../model/forces";
+import { createEvaluator, cylinderDrag, joined, plateAt, prepareSwimmer } from "../model/forces";
 import { band, staticsOf, submergedLever } from "../model/statics";
 import type { Statics } from "../model/statics";
 import { prepareTow, reach, terminalRise } from "../model/tow";
@@ -60,12 +60,12 @@ class Subject {
 /** The bib in a steady tow: its force across the plate (N), and its moment about the tie eye (N·m, nose-up positive) with its lever (m). */
 function bibOf({ compiled, tow, towSpeed: U }: Subject): { force: number; lever: number; moment: number } {
   const { bait, around, calibration } = compiled;
-  const craft = prepareCraft(bait, { bibFactor: calibration.bibFactor });
-  const { blade, tie } = craft;
+  const swimmer = prepareSwimmer(bait, { bibFactor: calibration.bibFactor });
+  const { blade, tie } = swimmer;
   if (blade === null) throw new RangeError("This bait has no bib.");
   const pitch = needed(tow.pitch);
   const state = { u: U * cos(pitch), w: -U * sin(pitch), q: 0, pitch, X: 0, Z: 0 };
-  const evaluator = createEvaluator(craft, { ...around, surface: false, current: { x: 0, z: 0 } }, ["bib"]);
+  const evaluator = createEvaluator(swimmer, { ...around, surface: false, current: { x: 0, z: 0 } }, ["bib"]);
   evaluator.evaluate(state);
   const felt = evaluator.parts.get("bib");
   if (felt === undefined) throw new Error("The evaluator has no bib.");

@@ -2,11 +2,16 @@
  * What one evaluation of forces, mass matrix, inertia terms and accelerations costs: a minnow with a bib and two hooks,
  * deep under water and cut by the surface; and what preparing its fixed model costs.
  */
-import { createEvaluator, prepareCraft, type Acceleration, type Surroundings } from "../../src/model/forces";
+import {
+  createEvaluator,
+  prepareSwimmer,
+  type Acceleration,
+  type Surroundings,
+} from "../../src/model/forces";
 import { at, freshWater, minnow, openWater } from "../unit/forces/baits";
 
 const bait = minnow(40);
-const craft = prepareCraft(bait);
+const swimmer = prepareSwimmer(bait);
 const out: Acceleration = [0, 0, 0];
 
 /** Processor time in µs for one call, after a warm-up: not disturbed by what else runs on the machine. */
@@ -19,7 +24,7 @@ function cost(work: (i: number) => void, times: number): number {
 }
 
 function evaluation(around: Surroundings, Z: number): number {
-  const evaluator = createEvaluator(craft, around);
+  const evaluator = createEvaluator(swimmer, around);
   const state = at({ u: 0.8, w: 0.1, q: 0.5, pitch: -0.2, Z });
   return cost((i) => {
     state.u = 0.8 + 1e-7 * i;
@@ -30,7 +35,7 @@ function evaluation(around: Surroundings, Z: number): number {
 
 const deep = evaluation(freshWater, -1);
 const cut = evaluation(openWater, -0.003);
-const prepare = cost(() => prepareCraft(bait), 500);
+const prepare = cost(() => prepareSwimmer(bait), 500);
 const line = (name: string, value: number, asked: number): string =>
   `${name.padEnd(34)}${value.toFixed(2).padStart(9)} µs   asked ${asked} µs   ratio ${(asked / value).toFixed(2)}`;
 console.log(line("evaluation under water", deep, 4));

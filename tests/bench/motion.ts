@@ -1,7 +1,7 @@
 // Speed of the swim: simulated seconds per second, and our part of a step against the engine's own step of the same
 // bodies, both measured in one run. Prints a table and the ratios.
 import type { Bait } from "../../src/model/bait";
-import { createEvaluator, prepareCraft } from "../../src/model/forces";
+import { createEvaluator, prepareSwimmer } from "../../src/model/forces";
 import { startRun, type Move, type RunSetup } from "../../src/model/motion";
 import { PASSES } from "../../src/model/motion/ball-watch";
 import { looseBalls } from "../../src/model/motion/chamber";
@@ -132,8 +132,8 @@ function ownJoints({ world, joints }: EngineBodies): void {
  */
 function bare({ bait }: Scene): Clock {
   const hooks = hangingHooks(bait);
-  const craft = prepareCraft(bait, { hooksApart: true, ballsApart: true });
-  const { G, mass, inertia } = craft.rigid;
+  const swimmer = prepareSwimmer(bait, { hooksApart: true, ballsApart: true });
+  const { G, mass, inertia } = swimmer.rigid;
   return new Clock(() => {
     const balls = looseBalls(bait, { end: "tail", face: "floor" }, random(1));
     const bodies = buildBodies({
@@ -170,7 +170,7 @@ function bare({ bait }: Scene): Clock {
 
 /** One evaluation of all forces under water. */
 function forces({ bait }: Scene): Clock {
-  const evaluator = createEvaluator(prepareCraft(bait, { hooksApart: true, ballsApart: true }), water(8));
+  const evaluator = createEvaluator(prepareSwimmer(bait, { hooksApart: true, ballsApart: true }), water(8));
   const out: [number, number, number] = [0, 0, 0];
   return new Clock(() => ({
     steps: 20000,

@@ -3,9 +3,9 @@ import { describe, expect, test } from "vitest";
 import { wrench, type Sym3 } from "../../src/model/base";
 import {
   createEvaluator,
-  prepareCraft,
+  prepareSwimmer,
   VISCOUS,
-  type Craft,
+  type Swimmer,
   type Evaluator,
   type State,
   type Surroundings,
@@ -18,8 +18,8 @@ import { advance } from "../unit/forces/rk4";
 /** Every run draws the same examples. */
 const SEED = { seed: 20, numRuns: 200 } as const;
 
-const bare = prepareCraft(minnow(null));
-const lipped = prepareCraft(minnow(40));
+const bare = prepareSwimmer(minnow(null));
+const lipped = prepareSwimmer(minnow(40));
 
 /** Even over the range: `fc.double` is even over the floating-point numbers, so that most of what it draws is next to 0. */
 const number = (min: number, max: number) =>
@@ -65,8 +65,8 @@ function energySlope(evaluator: Evaluator, s: State, h: number): number {
 
 describe("energy, still water, no line", () => {
   test("under water its slope is the power of the forces but weight and lift, bib or none", () => {
-    for (const craft of [bare, lipped]) {
-      const evaluator = createEvaluator(craft, freshWater);
+    for (const swimmer of [bare, lipped]) {
+      const evaluator = createEvaluator(swimmer, freshWater);
       fc.assert(
         fc.property(deep, (s) => {
           const slope = energySlope(evaluator, s, 1e-6);
@@ -111,7 +111,7 @@ describe("energy, still water, no line", () => {
     momentum.velocity(sin, cos, momentum.x, momentum.z, momentum.l, nu);
     const lost = before - kinetic(evaluator.mass, nu);
 
-    const { strips, hull, blade } = evaluator.craft;
+    const { strips, hull, blade } = evaluator.swimmer;
     const [was, is] = [shares(s), shares(after)];
     const change = (i: number): number => Math.abs((is[i] ?? NaN) - (was[i] ?? NaN));
     let said = hull.surge * change(strips.length) * (s.u - s.q * hull.centroid.z) ** 2;
@@ -125,9 +125,9 @@ describe("energy, still water, no line", () => {
   }
 
   test("through the surface it loses half of each part's changing added mass: ½ρ Σ a|Δf|(h·ν)², the bib's too", () => {
-    for (const craft of [bare, lipped]) {
-      const evaluator = createEvaluator(craft, openWater);
-      const water = new Waterline(craft);
+    for (const swimmer of [bare, lipped]) {
+      const evaluator = createEvaluator(swimmer, openWater);
+      const water = new Waterline(swimmer);
       fc.assert(
         fc.property(near, (s) => {
           const { lost, said } = crossing(evaluator, water, s, 1e-7);
@@ -140,9 +140,9 @@ describe("energy, still water, no line", () => {
   });
 
   test("in no step, however long, does going under or coming out gain any", () => {
-    for (const craft of [bare, lipped]) {
-      const evaluator = createEvaluator(craft, openWater);
-      const water = new Waterline(craft);
+    for (const swimmer of [bare, lipped]) {
+      const evaluator = createEvaluator(swimmer, openWater);
+      const water = new Waterline(swimmer);
       fc.assert(
         fc.property(near, number(1e-5, 5e-3), (s, t) => {
           expect(crossing(evaluator, water, s, t).lost).toBeGreaterThan(-1e-15);
@@ -265,8 +265,8 @@ describe("a steady current", () => {
   });
 
   /** Weight's and lift's part of the energy, which does depend on the height. */
-  function freshWaterHead(craft: Craft, s: State): number {
-    const { rigid } = craft;
+  function freshWaterHead(swimmer: Swimmer, s: State): number {
+    const { rigid } = swimmer;
     const bx = rigid.B.x - rigid.G.x;
     const bz = rigid.B.z - rigid.G.z;
     const ZB = s.Z + bx * Math.sin(s.pitch) + bz * Math.cos(s.pitch);
@@ -297,7 +297,7 @@ describe("a steady current", () => {
 
 describe("symmetry", () => {
   test("a body alike above and below, belly-up and mirrored: the same with w, q, pitch and moments turned round", () => {
-    const even = prepareCraft(ellipsoidBait(0.05, 0.008, 0.012));
+    const even = prepareSwimmer(ellipsoidBait(0.05, 0.008, 0.012));
     const water: Surroundings = openWater;
     const evaluator = createEvaluator(even, water);
     fc.assert(

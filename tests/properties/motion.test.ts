@@ -50,9 +50,9 @@ describe("energy in still water, without line", () => {
       fc.property(anyStart, (start) => {
         const made = free(bait, around, start);
         // Drag takes more in a step than the step's own error gives back: nothing but round-off is left.
-        expect(greatestRise(made, 2, () => energy(made.craft, made.stepper.bait.state, around))).toBeLessThan(
-          1e-9,
-        );
+        expect(
+          greatestRise(made, 2, () => energy(made.swimmer, made.stepper.bait.state, around)),
+        ).toBeLessThan(1e-9);
       }),
       seeded(30),
     );
@@ -78,7 +78,7 @@ describe("energy in still water, without line", () => {
       fc.property(leap, (start) => {
         const made = free(bait, around, start, { rate });
         expect(
-          greatestRise(made, 2, () => energy(made.craft, made.stepper.bait.state, around), rate),
+          greatestRise(made, 2, () => energy(made.swimmer, made.stepper.bait.state, around), rate),
         ).toBeLessThan(tolerance);
       }),
       seeded(numRuns),
@@ -106,7 +106,7 @@ describe("energy in still water, without line", () => {
     const bait = minnow(4e-3, { hangers: [] });
     fc.assert(
       fc.property(anyStart, (start) => {
-        const { stepper, craft, dynamics } = free(bait, around, start);
+        const { stepper, swimmer, dynamics } = free(bait, around, start);
         // weight and buoyancy are in the potential energy
         const power = (): number =>
           VISCOUS.reduce((sum, key) => {
@@ -114,7 +114,7 @@ describe("energy in still water, without line", () => {
             const { u, w, q } = stepper.bait.state;
             return sum + x * u + z * w + m * q;
           }, 0);
-        const first = energy(craft, stepper.bait.state, around);
+        const first = energy(swimmer, stepper.bait.state, around);
         let work = 0;
         let turnover = 0;
         let last = power();
@@ -126,7 +126,7 @@ describe("energy in still water, without line", () => {
           turnover += Math.abs(done);
           last = now;
         }
-        const change = energy(craft, stepper.bait.state, around) - first;
+        const change = energy(swimmer, stepper.bait.state, around) - first;
         expect(Math.abs(change - work) / turnover).toBeLessThan(1e-3);
       }),
       seeded(20),

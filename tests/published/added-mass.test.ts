@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { ellipsoidCoefficients, plateAddedMassFactor, prepareCraft } from "../../src/model/forces";
+import { ellipsoidCoefficients, plateAddedMassFactor, prepareSwimmer } from "../../src/model/forces";
 import { ellipsoidBait, wood } from "../unit/forces/baits";
 import { number, readCsv } from "./read-csv";
 
@@ -43,13 +43,13 @@ describe("added mass of ellipsoids (Lamb 1932, arts 114–115)", () => {
       number,
       number,
     ];
-    const craft = prepareCraft(ellipsoidBait(a, b, c, { body: { ...wood, density: 1000 } }));
+    const swimmer = prepareSwimmer(ellipsoidBait(a, b, c, { body: { ...wood, density: 1000 } }));
     const V = (4 / 3) * Math.PI * a * b * c;
     // The strips must give back the ellipsoid's own values; 1e-4 asked for, the table's digits reached.
-    expect(Math.abs(craft.addedBody.a11 / V - number(row, "k1_surge"))).toBeLessThan(1e-5);
-    expect(Math.abs(craft.addedBody.a33 / V - number(row, "k2_heave_or_CA"))).toBeLessThan(1e-5);
+    expect(Math.abs(swimmer.addedBody.a11 / V - number(row, "k1_surge"))).toBeLessThan(1e-5);
+    expect(Math.abs(swimmer.addedBody.a33 / V - number(row, "k2_heave_or_CA"))).toBeLessThan(1e-5);
     const displaced = (V * (a * a + c * c)) / 5;
-    expect(Math.abs(craft.addedBody.a55 / displaced - number(row, "kprime_pitch"))).toBeLessThan(1e-5);
+    expect(Math.abs(swimmer.addedBody.a55 / displaced - number(row, "kprime_pitch"))).toBeLessThan(1e-5);
   });
 });
 

@@ -27,11 +27,11 @@ const coast = (rate: number, seconds: number) => {
 };
 
 /** Kinetic energy (J) and impulse in world axes (N·s). */
-function invariants({ stepper, craft }: ReturnType<typeof coast>) {
+function invariants({ stepper, swimmer }: ReturnType<typeof coast>) {
   const { u, w, q } = stepper.bait.state;
-  const a11 = craft.rigid.mass + 1000 * craft.addedBody.a11;
-  const a33 = craft.rigid.mass + 1000 * craft.addedBody.a33;
-  const a55 = craft.rigid.inertia + 1000 * craft.addedBody.a55;
+  const a11 = swimmer.rigid.mass + 1000 * swimmer.addedBody.a11;
+  const a33 = swimmer.rigid.mass + 1000 * swimmer.addedBody.a33;
+  const a55 = swimmer.rigid.inertia + 1000 * swimmer.addedBody.a55;
   const { sin, cos } = stepper.bait;
   return {
     a11,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { createEvaluator, prepareCraft } from "../../src/model/forces";
+import { createEvaluator, prepareSwimmer } from "../../src/model/forces";
 import { at, ellipsoidBait, freshWater, wood } from "../unit/forces/baits";
 import { advance } from "../unit/forces/rk4";
 
@@ -8,11 +8,11 @@ import { advance } from "../unit/forces/rk4";
  * (Lamb 1932, arts 124–126), integrated by an independent solver to better than the digits given (docs/model.md §8).
  */
 const water = { ...freshWater, density: 1000, gravity: 0 };
-const craft = prepareCraft(ellipsoidBait(0.05, 0.0125, 0.0125, { body: { ...wood, density: 1000 } }));
+const swimmer = prepareSwimmer(ellipsoidBait(0.05, 0.0125, 0.0125, { body: { ...wood, density: 1000 } }));
 
 /** Coasts for a time in steps of 0.05 ms. */
 function coast(seconds: number) {
-  const evaluator = createEvaluator(craft, water, []);
+  const evaluator = createEvaluator(swimmer, water, []);
   const state = at({ u: 1, w: -0.05 }); // 0.05 m/s downward in body axes
   for (let i = 0; i < Math.round(seconds / 5e-5); i++)
     advance(state, 5e-5, (s) => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { brent, wrench } from "../../src/model/base";
 import {
   createEvaluator,
-  prepareCraft,
+  prepareSwimmer,
   VISCOUS,
   type Acceleration,
   type Surroundings,
@@ -31,11 +31,11 @@ const standard = (re: number): number =>
   (24 / re) * (1 + 0.15 * re ** 0.687) + 0.42 / (1 + 4.25e4 * re ** -1.16);
 
 const sphere = (diameter: number, density: number) =>
-  prepareCraft(ellipsoidBait(diameter / 2, diameter / 2, diameter / 2, { body: { ...wood, density } }));
+  prepareSwimmer(ellipsoidBait(diameter / 2, diameter / 2, diameter / 2, { body: { ...wood, density } }));
 
 /** Steady vertical speed (m/s, up positive) at a pitch held fixed, by the forces alone. */
-function steadySpeed(craft: ReturnType<typeof sphere>, around: Surroundings, pitch: number): number {
-  const evaluator = createEvaluator(craft, around);
+function steadySpeed(swimmer: ReturnType<typeof sphere>, around: Surroundings, pitch: number): number {
+  const evaluator = createEvaluator(swimmer, around);
   const upward = (V: number): number => {
     evaluator.evaluate(at({ u: V * Math.sin(pitch), w: V * Math.cos(pitch), pitch }));
     return evaluator.force.x * Math.sin(pitch) + evaluator.force.z * Math.cos(pitch);
@@ -57,8 +57,8 @@ describe("terminal speeds of spheres", () => {
   test.each(terminal)("with the sphere's own law: $case ($rho_body kg/m³)", (row) => {
     const D = number(row, "D_m");
     const around = { ...freshWater, density: number(row, "rho_fluid"), viscosity: number(row, "mu_Pa_s") };
-    const craft = sphere(D, number(row, "rho_body"));
-    const evaluator = createEvaluator(craft, around, ["weight", "buoyancy"]);
+    const swimmer = sphere(D, number(row, "rho_body"));
+    const evaluator = createEvaluator(swimmer, around, ["weight", "buoyancy"]);
     const pull = wrench();
     const out: Acceleration = [0, 0, 0];
     const state = at({});
@@ -95,10 +95,10 @@ describe("terminal speeds of spheres", () => {
 
   test.each(terminal)("what the bait's own laws make of it: $case", (row) => {
     const around = { ...freshWater, density: number(row, "rho_fluid"), viscosity: number(row, "mu_Pa_s") };
-    const craft = sphere(number(row, "D_m"), number(row, "rho_body"));
+    const swimmer = sphere(number(row, "D_m"), number(row, "rho_body"));
     const published = number(row, "v_terminal_m_s");
-    const across = Math.abs(steadySpeed(craft, around, 0)) / published - 1;
-    const along = Math.abs(steadySpeed(craft, around, Math.PI / 2)) / published - 1;
+    const across = Math.abs(steadySpeed(swimmer, around, 0)) / published - 1;
+    const along = Math.abs(steadySpeed(swimmer, around, Math.PI / 2)) / published - 1;
     // Bounds of what is said above, so that a change of the laws is noticed: a sphere's speed is never overstated by
     // more than 1 % nor understated by more than 16 % across and 25 % along.
     expect(across).toBeGreaterThan(-0.16);

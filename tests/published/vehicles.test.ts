@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { createEvaluator, ellipsoidCoefficients, prepareCraft } from "../../src/model/forces";
+import { createEvaluator, ellipsoidCoefficients, prepareSwimmer } from "../../src/model/forces";
 import { at, ellipsoidBait, exactBait, freshWater, wood } from "../unit/forces/baits";
 import { remus, suboff, suboffRadius } from "./hulls";
 import { number, readCsv } from "./read-csv";
@@ -17,18 +17,18 @@ const within = (value: number, target: number, share: number, what: string): voi
 describe("REMUS (Prestero 2001)", () => {
   const rho = 1030;
   const bait = exactBait(remus(), { body: { ...wood, density: 1000 } });
-  const craft = prepareCraft(bait, { strips: 64 });
+  const swimmer = prepareSwimmer(bait, { strips: 64 });
   const { length, maxHalfBreadth: r } = bait.shape;
   const k = ellipsoidCoefficients(length / 2, r, r);
 
   test("surge added mass of the spheroid of its length and diameter: published −0.930 kg", () => {
-    const spheroid = prepareCraft(ellipsoidBait(1.33 / 2, 0.191 / 2, 0.191 / 2));
+    const spheroid = prepareSwimmer(ellipsoidBait(1.33 / 2, 0.191 / 2, 0.191 / 2));
     // 2 %: the source reads its coefficient at l/d 7 from a table, the vehicle's is 6.96
     within(rho * spheroid.addedBody.a11, -published("REMUS (standard)", "Xudot"), 0.02, "Xudot");
   });
 
   test("hull by circular strips: 32.6 kg and 3.55 kg m², before the shortening factors", () => {
-    const bare = craft.strips.map((s) => ({ a: (rho * s.added) / k.kZ, x: s.x }));
+    const bare = swimmer.strips.map((s) => ({ a: (rho * s.added) / k.kZ, x: s.x }));
     const heave = bare.reduce((sum, s) => sum + s.a, 0);
     within(heave, -published("REMUS check", "Zwdot"), 2e-3, "Zwdot of the hull");
     within(
@@ -39,12 +39,12 @@ describe("REMUS (Prestero 2001)", () => {
     );
     within(rho * bait.shape.volume, published("REMUS check", "displaced mass"), 2e-3, "displaced mass");
     // Published with fins 35.5: the hull alone, by the model with its three-dimensional factor k_z, must be less.
-    expect(rho * craft.addedBody.a33).toBeLessThan(heave);
-    expect(rho * craft.addedBody.a33).toBeGreaterThan(0.9 * heave);
+    expect(rho * swimmer.addedBody.a33).toBeLessThan(heave);
+    expect(rho * swimmer.addedBody.a33).toBeGreaterThan(0.9 * heave);
   });
 
   test("cross-flow drag with the thesis' constant C_dc 1.1 and its fins: −132.1 kg/m, published −131", () => {
-    const planform = craft.strips.reduce((sum, s) => sum + 2 * s.halfBreadth * s.ds, 0);
+    const planform = swimmer.strips.reduce((sum, s) => sum + 2 * s.halfBreadth * s.ds, 0);
     const fins = 2 * 0.00665 * 0.558; // m², as in the row
     const Zww = 0.5 * rho * (1.1 * planform + fins);
     within(Zww, -published("REMUS check", "Zww"), 1e-3, "Zww, computed");
@@ -54,9 +54,9 @@ describe("REMUS (Prestero 2001)", () => {
   test("the same by the cross-flow kernel: the planform's own mean of C_cyl η", () => {
     // At 3 m/s across, Re on the diameter is 5e5: C_cyl lies between 1.19 and 1.22 along the hull, η at F = 6.98 is 0.650.
     const sea = { ...freshWater, density: rho, viscosity: 1.2e-3 };
-    const evaluator = createEvaluator(craft, sea, ["crossflow"]);
+    const evaluator = createEvaluator(swimmer, sea, ["crossflow"]);
     evaluator.evaluate(at({ w: 3 }));
-    const planform = craft.strips.reduce((sum, s) => sum + 2 * s.halfBreadth * s.ds, 0);
+    const planform = swimmer.strips.reduce((sum, s) => sum + 2 * s.halfBreadth * s.ds, 0);
     const mean = -evaluator.force.z / (0.5 * rho * 9 * planform);
     expect(mean / 0.65).toBeGreaterThan(1.18);
     expect(mean / 0.65).toBeLessThan(1.22);
@@ -65,11 +65,11 @@ describe("REMUS (Prestero 2001)", () => {
 
 describe("DARPA SUBOFF bare hull (Roddy 1990, DTRC/SHD-1298-08)", () => {
   const L = 4.356;
-  const craft = prepareCraft(exactBait(suboff(), { body: { ...wood, density: 1000 } }), { strips: 64 });
+  const swimmer = prepareSwimmer(exactBait(suboff(), { body: { ...wood, density: 1000 } }), { strips: 64 });
   const rho = 1000;
   const water = { ...freshWater, density: rho, gravity: 0 };
-  const ideal = createEvaluator(craft, water, []);
-  const real = createEvaluator(craft, water, ["tail"]);
+  const ideal = createEvaluator(swimmer, water, []);
+  const real = createEvaluator(swimmer, water, ["tail"]);
   const u = 2;
 
   test("radii of the published offsets", () => {
@@ -90,7 +90,7 @@ describe("DARPA SUBOFF bare hull (Roddy 1990, DTRC/SHD-1298-08)", () => {
     const slope = (ideal.inertia.m / (u * 0.1)) * (2 / (rho * L ** 3));
     // sign: a positive w (upwards) turns the nose down, as a drift to one side turns a hull broadside
     expect(slope).toBeLessThan(0);
-    const volume = 0.706 / craft.bait.shape.volume; // the row takes a volume from memory
+    const volume = 0.706 / swimmer.bait.shape.volume; // the row takes a volume from memory
     within(slope * volume, published("DARPA SUBOFF check", "Munk N'v"), 2e-3, "ideal N′_v");
   });
 

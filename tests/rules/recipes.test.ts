@@ -81,14 +81,14 @@ const RECORD = `
     viscous: true,
   },`;
 const ENTRY = `
-export { FORCE_LEGEND, FORCES, prepareCraft, totalWrench, VISCOUS } from "./src/model/forces";
+export { FORCE_LEGEND, FORCES, prepareSwimmer, totalWrench, VISCOUS } from "./src/model/forces";
 export { parseScenario } from "./src/document";
 export { record } from "./src/model/motion";
 export { recordingCsv, swimSetup } from "./src/runner";
 `;
 type Program = Pick<
   typeof import("../../src/model/forces"),
-  "FORCE_LEGEND" | "FORCES" | "prepareCraft" | "totalWrench" | "VISCOUS"
+  "FORCE_LEGEND" | "FORCES" | "prepareSwimmer" | "totalWrench" | "VISCOUS"
 > &
   Pick<typeof import("../../src/document"), "parseScenario"> &
   Pick<typeof import("../../src/model/motion"), "record"> &
@@ -132,7 +132,7 @@ describe("a made-up force, added by the recipe", () => {
     };
     const state = { u: 2, w: 0.1, q: 0, pitch: 0, X: 0, Z: -1 };
     const [before, after] = [plain, changed].map((p) =>
-      p.totalWrench(p.prepareCraft(compiled(p).bait), state, around),
+      p.totalWrench(p.prepareSwimmer(compiled(p).bait), state, around),
     );
     // ½ · 1000 · 1e-5 · 2² = 0.02 N, against the motion; no moment about G.
     expect((after?.x ?? NaN) - (before?.x ?? NaN)).toBeCloseTo(-0.02, 12);

@@ -1,14 +1,14 @@
 import { cos as cosine, exp, expm1, log, log1p, pow, random, sin as sine, square } from "../base";
 import type { Bait } from "../bait";
-import { massMatrix, prepareCraft } from "../forces";
-import type { CraftOptions, Surroundings } from "../forces";
+import { massMatrix, prepareSwimmer } from "../forces";
+import type { SwimmerOptions, Surroundings } from "../forces";
 import { draws, restTrim } from "../statics";
 import { terminalRise } from "../tow";
 import { quantile } from "./repeats";
 import type { RiseBand } from "./types";
 import { shifted } from "./with";
 
-export type RiseOptions = Partial<CraftOptions>;
+export type RiseOptions = Partial<SwimmerOptions>;
 
 /** Net buoyancy of a bait in a water, kg. */
 export function netOf(bait: Bait, density: number): number {
@@ -160,7 +160,7 @@ export function netForSpeed(
 export function runUpLength(bait: Bait, around: Surroundings, speed: number, net: number): number {
   const pitch = restTrim(bait).pitch ?? 0;
   const M = massMatrix(
-    prepareCraft(bait),
+    prepareSwimmer(bait),
     { u: 0, w: 0, q: 0, pitch, X: 0, Z: 0 },
     { ...around, surface: false, current: { x: 0, z: 0 }, depth: Infinity },
   );

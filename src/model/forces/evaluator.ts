@@ -2,14 +2,14 @@ import { addWrench, clearWrench, solveSym3, sym3, type Sym3, type Wrench, wrench
 import * as inertia from "./inertia";
 import { type Kernel, kernelsOf } from "./models";
 import { Situation } from "./situation";
-import type { Acceleration, Craft, ForceKey, State, Surroundings } from "./types";
+import type { Acceleration, Swimmer, ForceKey, State, Surroundings } from "./types";
 
 /**
- * Everything that the equations of motion need of one craft in its surroundings, with its own scratch: `evaluate` a state,
+ * Everything that the equations of motion need of one swimmer in its surroundings, with its own scratch: `evaluate` a state,
  * then read. After it is made nothing is allocated: every call writes to the same objects.
  */
 export interface Evaluator {
-  readonly craft: Craft;
+  readonly swimmer: Swimmer;
   readonly around: Surroundings;
   /** Sum of the forces chosen, body axes about G. */
   readonly force: Wrench;
@@ -49,11 +49,15 @@ function clearSym3(m: Sym3): void {
 /**
  * @param keys the forces to sum; absent: all but the line. An empty list leaves a body coasting in an ideal fluid.
  */
-export function createEvaluator(craft: Craft, around: Surroundings, keys?: readonly ForceKey[]): Evaluator {
-  return new CraftEvaluator(craft, around, keys);
+export function createEvaluator(
+  swimmer: Swimmer,
+  around: Surroundings,
+  keys?: readonly ForceKey[],
+): Evaluator {
+  return new SwimmerEvaluator(swimmer, around, keys);
 }
 
-class CraftEvaluator implements Evaluator {
+class SwimmerEvaluator implements Evaluator {
   readonly force = wrench();
   readonly parts: ReadonlyMap<ForceKey, Wrench>;
   readonly mass = sym3();
@@ -67,13 +71,13 @@ class CraftEvaluator implements Evaluator {
   readonly #wrenches: readonly Wrench[];
 
   constructor(
-    readonly craft: Craft,
+    readonly swimmer: Swimmer,
     readonly around: Surroundings,
     keys?: readonly ForceKey[],
   ) {
     const chosen = kernelsOf(keys);
-    this.#situation = new Situation(craft, around);
-    this.#shares = new Float64Array(craft.strips.length + 2);
+    this.#situation = new Situation(swimmer, around);
+    this.#shares = new Float64Array(swimmer.strips.length + 2);
     this.#kernels = chosen.map((k) => k.kernel);
     this.#wrenches = chosen.map(() => wrench());
     this.parts = new Map(chosen.map((k, i) => [k.key, this.#wrenches[i] as Wrench]));
@@ -133,47 +137,47 @@ class CraftEvaluator implements Evaluator {
   }
 }
 
-const evaluators = new WeakMap<Craft, Evaluator>();
+const evaluators = new WeakMap<Swimmer, Evaluator>();
 
-/** The evaluator of all forces for a craft in its surroundings; the last one of each craft is kept (see `situationOf`). */
-function evaluatorOf(craft: Craft, around: Surroundings): Evaluator {
-  const last = evaluators.get(craft);
+/** The evaluator of all forces for a swimmer in its surroundings; the last one of each swimmer is kept (see `situationOf`). */
+function evaluatorOf(swimmer: Swimmer, around: Surroundings): Evaluator {
+  const last = evaluators.get(swimmer);
   if (last?.around === around) return last;
-  const made = createEvaluator(craft, around);
-  evaluators.set(craft, made);
+  const made = createEvaluator(swimmer, around);
+  evaluators.set(swimmer, made);
   return made;
 }
 
 /** Sum of all forces but the line, added to `out`: body axes about G, N and N·m. */
 export function totalWrench(
-  craft: Craft,
+  swimmer: Swimmer,
   state: State,
   around: Surroundings,
   out: Wrench = wrench(),
 ): Wrench {
-  const evaluator = evaluatorOf(craft, around);
+  const evaluator = evaluatorOf(swimmer, around);
   evaluator.evaluate(state);
   addWrench(out, evaluator.force);
   return out;
 }
 
-/** du/dt, dw/dt, dq/dt of a free craft (no line): all forces, the full mass matrix and the inertia terms. */
-export function accelerations(craft: Craft, state: State, around: Surroundings): Acceleration {
-  const evaluator = evaluatorOf(craft, around);
+/** du/dt, dw/dt, dq/dt of a free swimmer (no line): all forces, the full mass matrix and the inertia terms. */
+export function accelerations(swimmer: Swimmer, state: State, around: Surroundings): Acceleration {
+  const evaluator = evaluatorOf(swimmer, around);
   evaluator.evaluate(state);
   return evaluator.accelerate(null, [0, 0, 0]);
 }
 
 /** Mass matrix about G in (u, w, q): rigid + added mass of what is under water; kg, kg·m, kg·m². */
-export function massMatrix(craft: Craft, state: State, around: Surroundings): Sym3 {
-  const evaluator = evaluatorOf(craft, around);
+export function massMatrix(swimmer: Swimmer, state: State, around: Surroundings): Sym3 {
+  const evaluator = evaluatorOf(swimmer, around);
   evaluator.evaluate(state);
   return { ...evaluator.mass };
 }
 
 /** −(Kirchhoff terms): the right-hand side's inertia part, body axes about G. */
-export function inertiaTerms(craft: Craft, state: State, around: Surroundings): Wrench {
-  const evaluator = evaluatorOf(craft, around);
+export function inertiaTerms(swimmer: Swimmer, state: State, around: Surroundings): Wrench {
+  const evaluator = evaluatorOf(swimmer, around);
   evaluator.evaluate(state);
   return { ...evaluator.inertia };
 }
@@ -182,19 +186,24 @@ export function inertiaTerms(craft: Craft, state: State, around: Surroundings): 
  * Kinetic energy ½νᵀMν with the velocity through the water, added mass included, and potential energy m g Z + ρ g ∫depth dV
  * of what is under, J.
  */
-export function energy(craft: Craft, state: State, around: Surroundings): number {
-  const evaluator = evaluatorOf(craft, around);
+export function energy(swimmer: Swimmer, state: State, around: Surroundings): number {
+  const evaluator = evaluatorOf(swimmer, around);
   evaluator.evaluate(state);
   return evaluator.energy();
 }
 
 /**
- * Sum of all forces but the line on a craft in steady tow, less the steady couple u p_w − w p_u of the body's added mass
+ * Sum of all forces but the line on a swimmer in steady tow, less the steady couple u p_w − w p_u of the body's added mass
  * (docs/model.md §7), body axes about G. That is force + inertia terms at q = 0: the bib's part of that couple and the
  * +a_n v_n v_t in the bib's own moment cancel each other (§6.4). The state's q is taken as 0.
  */
-export function towWrench(craft: Craft, state: State, around: Surroundings, out: Wrench = wrench()): Wrench {
-  const evaluator = evaluatorOf(craft, around);
+export function towWrench(
+  swimmer: Swimmer,
+  state: State,
+  around: Surroundings,
+  out: Wrench = wrench(),
+): Wrench {
+  const evaluator = evaluatorOf(swimmer, around);
   evaluator.evaluate(state.q === 0 ? state : { ...state, q: 0 });
   addWrench(out, evaluator.force);
   addWrench(out, evaluator.inertia);

@@ -7,7 +7,7 @@ export {
   sectionFactor,
   skinFriction,
 } from "./coefficients";
-export { prepareCraft } from "./craft";
+export { prepareSwimmer } from "./swimmer";
 export {
   ellipsoidCoefficients,
   type EllipsoidCoefficients,

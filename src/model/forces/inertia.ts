@@ -17,8 +17,8 @@ import type { Situation } from "./situation";
 
 /** The mass matrix at the situation's state: rigid + ρ·added under water. */
 export function massMatrix(situation: Situation, out: Sym3): void {
-  const { craft, density, water } = situation;
-  const { rigid, addedBody: a, addedBib: b, strips, hull, blade } = craft;
+  const { swimmer, density, water } = situation;
+  const { rigid, addedBody: a, addedBib: b, strips, hull, blade } = swimmer;
   out.a11 = rigid.mass;
   out.a13 = 0;
   out.a15 = 0;
@@ -62,8 +62,8 @@ export function kirchhoff(situation: Situation, mass: Sym3, out: Wrench): void {
 }
 
 /** Immersed shares of the strips, the body and the bib at one moment, in that order. */
-export function copyShares({ water, craft }: Situation, out: Float64Array): void {
-  const n = craft.strips.length;
+export function copyShares({ water, swimmer }: Situation, out: Float64Array): void {
+  const n = swimmer.strips.length;
   out.set(water.share);
   out[n] = water.bodyShare;
   out[n + 1] = water.bladeShare;
@@ -71,8 +71,8 @@ export function copyShares({ water, craft }: Situation, out: Float64Array): void
 
 /** Added mass of the parts whose share has grown since `before` (as `copyShares` wrote it), each by its growth. */
 export function enteredMass(situation: Situation, before: Float64Array, out: Sym3): void {
-  const { craft, density, water } = situation;
-  const { strips, hull, blade } = craft;
+  const { swimmer, density, water } = situation;
+  const { strips, hull, blade } = swimmer;
   const n = strips.length;
   const growth = (share: number, i: number): number => Math.max(0, share - (before[i] as number));
   for (let i = 0; i < n; i++) {
@@ -95,11 +95,11 @@ export function enteredMass(situation: Situation, before: Float64Array, out: Sym
  * m g Z of G and ρ g ∫depth dV of what is under.
  */
 export function energyOf(situation: Situation, mass: Sym3): number {
-  const { u, w, q, craft, around, density, water, Z } = situation;
+  const { u, w, q, swimmer, around, density, water, Z } = situation;
   const kinetic =
     (mass.a11 * u * u + mass.a33 * w * w + mass.a55 * q * q) / 2 +
     mass.a13 * u * w +
     mass.a15 * u * q +
     mass.a35 * w * q;
-  return kinetic + around.gravity * (craft.rigid.mass * Z + density * water.depth);
+  return kinetic + around.gravity * (swimmer.rigid.mass * Z + density * water.depth);
 }

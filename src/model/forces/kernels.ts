@@ -10,7 +10,7 @@ import type { Situation } from "./situation";
 
 /** §6.1: m g at G. Hooks that are not bodies of their own are in m, and in G at their eyes: so the point loads are counted. */
 export function weight(situation: Situation, out: Wrench): void {
-  const mg = situation.craft.rigid.mass * situation.around.gravity;
+  const mg = situation.swimmer.rigid.mass * situation.around.gravity;
   out.x -= mg * situation.sin;
   out.z -= mg * situation.cos;
 }
@@ -48,7 +48,7 @@ export function crossflow(situation: Situation, out: Wrench): void {
 
 /** §6.6: −½ρ u|u| A_f C_D along the datum direction through the body's centroid, u taken there (u − q z_C). */
 export function axial(situation: Situation, out: Wrench): void {
-  const { hull } = situation.craft;
+  const { hull } = situation.swimmer;
   const u = situation.u - situation.q * hull.centroid.z;
   const speed = Math.abs(u);
   if (speed < STILL) return;
@@ -69,7 +69,7 @@ export function axial(situation: Situation, out: Wrench): void {
  * evenly between all under and all out.)
  */
 export function tail(situation: Situation, out: Wrench): void {
-  const { hull, options } = situation.craft;
+  const { hull, options } = situation.swimmer;
   const { u, w, q } = situation;
   const excess = hull.heave - hull.surge;
   if (excess <= 0 || u === 0) return;
@@ -83,7 +83,7 @@ export function tail(situation: Situation, out: Wrench): void {
 }
 
 function wetTowards(situation: Situation, leading: number): number {
-  const { strips } = situation.craft;
+  const { strips } = situation.swimmer;
   const { share } = situation.water;
   let wet = 0;
   let all = 0;
@@ -107,7 +107,7 @@ const plateForce: PlateForce = { cn: 0, xcp: 0.5 };
  * velocities at the bib's middle.
  */
 export function bib(situation: Situation, out: Wrench): void {
-  const { blade, options } = situation.craft;
+  const { blade, options } = situation.swimmer;
   const share = situation.water.bladeShare;
   if (!blade || share === 0) return;
   const { u, w, q, density } = situation;
@@ -154,7 +154,7 @@ export function bib(situation: Situation, out: Wrench): void {
 /** §6.8: −½ρ (C_d A)|v| v at each hanger; the ring has none of its own. */
 export function hooks(situation: Situation, out: Wrench): void {
   const { u, w, q, density, water } = situation;
-  const loads = situation.craft.hooks;
+  const loads = situation.swimmer.hooks;
   for (let i = 0; i < loads.length; i++) {
     const load = loads[i] as (typeof loads)[number];
     const { x, z } = load.at;

@@ -129,8 +129,8 @@ const KERNELS: readonly ForceEntry[] = [
 /** All forces but the line, in the order in which they are summed, listed and logged. */
 export const FORCES: readonly ForceModel[] = KERNELS.map(({ kernel, viscous: _, ...legend }) => ({
   ...legend,
-  add(craft, state, around, out): void {
-    const situation = situationOf(craft, around);
+  add(swimmer, state, around, out): void {
+    const situation = situationOf(swimmer, around);
     situation.enter(state);
     kernel(situation, out);
   },

@@ -1,14 +1,14 @@
 import { cos, sin } from "../base";
 import { Waterline } from "../hydrostatics";
 import { cylinderTable } from "./coefficients";
-import type { Craft, State, Surroundings } from "./types";
+import type { Swimmer, State, Surroundings } from "./types";
 
 /**
- * A craft in its surroundings at one moment: the numbers that several forces share, worked out once by `enter`.
- * Scratch of one evaluation; the craft and the surroundings themselves are never written to.
+ * A swimmer in its surroundings at one moment: the numbers that several forces share, worked out once by `enter`.
+ * Scratch of one evaluation; the swimmer and the surroundings themselves are never written to.
  */
 export class Situation {
-  readonly craft: Craft;
+  readonly swimmer: Swimmer;
   readonly around: Surroundings;
   readonly density: number;
   /** m²/s */
@@ -34,7 +34,7 @@ export class Situation {
   allUnder = true;
   readonly water: Waterline;
 
-  constructor(craft: Craft, around: Surroundings) {
+  constructor(swimmer: Swimmer, around: Surroundings) {
     const { density, viscosity, gravity, current } = around;
     for (const [name, value] of [
       ["density", density],
@@ -52,19 +52,19 @@ export class Situation {
       throw new RangeError(
         `a current of ${current.z} m/s upwards under a still surface cannot be: give 0, or no surface`,
       );
-    this.craft = craft;
+    this.swimmer = swimmer;
     this.around = around;
     this.density = density;
     this.kinematic = viscosity / density;
     this.drag = cylinderTable();
-    const eta = craft.hull.endEffect;
-    this.stripX = Float64Array.from(craft.strips, (s) => s.x);
+    const eta = swimmer.hull.endEffect;
+    this.stripX = Float64Array.from(swimmer.strips, (s) => s.x);
     this.stripDrag = Float64Array.from(
-      craft.strips,
+      swimmer.strips,
       (s) => 0.5 * density * eta * s.shapeFactor * 2 * s.halfBreadth * s.ds,
     );
-    this.stripReynolds = Float64Array.from(craft.strips, (s) => (2 * s.halfBreadth) / this.kinematic);
-    this.water = new Waterline(craft);
+    this.stripReynolds = Float64Array.from(swimmer.strips, (s) => (2 * s.halfBreadth) / this.kinematic);
+    this.water = new Waterline(swimmer);
     this.water.under(0, 0, 1);
   }
 
@@ -85,7 +85,7 @@ export class Situation {
     this.Z = Z;
     if (!(Number.isFinite(this.u) && Number.isFinite(this.w) && Number.isFinite(q) && Number.isFinite(Z)))
       throw new RangeError(
-        `state of ${this.craft.bait.spec.name} is no longer a number: u ${u}, w ${w}, q ${q}, pitch ${pitch}, Z ${Z}; take smaller steps`,
+        `state of ${this.swimmer.bait.spec.name} is no longer a number: u ${u}, w ${w}, q ${q}, pitch ${pitch}, Z ${Z}; take smaller steps`,
       );
     const { reach } = this.water;
     if (!surface || Z + reach < 0) {

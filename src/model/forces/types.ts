@@ -18,7 +18,7 @@ export interface Surroundings {
   readonly depth: number;
 }
 
-/** Motion of the craft: velocity of its G in body axes, pitch rate, pitch and world place of G. */
+/** Motion of the swimmer: velocity of its G in body axes, pitch rate, pitch and world place of G. */
 export interface State {
   /** m/s forward, m/s up in body axes, rad/s nose-up. */
   u: number;
@@ -31,7 +31,7 @@ export interface State {
   Z: number;
 }
 
-/** Numbers of one strip of the body, body frame relative to G, filled by `prepareCraft`. */
+/** Numbers of one strip of the body, body frame relative to G, filled by `prepareSwimmer`. */
 export interface Strip {
   /** Forward of G, m. */
   readonly x: number;
@@ -95,7 +95,7 @@ export interface Blade {
   readonly lever: number;
 }
 
-/** The part of a hanger that is a point load on the craft (its hook is not a body of its own). */
+/** The part of a hanger that is a point load on the swimmer (its hook is not a body of its own). */
 export interface HookLoad {
   readonly name: string;
   /** Relative to G, m. */
@@ -108,15 +108,15 @@ export interface HookLoad {
 }
 
 /** Coefficients a user may calibrate; nothing else of the force models is adjustable. */
-export interface CraftOptions {
+export interface SwimmerOptions {
   /** Interference factor of the bib, default 1, band ±25 %. */
   readonly bibFactor: number;
   /** Munk share k_M, default 0.8, band 0.7–0.9. */
   readonly munkShare: number;
-  /** Hooks (with rings) and balls as bodies of their own: then they are left out of the craft. */
+  /** Hooks (with rings) and balls as bodies of their own: then they are left out of the swimmer. */
   readonly hooksApart: boolean;
   readonly ballsApart: boolean;
-  /** Side of the balls where they are part of the craft. */
+  /** Side of the balls where they are part of the swimmer. */
   readonly side: import("../bait").BallSide;
   /** Number of strips along the body, 8 to 1024; null (default): as many as its shape asks for. */
   readonly strips: number | null;
@@ -126,9 +126,9 @@ export interface CraftOptions {
  * The fixed model that the forces read: bait, rigid set, added mass and strips, all about the rigid set's G.
  * Nothing writes to it during a step.
  */
-export interface Craft {
+export interface Swimmer {
   readonly bait: Bait;
-  readonly options: CraftOptions;
+  readonly options: SwimmerOptions;
   readonly rigid: RigidSet;
   readonly strips: readonly Strip[];
   readonly hooks: readonly HookLoad[];
@@ -165,5 +165,5 @@ export interface ForceLegend {
 /** One entry of the record that is also the legend, the arrows and the log. */
 export interface ForceModel extends ForceLegend {
   /** Adds this force to `out` (body axes, about G). */
-  add(craft: Craft, state: State, around: Surroundings, out: Wrench): void;
+  add(swimmer: Swimmer, state: State, around: Surroundings, out: Wrench): void;
 }

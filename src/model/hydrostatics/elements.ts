@@ -116,7 +116,7 @@ function face(section: Section, out: number[]): number {
   return total;
 }
 
-/** A craft's elements (docs/model.md §5). */
+/** A swimmer's elements (docs/model.md §5). */
 export function elementsOf({ bait, rigid, options }: Cuttable): Elements {
   const { G } = rigid;
   const ways = waysOf(bait.itemsWith(options.side));

@@ -33,14 +33,14 @@ const POINTS = 4;
  * So level, trim and the righting moments of both are right to second order in the slabs' length. Compared with the exact
  * immersion they are within 5e-4 of the volume for trims up to 60°, and 2e-3 for a bait on its head (32 strips).
  */
-export function slabsOf(craft: Cuttable): Slab[] {
-  const { shape } = craft.bait;
-  const { G } = craft.rigid;
+export function slabsOf(swimmer: Cuttable): Slab[] {
+  const { shape } = swimmer.bait;
+  const { G } = swimmer.rigid;
   const L = shape.length;
-  const whole = craft.strips.reduce((sum, s) => sum + s.ds, 0);
+  const whole = swimmer.strips.reduce((sum, s) => sum + s.ds, 0);
   let from = 0;
   let run = 0;
-  const raw = craft.strips.flatMap((strip, index) => {
+  const raw = swimmer.strips.flatMap((strip, index) => {
     run += strip.ds;
     const to = Math.min(L, (L * run) / whole);
     const cut = (to - from) / 2;

@@ -1,7 +1,7 @@
 import type { Vec } from "../base";
 import type { Bait, BallSide, RigidSet } from "../bait";
 
-/** What the surface can cut of a craft in motion. Places relative to the G of its rigid set, m. */
+/** What the surface can cut of a swimmer in motion. Places relative to the G of its rigid set, m. */
 export interface Cuttable {
   readonly bait: Bait;
   readonly options: { readonly side: BallSide };

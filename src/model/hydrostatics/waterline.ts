@@ -21,7 +21,7 @@ interface Geometry {
 const LEVEL = 1e-3;
 
 /**
- * What of a craft lies under the still surface Z = 0: the buoyant volume with its potential energy, and the share under
+ * What of a swimmer lies under the still surface Z = 0: the buoyant volume with its potential energy, and the share under
  * water of every strip, the bib and the hooks.
  *
  * Each strip is a slab of the body between two stations, with one section. Its immersed volume is ∫ A((λ − ξ sin θ)/cos θ)
@@ -43,7 +43,7 @@ export class Waterline implements Sum {
   readonly share: Float64Array;
   bladeShare = 0;
   readonly hookShare: Float64Array;
-  readonly #craft: Cuttable;
+  readonly #swimmer: Cuttable;
   readonly #hookLengths: Float64Array;
   readonly #wholeBody: number;
   /** Volume of each strip's slabs, m³. */
@@ -56,14 +56,14 @@ export class Waterline implements Sum {
   readonly #fore = new Float64Array(6);
   readonly #aft = new Float64Array(6);
 
-  constructor(craft: Cuttable) {
-    this.#craft = craft;
-    const n = craft.strips.length;
+  constructor(swimmer: Cuttable) {
+    this.#swimmer = swimmer;
+    const n = swimmer.strips.length;
     this.share = new Float64Array(n);
     this.#strips = new Float64Array(n);
-    this.hookShare = new Float64Array(craft.hooks.length);
-    this.#hookLengths = Float64Array.from(craft.hooks, (h) => hookLength(h.mass));
-    this.#wholeBody = craft.strips.reduce((sum, s) => sum + s.volume, 0);
+    this.hookShare = new Float64Array(swimmer.hooks.length);
+    this.#hookLengths = Float64Array.from(swimmer.hooks, (h) => hookLength(h.mass));
+    this.#wholeBody = swimmer.strips.reduce((sum, s) => sum + s.volume, 0);
   }
 
   /** Everything that displaces lies within this distance of G, m. */
@@ -73,7 +73,7 @@ export class Waterline implements Sum {
 
   #geo(): Geometry {
     if (!this.#geometry) {
-      this.#geometry = geometryOf(this.#craft, this.#hookLengths, this.#wholeBody);
+      this.#geometry = geometryOf(this.#swimmer, this.#hookLengths, this.#wholeBody);
       for (const slab of this.#geometry.slabs)
         this.#strips[slab.strip] = (this.#strips[slab.strip] as number) + slab.volume;
     }
@@ -82,7 +82,7 @@ export class Waterline implements Sum {
 
   /** All under water: the volume of the whole account at B, every share 1. `Z`: height of G, m. */
   under(Z: number, sin: number, cos: number): void {
-    const { rigid } = this.#craft;
+    const { rigid } = this.#swimmer;
     const bx = rigid.B.x - rigid.G.x;
     const bz = rigid.B.z - rigid.G.z;
     this.volume = rigid.displaced;
@@ -96,7 +96,7 @@ export class Waterline implements Sum {
   /** All out of the water. */
   dry(): void {
     this.volume = this.x = this.z = this.moment = this.depth = 0;
-    this.#craft.hooks.forEach(
+    this.#swimmer.hooks.forEach(
       (hook, i) => (this.depth -= hook.displaced * HOOK_CENTRE * num(this.#hookLengths, i)),
     );
     this.#all(0);
@@ -248,7 +248,7 @@ export class Waterline implements Sum {
 
   /** Hooks and rings hang below their eyes, and their lift acts at the eye. (At rest they count as always under.) */
   #cutHooks(Z: number, sin: number, cos: number): void {
-    const { hooks } = this.#craft;
+    const { hooks } = this.#swimmer;
     for (let i = 0; i < hooks.length; i++) {
       const { at, displaced } = hooks[i] as (typeof hooks)[number];
       const length = num(this.#hookLengths, i);
@@ -263,7 +263,7 @@ export class Waterline implements Sum {
   }
 
   #cutBlade(Z: number, sin: number, cos: number): void {
-    const { blade } = this.#craft;
+    const { blade } = this.#swimmer;
     if (!blade) return;
     const depthAt = (p: Vec): number => -Z - p.x * sin - p.z * cos;
     const root = depthAt(blade.root);
@@ -279,20 +279,20 @@ function num(list: Float64Array, i: number): number {
   return list[i] as number;
 }
 
-function geometryOf(craft: Cuttable, hookLengths: Float64Array, body: number): Geometry {
-  const slabs = slabsOf(craft);
-  const elements = elementsOf(craft);
-  const hooks = craft.hooks.reduce((sum, h) => sum + h.displaced, 0);
+function geometryOf(swimmer: Cuttable, hookLengths: Float64Array, body: number): Geometry {
+  const slabs = slabsOf(swimmer);
+  const elements = elementsOf(swimmer);
+  const hooks = swimmer.hooks.reduce((sum, h) => sum + h.displaced, 0);
   const parts = body + elements.volume + hooks;
-  if (!(Math.abs(parts - craft.rigid.displaced) <= 1e-9 * craft.rigid.displaced))
+  if (!(Math.abs(parts - swimmer.rigid.displaced) <= 1e-9 * swimmer.rigid.displaced))
     throw new RangeError(
-      `${craft.bait.spec.name}: its parts displace ${parts} m³, its account says ${craft.rigid.displaced} m³`,
+      `${swimmer.bait.spec.name}: its parts displace ${parts} m³, its account says ${swimmer.rigid.displaced} m³`,
     );
-  return { slabs, elements, reach: reachOf(craft, elements, hookLengths) };
+  return { slabs, elements, reach: reachOf(swimmer, elements, hookLengths) };
 }
 
-function reachOf(craft: Cuttable, elements: Elements, hookLengths: Float64Array): number {
-  const { blade, hooks, strips } = craft;
+function reachOf(swimmer: Cuttable, elements: Elements, hookLengths: Float64Array): number {
+  const { blade, hooks, strips } = swimmer;
   const far = (x: number, z: number, more = 0): number => Math.sqrt(x * x + z * z) + more;
   const spans = strips.flatMap((s) => [far(s.x, s.top, s.ds / 2), far(s.x, s.bottom, s.ds / 2)]);
   hooks.forEach((h, i) => spans.push(far(h.at.x, h.at.z, hookLengths[i])));

@@ -1,7 +1,7 @@
 import type { Vec, Wrench } from "../base";
 import { addForce, addWrench, clearWrench, wrench } from "../base";
 import type { ChamberSpec } from "../bait";
-import type { Craft, ForceKey, Surroundings } from "../forces";
+import type { Swimmer, ForceKey, Surroundings } from "../forces";
 import type { LooseBall } from "./chamber";
 import { beyondModel, MotionError } from "./error";
 import { COLUMN, layout, LINE, type Layout } from "./layout";
@@ -12,9 +12,9 @@ import type { HangingHook, RecordingMeta } from "./types";
 /** What a frame is made from. */
 export interface CaptureParts {
   readonly stepper: Stepper;
-  /** The forces that act on the bait at the present moment, each by itself; body axes about the craft's G. */
+  /** The forces that act on the bait at the present moment, each by itself; body axes about the swimmer's G. */
   readonly acting: ReadonlyMap<ForceKey, Wrench>;
-  readonly craft: Craft;
+  readonly swimmer: Swimmer;
   readonly around: Surroundings;
   readonly hooks: readonly HangingHook[];
   readonly chambers: readonly ChamberSpec[];
@@ -49,7 +49,7 @@ export class Capture {
     this.layout = layout(parts.meta);
     this.byKey = new Map(parts.meta.forces.map(({ key }) => [key, wrench()]));
     const apart = [...parts.hooks, ...parts.balls].reduce((sum, { mass }) => sum + mass, 0);
-    this.wholeMass = parts.craft.rigid.mass + apart;
+    this.wholeMass = parts.swimmer.rigid.mass + apart;
   }
 
   private of(key: ForceKey): Wrench {
@@ -147,7 +147,7 @@ export class Capture {
 
   /** Fills the wrenches by force, about the moving body's G in body axes; gives the whole bait's G and B from there. */
   private gather(ballPlaces: readonly Vec[]): { G: Vec; B: Vec } {
-    const { stepper, acting, craft, around, hooks, balls, meta } = this.parts;
+    const { stepper, acting, swimmer, around, hooks, balls, meta } = this.parts;
     const { sin: s, cos: c } = stepper.bait;
     const { pull } = stepper.rig;
     const { now: held } = stepper.held;
@@ -204,7 +204,7 @@ export class Capture {
       mz += ball.mass * p.z;
     });
     const line = this.of("line");
-    addForce(line, craft.tie.x, craft.tie.z, pull.x * c + pull.z * s, pull.z * c - pull.x * s);
+    addForce(line, swimmer.tie.x, swimmer.tie.z, pull.x * c + pull.z * s, pull.z * c - pull.x * s);
 
     const G = { x: mx / this.wholeMass, z: mz / this.wholeMass };
     return { G, B: lifted > 0 ? { x: bx / lifted, z: bz / lifted } : own };
@@ -212,7 +212,7 @@ export class Capture {
 
   /** The point on the buoyancy's line of action nearest to the wholly immersed body's centre of buoyancy. */
   private centreOfBuoyancy(f: Wrench): Vec {
-    const { rigid } = this.parts.craft;
+    const { rigid } = this.parts.swimmer;
     const x = rigid.B.x - rigid.G.x;
     const z = rigid.B.z - rigid.G.z;
     const square = f.x * f.x + f.z * f.z;

@@ -1,6 +1,6 @@
 import type { Vec } from "../base";
 import { lerp, random } from "../base";
-import { createEvaluator, FORCE_LEGEND, type ForceKey, prepareCraft, type Craft } from "../forces";
+import { createEvaluator, FORCE_LEGEND, type ForceKey, prepareSwimmer, type Swimmer } from "../forces";
 import { type MovingLine, segmentedLine, tether } from "../line";
 import { timeline, type Timeline } from "./cadence";
 import { Capture } from "./capture";
@@ -62,13 +62,13 @@ export function startRun(setup: RunSetup): Run {
   const pose = startPose(setup, hull, hooks);
   const balls = looseBalls(bait, pose.side, random(setup.seed));
   checkBalls(balls);
-  const craft = prepareCraft(bait, {
+  const swimmer = prepareSwimmer(bait, {
     bibFactor: setup.bibFactor,
     hooksApart: true,
     ballsApart: true,
     side: pose.side,
   });
-  const { G } = craft.rigid;
+  const { G } = swimmer.rigid;
   const toWorld = placer(pose);
   const place = toWorld(G);
   const tip =
@@ -86,8 +86,8 @@ export function startRun(setup: RunSetup): Run {
     place,
     pitch: pose.pitch,
     // without added mass: never more than the full mass in any direction (see Stepper)
-    mass: craft.rigid.mass,
-    inertia: craft.rigid.inertia,
+    mass: swimmer.rigid.mass,
+    inertia: swimmer.rigid.inertia,
     hull: hull.map((p) => ({ x: p.x - G.x, z: p.z - G.z })),
     G,
     hooks,
@@ -97,8 +97,8 @@ export function startRun(setup: RunSetup): Run {
     walls: [-WALLS_OFF, tip.x + WALLS_OFF],
   });
   const rig: RigParts | null =
-    tackle === null || line === null ? null : { line, rod, lineOut: tackle.lineOut, tie: craft.tie };
-  const dynamics = createEvaluator(craft, around);
+    tackle === null || line === null ? null : { line, rod, lineOut: tackle.lineOut, tie: swimmer.tie };
+  const dynamics = createEvaluator(swimmer, around);
   const stepper = new Stepper({
     bodies,
     dynamics,
@@ -108,11 +108,11 @@ export function startRun(setup: RunSetup): Run {
     rig,
     h: 1 / rate,
   });
-  const meta = describe(setup, craft, rod, line, hooks, balls, hull);
+  const meta = describe(setup, swimmer, rod, line, hooks, balls, hull);
   const capture = new Capture({
     stepper,
     acting: dynamics.parts,
-    craft,
+    swimmer,
     around,
     hooks,
     chambers,
@@ -139,7 +139,7 @@ export function record(setup: RunSetup, onShare?: (share: number) => void): Grow
 
 function describe(
   { bait, around, rate, frameRate }: RunSetup,
-  craft: Craft,
+  swimmer: Swimmer,
   rod: Timeline,
   line: MovingLine | null,
   hooks: readonly HangingHook[],
@@ -160,7 +160,7 @@ function describe(
     frames: Math.floor(rod.duration * frameRate + 1e-6) + 1,
     duration: rod.duration,
     marks: rod.marks,
-    centre: craft.rigid.G,
+    centre: swimmer.rigid.G,
     tie: spec.tie,
     hooks,
     balls: balls.map((ball) => ball.diameter),

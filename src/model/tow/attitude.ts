@@ -2,11 +2,11 @@ import { atan2, brent, cos, hypot, sin, rotate, type Vec, type Wrench } from "..
 import { lowSide } from "../bait";
 import type { Bait, BallSide } from "../bait";
 import {
-  type CraftOptions,
-  type Craft,
+  type SwimmerOptions,
+  type Swimmer,
   type State,
   type Surroundings,
-  prepareCraft,
+  prepareSwimmer,
   towWrench,
 } from "../forces";
 import type { TowRoot } from "./types";
@@ -17,29 +17,29 @@ export interface TowLoad {
   readonly momentAboutEye: number;
 }
 
-/** Crafts of one bait by the side on which its balls lie; one craft for all sides where there are no loose balls. */
-export class Crafts {
-  readonly #made = new Map<string, Craft>();
+/** Swimmers of one bait by the side on which its balls lie; one swimmer for all sides where there are no loose balls. */
+export class Swimmers {
+  readonly #made = new Map<string, Swimmer>();
   readonly #hasBalls: boolean;
   constructor(
     readonly bait: Bait,
-    readonly options: Partial<CraftOptions> = {},
+    readonly options: Partial<SwimmerOptions> = {},
   ) {
     this.#hasBalls = bait.spec.chambers.some((c) => c.balls !== null && c.balls.count > 0);
   }
   get hasBalls(): boolean {
     return this.#hasBalls;
   }
-  on(side: BallSide): Craft {
+  on(side: BallSide): Swimmer {
     const key = this.#hasBalls ? `${side.end} ${side.face}` : "any";
-    let craft = this.#made.get(key);
-    if (!craft) {
-      craft = prepareCraft(this.bait, { ...this.options, side, hooksApart: false, ballsApart: false });
-      this.#made.set(key, craft);
+    let swimmer = this.#made.get(key);
+    if (!swimmer) {
+      swimmer = prepareSwimmer(this.bait, { ...this.options, side, hooksApart: false, ballsApart: false });
+      this.#made.set(key, swimmer);
     }
-    return craft;
+    return swimmer;
   }
-  at(pitch: number): Craft {
+  at(pitch: number): Swimmer {
     return this.on(lowSide(sin(pitch), cos(pitch)));
   }
 }
@@ -49,12 +49,12 @@ export class Crafts {
  * u = U cos θ, w = −U sin θ; all forces but the line, less the steady Kirchhoff couple u·p_w − w·p_u
  * (docs/model.md §7). About the eye at (x_e, z_e) from G: M_e = M − x_e Z + z_e X.
  */
-export function towLoad(craft: Craft, around: Surroundings, speed: number, pitch: number): TowLoad {
+export function towLoad(swimmer: Swimmer, around: Surroundings, speed: number, pitch: number): TowLoad {
   const s = sin(pitch);
   const c = cos(pitch);
   const state: State = { u: speed * c, w: -speed * s, q: 0, pitch, X: 0, Z: 0 };
-  const f: Wrench = towWrench(craft, state, around);
-  const { x, z } = craft.tie;
+  const f: Wrench = towWrench(swimmer, state, around);
+  const { x, z } = swimmer.tie;
   return {
     force: rotate(f, s, c),
     momentAboutEye: f.m - x * f.z + z * f.x,
@@ -70,13 +70,14 @@ const SCAN = Math.PI / 180;
  *
  * @throws RangeError for a speed that is not above 0
  */
-export function towRoots(crafts: Crafts, around: Surroundings, speed: number): TowRoot[] {
+export function towRoots(swimmers: Swimmers, around: Surroundings, speed: number): TowRoot[] {
   if (!(speed > 0) || !Number.isFinite(speed))
     throw new RangeError(`A tow needs a speed above 0 m/s, not ${speed}.`);
-  const moment = (craft: Craft) => (pitch: number) => towLoad(craft, around, speed, pitch).momentAboutEye;
+  const moment = (swimmer: Swimmer) => (pitch: number) =>
+    towLoad(swimmer, around, speed, pitch).momentAboutEye;
   const roots: TowRoot[] = [];
-  const keep = (craft: Craft, pitch: number, stable: boolean) => {
-    const { force } = towLoad(craft, around, speed, pitch);
+  const keep = (swimmer: Swimmer, pitch: number, stable: boolean) => {
+    const { force } = towLoad(swimmer, around, speed, pitch);
     roots.push({
       pitch,
       stable,
@@ -89,23 +90,23 @@ export function towRoots(crafts: Crafts, around: Surroundings, speed: number): T
   let first: number | null = null;
   for (let quadrant = -2; quadrant < 2; quadrant++) {
     const from = (quadrant * Math.PI) / 2;
-    const craft = crafts.at(from + Math.PI / 4);
-    const m = moment(craft);
+    const swimmer = swimmers.at(from + Math.PI / 4);
+    const m = moment(swimmer);
     let m0 = m(from);
     first ??= m0;
-    if (before !== null && before * m0 < 0 && crafts.hasBalls) keep(craft, from, before > 0);
+    if (before !== null && before * m0 < 0 && swimmers.hasBalls) keep(swimmer, from, before > 0);
     for (let i = 0; i < 90; i++) {
       const a = from + i * SCAN;
       const b = i === 89 ? from + Math.PI / 2 : from + (i + 1) * SCAN;
       const m1 = m(b);
-      if (m0 === 0) keep(craft, a, m1 < 0);
-      else if (m0 * m1 < 0) keep(craft, brent(m, a, b, 1e-10), m0 > 0);
+      if (m0 === 0) keep(swimmer, a, m1 < 0);
+      else if (m0 * m1 < 0) keep(swimmer, brent(m, a, b, 1e-10), m0 > 0);
       m0 = m1;
     }
     before = m0;
   }
-  if (crafts.hasBalls && before !== null && first !== null && before * first < 0)
-    keep(crafts.at(-Math.PI * 0.75), Math.PI, before > 0);
+  if (swimmers.hasBalls && before !== null && first !== null && before * first < 0)
+    keep(swimmers.at(-Math.PI * 0.75), Math.PI, before > 0);
   return roots.sort((a, b) => a.pitch - b.pitch);
 }
 
@@ -114,13 +115,13 @@ export function towRoots(crafts: Crafts, around: Surroundings, speed: number): T
  * the moment there. Null where there is none on the whole circle.
  */
 export function runningRoot(
-  crafts: Crafts,
+  swimmers: Swimmers,
   around: Surroundings,
   speed: number,
   restTrim: number,
   roots: readonly TowRoot[],
 ): TowRoot | null {
-  const direction = towLoad(crafts.at(restTrim), around, speed, restTrim).momentAboutEye >= 0 ? 1 : -1;
+  const direction = towLoad(swimmers.at(restTrim), around, speed, restTrim).momentAboutEye >= 0 ? 1 : -1;
   let best: TowRoot | null = null;
   let nearest = Infinity;
   for (const root of roots) {

@@ -1,11 +1,11 @@
 import { cos, sin } from "../base";
 import type { Bait, BaitSpec } from "../bait";
 import { assemble } from "../bait";
-import { cylinderDrag, type CraftOptions, type Surroundings } from "../forces";
+import { cylinderDrag, type SwimmerOptions, type Surroundings } from "../forces";
 import { steadyLine, type Tackle } from "../line";
 import { outline } from "../shape";
 import { restTrim } from "../statics";
-import { Crafts, runningRoot, towRoots } from "./attitude";
+import { Swimmers, runningRoot, towRoots } from "./attitude";
 import type { ReachRow, TowRoot } from "./types";
 
 export interface ReachQuery {
@@ -36,7 +36,7 @@ function highestAboveEye(bait: Bait, pitch: number): number {
 /** A bait prepared for the tow: everything that does not depend on the speed. */
 export interface TowBait {
   readonly bait: Bait;
-  readonly crafts: Crafts;
+  readonly swimmers: Swimmers;
   /** Rest trim, rad; 0 where B and G are at one place, so that the bait rests at any attitude. */
   readonly restTrim: number;
 }
@@ -44,14 +44,18 @@ export interface TowBait {
 /**
  * Prepares a bait for any number of reach evaluations.
  *
- * @param options further coefficients of the craft, for bands
+ * @param options further coefficients of the swimmer, for bands
  */
 export function prepareTow(
   bait: Bait,
   bibFactor = 1,
-  options: Partial<Pick<CraftOptions, "munkShare">> = {},
+  options: Partial<Pick<SwimmerOptions, "munkShare">> = {},
 ): TowBait {
-  return { bait, crafts: new Crafts(bait, { ...options, bibFactor }), restTrim: restTrim(bait).pitch ?? 0 };
+  return {
+    bait,
+    swimmers: new Swimmers(bait, { ...options, bibFactor }),
+    restTrim: restTrim(bait).pitch ?? 0,
+  };
 }
 
 /** The attitudes of a tow at one speed: they do not depend on the line. */
@@ -83,8 +87,8 @@ function deepWater(around: Surroundings): Surroundings {
  */
 export function towAttitude(tow: TowBait, around: Surroundings, speed: number): TowAttitude {
   const deep = deepWater(around);
-  const roots = towRoots(tow.crafts, deep, speed);
-  return { speed, roots, running: runningRoot(tow.crafts, deep, speed, tow.restTrim, roots) };
+  const roots = towRoots(tow.swimmers, deep, speed);
+  return { speed, roots, running: runningRoot(tow.swimmers, deep, speed, tow.restTrim, roots) };
 }
 
 /** The same spec with another bib angle (rad); all else stays, the tie eye too. Without a bib the spec is unchanged. */

@@ -1,8 +1,8 @@
 import { cos, hypot, newton, sin, rotate } from "../base";
 import type { Bait } from "../bait";
-import { accelerations, type Craft, type CraftOptions, type State, type Surroundings } from "../forces";
+import { accelerations, type Swimmer, type SwimmerOptions, type State, type Surroundings } from "../forces";
 import { restTrim } from "../statics";
-import { Crafts } from "./attitude";
+import { Swimmers } from "./attitude";
 import type { TerminalRise } from "./types";
 
 const STEP = 1 / 240;
@@ -10,10 +10,10 @@ const LIMIT = 300;
 const CENTIDEGREE = (0.01 * Math.PI) / 180;
 
 /** Classical Runge–Kutta step of the free body; changes `s` in place. */
-function rk4(craft: Craft, around: Surroundings, s: State, h: number): void {
+function rk4(swimmer: Swimmer, around: Surroundings, s: State, h: number): void {
   type Rate = readonly [number, number, number, number, number, number];
   const rate = (p: State): Rate => {
-    const [du, dw, dq] = accelerations(craft, p, around);
+    const [du, dw, dq] = accelerations(swimmer, p, around);
     const s = sin(p.pitch);
     const c = cos(p.pitch);
     return [du, dw, dq, p.q, p.u * c - p.w * s, p.u * s + p.w * c];
@@ -40,10 +40,10 @@ function rk4(craft: Craft, around: Surroundings, s: State, h: number): void {
 }
 
 /**
- * Moves a state from one craft's G to another's when the loose balls have rolled to another side: the bait stays where it
+ * Moves a state from one swimmer's G to another's when the loose balls have rolled to another side: the bait stays where it
  * is and keeps its motion.
  */
-export function changeCraft(s: State, from: Pick<Craft, "rigid">, to: Pick<Craft, "rigid">): void {
+export function changeSwimmer(s: State, from: Pick<Swimmer, "rigid">, to: Pick<Swimmer, "rigid">): void {
   const dx = to.rigid.G.x - from.rigid.G.x;
   const dz = to.rigid.G.z - from.rigid.G.z;
   s.u -= s.q * dz;
@@ -54,12 +54,18 @@ export function changeCraft(s: State, from: Pick<Craft, "rigid">, to: Pick<Craft
 
 /**
  * A step of a release: changes `s` in place. Where the new pitch makes the loose balls roll to another side, they lie there
- * at the step's end. Gives the craft with the balls on that side.
+ * at the step's end. Gives the swimmer with the balls on that side.
  */
-export function releaseStep(crafts: Crafts, craft: Craft, around: Surroundings, s: State, h: number): Craft {
-  rk4(craft, around, s, h);
-  const now = crafts.at(s.pitch);
-  if (now !== craft) changeCraft(s, craft, now);
+export function releaseStep(
+  swimmers: Swimmers,
+  swimmer: Swimmer,
+  around: Surroundings,
+  s: State,
+  h: number,
+): Swimmer {
+  rk4(swimmer, around, s, h);
+  const now = swimmers.at(s.pitch);
+  if (now !== swimmer) changeSwimmer(s, swimmer, now);
   return now;
 }
 
@@ -72,19 +78,19 @@ export function releaseStep(crafts: Crafts, craft: Craft, around: Surroundings, 
 export function terminalRise(
   bait: Bait,
   around: Surroundings,
-  options: Partial<CraftOptions> = {},
+  options: Partial<SwimmerOptions> = {},
 ): TerminalRise {
   const deep: Surroundings = { ...around, surface: false, current: { x: 0, z: 0 }, depth: Infinity };
-  const crafts = new Crafts(bait, options);
+  const swimmers = new Swimmers(bait, options);
   const rest = restTrim(bait);
   const s: State = { u: 0, w: 0, q: 0, pitch: rest.pitch ?? 0, X: 0, Z: 0 };
-  let craft = crafts.at(s.pitch);
+  let swimmer = swimmers.at(s.pitch);
   const perSecond = Math.round(1 / STEP);
   let settled = false;
   let lastSpeed = 0;
   let lastPitch = s.pitch;
   for (let second = 0; second < LIMIT && !settled; second++) {
-    for (let i = 0; i < perSecond; i++) craft = releaseStep(crafts, craft, deep, s, STEP);
+    for (let i = 0; i < perSecond; i++) swimmer = releaseStep(swimmers, swimmer, deep, s, STEP);
     const speed = hypot(s.u, s.w);
     if (!Number.isFinite(speed + s.pitch))
       throw new RangeError(`The release of ${bait.spec.name} ran away after ${second + 1} s.`);
@@ -97,7 +103,11 @@ export function terminalRise(
     const s = sin(th);
     const c = cos(th);
     return [
-      ...accelerations(craft, { u: VX * c + VZ * s, w: VZ * c - VX * s, q: 0, pitch: th, X: 0, Z: 0 }, deep),
+      ...accelerations(
+        swimmer,
+        { u: VX * c + VZ * s, w: VZ * c - VX * s, q: 0, pitch: th, X: 0, Z: 0 },
+        deep,
+      ),
     ];
   };
   const way = rotate({ x: s.u, z: s.w }, sin(s.pitch), cos(s.pitch));

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { assemble, ballPlaces, ballRoom, lowSide } from "../../../src/model/bait";
 import type { BallSide, ChamberSpec } from "../../../src/model/bait";
 import { sideAt } from "../../../src/model/statics";
-import { Crafts } from "../../../src/model/tow/attitude";
+import { Swimmers } from "../../../src/model/tow/attitude";
 import { MINNOW, mm, STEEL } from "./fixtures";
 
 /** 18 × 8 × 6 mm from station 40, middle at height −3: one ball of 4 mm across, four ranks, two layers. */
@@ -21,11 +21,11 @@ const places = (c: ChamberSpec, end: BallSide["end"], face: BallSide["face"] = "
 describe("loose balls (docs/model.md §3)", () => {
   it("lie on one side at a pitch, exactly level too: at rest, under tow and at the start of a swim", () => {
     const bait = assemble({ ...MINNOW, chambers: [chamber(3)] });
-    const crafts = new Crafts(bait);
+    const swimmers = new Swimmers(bait);
     for (const pitch of [0, -0, 0.1, -0.1, Math.PI / 2, -Math.PI / 2, 2.5, -2.5]) {
       const side = lowSide(Math.sin(pitch), Math.cos(pitch));
       expect(sideAt(pitch)).toEqual(side);
-      expect(crafts.at(pitch).options.side).toEqual(side);
+      expect(swimmers.at(pitch).options.side).toEqual(side);
     }
     expect(lowSide(0, 1)).toEqual({ end: "tail", face: "floor" });
     expect(lowSide(-0.1, -0.9)).toEqual({ end: "nose", face: "roof" });

@@ -6,7 +6,7 @@ import {
   inertiaTerms,
   joined,
   plateAt,
-  prepareCraft,
+  prepareSwimmer,
   skinFriction,
   towWrench,
   type ForceKey,
@@ -15,9 +15,9 @@ import {
 import { at, ellipsoidBait, freshWater, hanger, minnow } from "./baits";
 
 const DEG = Math.PI / 180;
-const craft = prepareCraft(minnow(40));
+const swimmer = prepareSwimmer(minnow(40));
 
-function pull(key: ForceKey, state: Partial<State>, of = craft): Wrench {
+function pull(key: ForceKey, state: Partial<State>, of = swimmer): Wrench {
   const out = wrench();
   const force = FORCES.find((f) => f.key === key);
   if (!force) throw new Error(`no force ${key}`);
@@ -27,22 +27,22 @@ function pull(key: ForceKey, state: Partial<State>, of = craft): Wrench {
 
 describe("weight and lift of the water", () => {
   test("level: down and up; nose-up by 30°: weight pulls aft in body axes", () => {
-    const mg = craft.rigid.mass * freshWater.gravity;
+    const mg = swimmer.rigid.mass * freshWater.gravity;
     expect(pull("weight", {})).toEqual({ x: 0, z: -mg, m: 0 });
     const tilted = pull("weight", { pitch: 30 * DEG });
     expect(Math.abs(tilted.x + mg / 2)).toBeLessThan(1e-12);
     expect(tilted.z).toBeLessThan(0);
     const lift = pull("buoyancy", {});
-    expect(Math.abs(lift.z - freshWater.density * 9.80665 * craft.rigid.displaced)).toBeLessThan(1e-12);
+    expect(Math.abs(lift.z - freshWater.density * 9.80665 * swimmer.rigid.displaced)).toBeLessThan(1e-12);
   });
 
   test("B ahead of G lifts the nose", () => {
-    expect(craft.rigid.B.x).toBeGreaterThan(craft.rigid.G.x);
+    expect(swimmer.rigid.B.x).toBeGreaterThan(swimmer.rigid.G.x);
     expect(pull("buoyancy", {}).m).toBeGreaterThan(0);
   });
 
   test("B above G rights it: nose-up by 90° it turns nose-down, belly-up it holds nothing upright", () => {
-    const even = prepareCraft(
+    const even = prepareSwimmer(
       ellipsoidBait(0.05, 0.008, 0.01, { hangers: [hanger("belly", -50, -10, 1e-3)] }),
     );
     expect(even.rigid.B.z).toBeGreaterThan(even.rigid.G.z);
@@ -62,14 +62,14 @@ describe("drag", () => {
   test("along: against u, through the body's centroid above G, so that it lifts the nose", () => {
     const drag = pull("axial", { u: 1 });
     expect(drag.x).toBeLessThan(0);
-    expect(craft.hull.centroid.z).toBeGreaterThan(0);
-    expect(Math.abs(drag.m - -craft.hull.centroid.z * drag.x)).toBeLessThan(1e-15);
+    expect(swimmer.hull.centroid.z).toBeGreaterThan(0);
+    expect(Math.abs(drag.m - -swimmer.hull.centroid.z * drag.x)).toBeLessThan(1e-15);
     expect(drag.m).toBeGreaterThan(0);
     expect(pull("axial", { u: -1 }).x).toBeGreaterThan(0);
   });
 
   test("along, by hand: an ellipsoid 100 × 16 × 20 mm at 0.5 m/s", () => {
-    const of = prepareCraft(ellipsoidBait(0.05, 0.008, 0.01));
+    const of = prepareSwimmer(ellipsoidBait(0.05, 0.008, 0.01));
     const re = (0.5 * 0.1) / (1.002e-3 / 998.2); // 4.98e4: laminar
     const cf = 1.328 / Math.sqrt(re);
     const d = Math.sqrt(0.016 * 0.02);
@@ -81,13 +81,13 @@ describe("drag", () => {
   test("hooks under the belly: dragged aft they turn the nose down", () => {
     const drag = pull("hooks", { u: 1 });
     expect(drag.x).toBeLessThan(0);
-    const belly = craft.hooks.find((h) => h.name === "belly");
+    const belly = swimmer.hooks.find((h) => h.name === "belly");
     expect(belly?.at.z).toBeLessThan(0);
     // by hand: −½ρ C_dA u² each, moments −z X
-    const X = craft.hooks.map((h) => -0.5 * 998.2 * h.dragArea);
+    const X = swimmer.hooks.map((h) => -0.5 * 998.2 * h.dragArea);
     expect(Math.abs(drag.x - X.reduce((a, b) => a + b, 0))).toBeLessThan(1e-15);
     expect(
-      Math.abs(drag.m - craft.hooks.reduce((sum, h, i) => sum - h.at.z * (X[i] ?? NaN), 0)),
+      Math.abs(drag.m - swimmer.hooks.reduce((sum, h, i) => sum - h.at.z * (X[i] ?? NaN), 0)),
     ).toBeLessThan(1e-15);
   });
 
@@ -101,7 +101,7 @@ describe("drag", () => {
 });
 
 describe("Munk moment and the tail", () => {
-  const slim = prepareCraft(ellipsoidBait(0.05, 0.008, 0.01));
+  const slim = prepareSwimmer(ellipsoidBait(0.05, 0.008, 0.01));
 
   test("moving ahead and up turns the nose down, away from the stream: broadside is where it wants to be", () => {
     const m = inertiaTerms(slim, at({ u: 1, w: 0.1 }), freshWater).m;
@@ -133,14 +133,14 @@ describe("Munk moment and the tail", () => {
   });
 
   test("a body shorter than it is deep has no such tail", () => {
-    const disc = prepareCraft(ellipsoidBait(0.01, 0.008, 0.05));
+    const disc = prepareSwimmer(ellipsoidBait(0.01, 0.008, 0.05));
     expect(disc.hull.heave).toBeLessThan(disc.hull.surge);
     expect(pull("tail", { u: 1, w: 0.3 }, disc)).toEqual({ x: 0, z: 0, m: 0 });
   });
 });
 
 describe("bib", () => {
-  const { blade } = craft;
+  const { blade } = swimmer;
   if (!blade) throw new Error("the minnow has a bib");
 
   test("axes: at 40° the tip lies ahead of and below the root, the front face looks ahead and up", () => {
@@ -184,7 +184,11 @@ describe("bib", () => {
   });
 
   test("its added mass gives no steady couple: the moment term undoes Kirchhoff's, q = 0", () => {
-    const heavy = { ...craft, blade: { ...blade, added: 3 * blade.added }, addedBib: { ...craft.addedBib } };
+    const heavy = {
+      ...swimmer,
+      blade: { ...blade, added: 3 * blade.added },
+      addedBib: { ...swimmer.addedBib },
+    };
     for (const key of ["a11", "a13", "a15", "a33", "a35", "a55"] as const) heavy.addedBib[key] *= 3;
     for (const [u, w] of [
       [1, 0],
@@ -192,13 +196,13 @@ describe("bib", () => {
       [-0.3, 0.7],
     ] as const) {
       const state = at({ u, w });
-      const sum = (of: typeof craft): number =>
+      const sum = (of: typeof swimmer): number =>
         pull("bib", { u, w }, of).m + inertiaTerms(of, state, freshWater).m;
       // with three times the added mass the couples are three times as large, and their sum is the same
       expect(Math.abs(pull("bib", { u, w }, heavy).m - pull("bib", { u, w }).m)).toBeGreaterThan(1e-5);
-      expect(Math.abs(sum(heavy) - sum(craft))).toBeLessThan(1e-14);
+      expect(Math.abs(sum(heavy) - sum(swimmer))).toBeLessThan(1e-14);
     }
-    const bare = prepareCraft(minnow(null));
+    const bare = prepareSwimmer(minnow(null));
     expect(bare.blade).toBeNull();
     expect(bare.addedBib).toEqual({ a11: 0, a13: 0, a15: 0, a33: 0, a35: 0, a55: 0 });
   });
@@ -208,7 +212,7 @@ describe("bib", () => {
   });
 
   test("the interference factor scales the normal force alone", () => {
-    const more = prepareCraft(minnow(40), { bibFactor: 1.25 });
+    const more = prepareSwimmer(minnow(40), { bibFactor: 1.25 });
     const a = pull("bib", { u: 1 });
     const b = pull("bib", { u: 1 }, more);
     const nz = blade.normal;
@@ -222,11 +226,11 @@ describe("bib", () => {
 describe("tow", () => {
   test("all forces, less the steady couple of the body's added mass alone", () => {
     const state = at({ u: 0.9 * Math.cos(0.3), w: 0.9 * Math.sin(0.3), q: 2, pitch: -0.3 });
-    const steady = towWrench(craft, state, freshWater);
+    const steady = towWrench(swimmer, state, freshWater);
     // by hand: the forces at q = 0, the bib's without its +a_n v_n v_t, and p of the body
     const forces = wrench();
-    for (const force of FORCES) force.add(craft, { ...state, q: 0 }, freshWater, forces);
-    const { blade, addedBody: a } = craft;
+    for (const force of FORCES) force.add(swimmer, { ...state, q: 0 }, freshWater, forces);
+    const { blade, addedBody: a } = swimmer;
     if (!blade) throw new Error("the minnow has a bib");
     const { u, w } = state;
     const vn = u * blade.normal.x + w * blade.normal.z;

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { random, wrench } from "../../../src/model/base";
 import { assemble, type Bait } from "../../../src/model/bait";
-import { createEvaluator, prepareCraft, towWrench, type Craft } from "../../../src/model/forces";
+import { createEvaluator, prepareSwimmer, towWrench, type Swimmer } from "../../../src/model/forces";
 import type { Knot, ShapeSpec } from "../../../src/model/shape";
 import { prepareTow, reach } from "../../../src/model/tow";
-import { Crafts } from "../../../src/model/tow/attitude";
+import { Swimmers } from "../../../src/model/tow/attitude";
 import { at, freshWater, minnow, minnowShape, openWater, spec } from "./baits";
 
 const L = minnowShape.length;
@@ -83,21 +83,21 @@ const tackle = {
   rodTip: 1,
 };
 
-const dragArea = ({ strips }: Craft): number =>
+const dragArea = ({ strips }: Swimmer): number =>
   strips.reduce((sum, p) => sum + p.shapeFactor * 2 * p.halfBreadth * p.ds, 0);
-const volume = ({ strips }: Craft): number => strips.reduce((sum, p) => sum + p.area * p.ds, 0);
+const volume = ({ strips }: Swimmer): number => strips.reduce((sum, p) => sum + p.area * p.ds, 0);
 
 describe.each(baits)("strips of %s", (_, make) => {
   const bait = make();
-  const craft = prepareCraft(bait);
-  const fine = prepareCraft(bait, { strips: 1024 });
+  const swimmer = prepareSwimmer(bait);
+  const fine = prepareSwimmer(bait, { strips: 1024 });
 
   test("hold volume, added mass and drag area to 1e-4", () => {
     // 1024 strips are themselves within some 1e-5
-    expect(Math.abs(volume(craft) / bait.shape.volume - 1)).toBeLessThan(1.01e-4);
-    expect(Math.abs(craft.addedBody.a33 / fine.addedBody.a33 - 1)).toBeLessThan(1.2e-4);
-    expect(Math.abs(craft.addedBody.a55 / fine.addedBody.a55 - 1)).toBeLessThan(1.5e-4);
-    expect(Math.abs(dragArea(craft) / dragArea(fine) - 1)).toBeLessThan(1.2e-4);
+    expect(Math.abs(volume(swimmer) / bait.shape.volume - 1)).toBeLessThan(1.01e-4);
+    expect(Math.abs(swimmer.addedBody.a33 / fine.addedBody.a33 - 1)).toBeLessThan(1.2e-4);
+    expect(Math.abs(swimmer.addedBody.a55 / fine.addedBody.a55 - 1)).toBeLessThan(1.5e-4);
+    expect(Math.abs(dragArea(swimmer) / dragArea(fine) - 1)).toBeLessThan(1.2e-4);
   });
 
   test("forces are those of 1024 strips within 3e-4", () => {
@@ -105,7 +105,7 @@ describe.each(baits)("strips of %s", (_, make) => {
       [0.9, 0.2],
       [0.3, -0.3],
     ] as const) {
-      const [a, b] = [craft, fine].map((c) => towWrench(c, at({ u, w }), freshWater, wrench()));
+      const [a, b] = [swimmer, fine].map((c) => towWrench(c, at({ u, w }), freshWater, wrench()));
       const size = Math.hypot(b?.x ?? NaN, b?.z ?? NaN);
       expect(Math.abs((a?.z ?? NaN) - (b?.z ?? NaN))).toBeLessThan(3e-4 * size);
       expect(Math.abs((a?.m ?? NaN) - (b?.m ?? NaN))).toBeLessThan((3e-4 * size * L) / 2);
@@ -114,7 +114,7 @@ describe.each(baits)("strips of %s", (_, make) => {
 
   test("the bait runs as deep as with 1024, within 5e-4", () => {
     const tow = prepareTow(bait);
-    const finer = { ...tow, crafts: new Crafts(bait, { strips: 1024 }) };
+    const finer = { ...tow, swimmers: new Swimmers(bait, { strips: 1024 }) };
     const [a, b] = [tow, finer].map((t) => reach(t, freshWater, tackle, { speed: 0.9 }));
     expect(a?.why).toBe(b?.why);
     expect(b?.depth).toBeGreaterThan(0.5);
@@ -122,7 +122,7 @@ describe.each(baits)("strips of %s", (_, make) => {
   });
 
   test("float at the surface too", () => {
-    const evaluator = createEvaluator(craft, openWater);
+    const evaluator = createEvaluator(swimmer, openWater);
     evaluator.evaluate(at({ Z: -0.001, pitch: 0.1 }));
     expect(evaluator.bodyShare).toBeGreaterThan(0.2);
     expect(evaluator.bodyShare).toBeLessThan(1);
@@ -130,5 +130,5 @@ describe.each(baits)("strips of %s", (_, make) => {
 });
 
 test("a smooth body keeps 32 strips", () => {
-  expect(prepareCraft(smooth).strips).toHaveLength(32);
+  expect(prepareSwimmer(smooth).strips).toHaveLength(32);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { newton, random } from "../../../src/model/base";
 import { assemble, type Bait } from "../../../src/model/bait";
-import { createEvaluator, prepareCraft } from "../../../src/model/forces";
+import { createEvaluator, prepareSwimmer } from "../../../src/model/forces";
 import { immersion } from "../../../src/model/hydrostatics";
 import { HalfSection } from "../../../src/model/hydrostatics/halfsection";
 import { Waterline } from "../../../src/model/hydrostatics/waterline";
@@ -66,9 +66,9 @@ describe("what lies under the surface", () => {
   ];
 
   test.each(bodies)("%s: volume and first moments against exact immersion", (_, bait) => {
-    const craft = prepareCraft(bait);
-    const { G } = craft.rigid;
-    const water = new Waterline(craft);
+    const swimmer = prepareSwimmer(bait);
+    const { G } = swimmer.rigid;
+    const water = new Waterline(swimmer);
     const { volume: V, length, maxHeight } = bait.shape;
     for (const { Z, pitch } of poses(400, 1)) {
       const [sin, cos] = [Math.sin(pitch), Math.cos(pitch)];
@@ -85,7 +85,7 @@ describe("what lies under the surface", () => {
   test.each(poses(60, 2))(
     "lift and its moment are the slopes of the energy (a whole minnow): %o",
     ({ Z, pitch }) => {
-      const water = new Waterline(prepareCraft(minnow(40)));
+      const water = new Waterline(prepareSwimmer(minnow(40)));
       const depth = (z: number, p: number): number => {
         water.cut(z, Math.sin(p), Math.cos(p));
         return water.depth;
@@ -101,11 +101,11 @@ describe("what lies under the surface", () => {
   );
 
   test("all under by parts is the account; all out is nothing", () => {
-    const craft = prepareCraft(minnow(40));
+    const swimmer = prepareSwimmer(minnow(40));
     for (const pitch of [0, 0.3, Math.PI / 2, 2.5, -1.2, Math.PI]) {
       const [sin, cos] = [Math.sin(pitch), Math.cos(pitch)];
-      const parts = new Waterline(craft);
-      const whole = new Waterline(craft);
+      const parts = new Waterline(swimmer);
+      const whole = new Waterline(swimmer);
       parts.cut(-0.3, sin, cos);
       whole.under(-0.3, sin, cos);
       expect(Math.abs(parts.volume / whole.volume - 1)).toBeLessThan(1e-12);
@@ -123,9 +123,9 @@ describe("what lies under the surface", () => {
   });
 
   test("hooks are all under until their eye is a fifth of their length out of the water, and out at a whole length", () => {
-    const craft = prepareCraft(minnow(40));
-    const water = new Waterline(craft);
-    const belly = craft.hooks[0];
+    const swimmer = prepareSwimmer(minnow(40));
+    const water = new Waterline(swimmer);
+    const belly = swimmer.hooks[0];
     if (!belly) throw new Error("the minnow has a belly hook");
     const length = hookLength(belly.mass);
     const shareWithEyeAt = (lengths: number): number => {
@@ -143,17 +143,17 @@ describe("what lies under the surface", () => {
       expect(shareWithEyeAt(lengths)).toBeCloseTo(share, 12);
   });
 
-  test("a hook that swings as a body of its own leaves the water as one that is part of the craft", () => {
+  test("a hook that swings as a body of its own leaves the water as one that is part of the swimmer", () => {
     const hook = hangingHooks(minnow(40))[0];
     if (!hook) throw new Error("the minnow has a belly hook");
-    const craft = prepareCraft(minnow(40));
-    const water = new Waterline(craft);
+    const swimmer = prepareSwimmer(minnow(40));
+    const water = new Waterline(swimmer);
     const body = new World().createBody();
     const drive = new HookDrive([hook], [body], openWater, 1e-3);
     for (let k = -5; k <= 25; k++) {
       const height = (k / 20) * hook.length; // of the eye
       body.setPosition({ x: 0, y: height - hook.centre });
-      water.cut(height - (craft.hooks[0]?.at.z ?? NaN), 0, 1);
+      water.cut(height - (swimmer.hooks[0]?.at.z ?? NaN), 0, 1);
       expect(drive.underWater(0)).toBeCloseTo(water.hookShare[0] ?? NaN, 12);
     }
   });
@@ -181,10 +181,10 @@ describe("afloat: weight and lift vanish where the statics say", () => {
   test.each(cases)("$grams g at $station mm, bib $bib", ({ bait }) => {
     const found = floating(bait, openWater.density);
     if (!found) throw new Error("this one floats");
-    const craft = prepareCraft(bait);
-    const { G } = craft.rigid;
-    const evaluator = createEvaluator(craft, openWater, ["weight", "buoyancy"]);
-    const mg = craft.rigid.mass * openWater.gravity;
+    const swimmer = prepareSwimmer(bait);
+    const { G } = swimmer.rigid;
+    const evaluator = createEvaluator(swimmer, openWater, ["weight", "buoyancy"]);
+    const mg = swimmer.rigid.mass * openWater.gravity;
     const { pitch, surface } = found;
     const Z = G.x * Math.sin(pitch) + G.z * Math.cos(pitch) - surface.level;
     const root = newton(
@@ -201,7 +201,7 @@ describe("afloat: weight and lift vanish where the statics say", () => {
     expect(root.converged).toBe(true);
     // 0.3° asked of a whole run; half of that here, 0.1 mm in height. The statics count hooks as wholly under: where one is
     // partly out of the water, by as much more as its lost lift turns the bait.
-    const water = new Waterline(craft);
+    const water = new Waterline(swimmer);
     water.cut(root.x[0] ?? NaN, Math.sin(root.x[1] ?? NaN), Math.cos(root.x[1] ?? NaN));
     const wholly = Math.min(1, ...water.hookShare) === 1;
     expect(Math.abs((root.x[1] ?? NaN) - pitch) / DEG).toBeLessThan(wholly ? 0.15 : 0.5);

@@ -35,7 +35,7 @@ export function partsOf({ hooks, balls, bodies }: Free): Part[] {
  * with its added mass, and kinetic and potential energy of hooks and balls.
  */
 export function wholeEnergy(made: Free, around: Surroundings): number {
-  const { stepper, craft, bodies, dynamics } = made;
+  const { stepper, swimmer, bodies, dynamics } = made;
   const half = stepper.h / 2;
   const spin = bodies.bait.getAngularVelocity();
   const v = bodies.bait.getLinearVelocity();
@@ -61,7 +61,7 @@ export function wholeEnergy(made: Free, around: Surroundings): number {
         around.gravity * (mass - around.density * displaced) * (body.getPosition().y - half * b.y)
       );
     },
-    energy(craft, state, around),
+    energy(swimmer, state, around),
   );
 }
 

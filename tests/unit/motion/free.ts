@@ -3,8 +3,8 @@ import { lowSide } from "../../../src/model/bait";
 import type { Bait } from "../../../src/model/bait";
 import {
   createEvaluator,
-  prepareCraft,
-  type Craft,
+  prepareSwimmer,
+  type Swimmer,
   type Evaluator,
   type ForceKey,
   type Surroundings,
@@ -18,7 +18,7 @@ import { Stepper } from "../../../src/model/motion/stepper";
 import type { HangingHook } from "../../../src/model/motion";
 
 export interface Free {
-  readonly craft: Craft;
+  readonly swimmer: Swimmer;
   readonly dynamics: Evaluator;
   readonly hooks: readonly HangingHook[];
   readonly balls: readonly LooseBall[];
@@ -37,16 +37,16 @@ export function free(
   options: { rate?: number; forces?: readonly ForceKey[]; drag?: boolean; floor?: number } = {},
 ): Free {
   const side = lowSide(Math.sin(start.pitch), Math.cos(start.pitch));
-  const craft = prepareCraft(bait, { hooksApart: true, ballsApart: true, side });
-  const { G } = craft.rigid;
+  const swimmer = prepareSwimmer(bait, { hooksApart: true, ballsApart: true, side });
+  const { G } = swimmer.rigid;
   const hooks = hangingHooks(bait).map((hook) => (options.drag === false ? { ...hook, dragArea: 0 } : hook));
   const balls = looseBalls(bait, side, random(1));
   const bodies = buildBodies({
     gravity: around.gravity,
     place: { x: start.x, z: start.z },
     pitch: start.pitch,
-    mass: craft.rigid.mass,
-    inertia: craft.rigid.inertia,
+    mass: swimmer.rigid.mass,
+    inertia: swimmer.rigid.inertia,
     hull: contactHull(bait, HULL_CORNERS).map((p) => ({ x: p.x - G.x, z: p.z - G.z })),
     G,
     hooks,
@@ -55,7 +55,7 @@ export function free(
     floor: options.floor ?? -Infinity,
     walls: [-50, 50],
   });
-  const dynamics = createEvaluator(craft, around, options.forces);
+  const dynamics = createEvaluator(swimmer, around, options.forces);
   const stepper = new Stepper({
     bodies,
     dynamics,
@@ -66,7 +66,7 @@ export function free(
     h: 1 / (options.rate ?? 960),
     velocity: { x: start.vx, z: start.vz, q: start.q },
   });
-  return { craft, dynamics, hooks, balls, bodies, stepper };
+  return { swimmer, dynamics, hooks, balls, bodies, stepper };
 }
 
 /** Has the engine look at all boxes in every step, as it does by itself: takes back what `lookNowAndThen` has done. */

@@ -13,9 +13,9 @@ const around = water(Infinity, false);
 function compare(start: { pitch: number; vx: number; vz: number; q: number }, seconds: number, rate: number) {
   const bait = minnow(3e-3);
   const made = free(bait, around, { x: 0, z: -5, ...start }, { rate });
-  const { craft, hooks, stepper, bodies } = made;
-  const { G } = craft.rigid;
-  const own = createEvaluator(craft, around);
+  const { swimmer, hooks, stepper, bodies } = made;
+  const { G } = swimmer.rigid;
+  const own = createEvaluator(swimmer, around);
   const body: Body2 = {
     mass: { ...made.dynamics.mass },
     force(u, w, q, pitch) {

@@ -61,15 +61,15 @@ describe("steady tow", () => {
     const row = reach(tow, around, tackle, { speed: 1 });
     expect(row.why).toBeNull();
     if (row.pitch === null || row.tension === null || row.lineAngle === null) throw new Error("does not run");
-    const craft = tow.crafts.at(row.pitch);
+    const swimmer = tow.swimmers.at(row.pitch);
     const deep = { ...around, surface: false };
-    const evaluator = createEvaluator(craft, deep);
+    const evaluator = createEvaluator(swimmer, deep);
     const [c, s] = [Math.cos(row.pitch), Math.sin(row.pitch)];
     evaluator.evaluate({ u: c, w: -s, q: 0, pitch: row.pitch, X: 0, Z: 0 });
     // The line's pull at the eye in body axes: T at φ above the horizontal, turned by −θ.
     const along = row.tension * Math.cos(row.lineAngle - row.pitch);
     const up = row.tension * Math.sin(row.lineAngle - row.pitch);
-    const { x, z } = craft.tie;
+    const { x, z } = swimmer.tie;
     const rates = evaluator.accelerate({ x: along, z: up, m: x * up - z * along }, [0, 0, 0]);
     // Against rates without the line of some m/s² and hundreds of rad/s².
     expect(Math.abs(rates[0])).toBeLessThan(1e-6);
@@ -82,7 +82,7 @@ describe("steady tow", () => {
     const tow = prepareTow(bait);
     const { pitch } = reach(tow, around, tackle, { speed: 1 });
     const deep = { ...around, surface: false };
-    const at = (p: number) => towLoad(tow.crafts.at(p), deep, 1, p).momentAboutEye;
+    const at = (p: number) => towLoad(tow.swimmers.at(p), deep, 1, p).momentAboutEye;
     expect(at((pitch ?? NaN) + 0.01)).toBeLessThan(0);
     expect(at((pitch ?? NaN) - 0.01)).toBeGreaterThan(0);
   });
@@ -183,9 +183,9 @@ describe("terminal rise", () => {
     const rise = terminalRise(bait, around);
     expect(rise.steady).toBe(true);
     const [c, s] = [Math.cos(rise.pitch), Math.sin(rise.pitch)];
-    const craft = prepareTow(bait).crafts.at(rise.pitch);
+    const swimmer = prepareTow(bait).swimmers.at(rise.pitch);
     const rates = accelerations(
-      craft,
+      swimmer,
       {
         u: rise.drift * c + rise.speed * s,
         w: rise.speed * c - rise.drift * s,

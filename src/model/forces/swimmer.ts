@@ -4,9 +4,9 @@ import { endEffect, hookDragArea } from "./coefficients";
 import { ellipsoidCoefficients, plateAddedVolume } from "./ellipsoid";
 import { flatPlate } from "./plate";
 import { cutStrips } from "./strips";
-import type { Blade, Craft, CraftOptions, HookLoad } from "./types";
+import type { Blade, Swimmer, SwimmerOptions, HookLoad } from "./types";
 
-const DEFAULTS: CraftOptions = {
+const DEFAULTS: SwimmerOptions = {
   bibFactor: 1,
   munkShare: 0.8,
   hooksApart: false,
@@ -21,8 +21,8 @@ const DEFAULTS: CraftOptions = {
  *
  * @throws RangeError for a bib factor or a Munk share that is no positive number, or a number of strips outside 8–1024
  */
-export function prepareCraft(bait: Bait, options: Partial<CraftOptions> = {}): Craft {
-  const chosen: CraftOptions = { ...DEFAULTS, ...options };
+export function prepareSwimmer(bait: Bait, options: Partial<SwimmerOptions> = {}): Swimmer {
+  const chosen: SwimmerOptions = { ...DEFAULTS, ...options };
   const { bibFactor, munkShare, hooksApart, ballsApart, side } = chosen;
   if (!(bibFactor > 0 && bibFactor < 10))
     throw new RangeError(`bib factor ${bibFactor}: give a number above 0, about 1`);

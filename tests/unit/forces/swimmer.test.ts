@@ -6,18 +6,18 @@ import {
   FORCE_LEGEND,
   FORCES,
   massMatrix,
-  prepareCraft,
+  prepareSwimmer,
   totalWrench,
-  type Craft,
+  type Swimmer,
 } from "../../../src/model/forces";
 import { wrench } from "../../../src/model/base";
 import { at, freshWater, minnow, openWater } from "./baits";
 
 const bait = minnow(40);
-const craft = prepareCraft(bait);
+const swimmer = prepareSwimmer(bait);
 
 /** Kinetic energy of the added mass alone for a motion given at the nose tip, per unit density. */
-function addedEnergy(of: Craft, uNose: number, wNose: number, q: number): number {
+function addedEnergy(of: Swimmer, uNose: number, wNose: number, q: number): number {
   const { G } = of.rigid;
   const u = uNose - q * G.z;
   const w = wNose + q * G.x;
@@ -28,11 +28,11 @@ function addedEnergy(of: Craft, uNose: number, wNose: number, q: number): number
   return sum;
 }
 
-describe("craft", () => {
+describe("swimmer", () => {
   test("strips add up to the body's volume, centroid and length", () => {
-    const { shape, rigid } = { shape: bait.shape, rigid: craft.rigid };
-    const sum = (f: (s: (typeof craft.strips)[number]) => number): number =>
-      craft.strips.reduce((total, s) => total + f(s), 0);
+    const { shape, rigid } = { shape: bait.shape, rigid: swimmer.rigid };
+    const sum = (f: (s: (typeof swimmer.strips)[number]) => number): number =>
+      swimmer.strips.reduce((total, s) => total + f(s), 0);
     const V = shape.volume;
     expect(Math.abs(sum((s) => s.volume) / V - 1)).toBeLessThan(1e-12);
     expect(Math.abs(sum((s) => s.volume * s.x) / V + rigid.G.x - shape.centroid.x)).toBeLessThan(1e-12);
@@ -41,57 +41,57 @@ describe("craft", () => {
     );
     expect(Math.abs(sum((s) => s.ds) / shape.length - 1)).toBeLessThan(1e-6);
     // the squares that the matrix is made of are the matrix
-    expect(Math.abs(sum((s) => s.added) / craft.addedBody.a33 - 1)).toBeLessThan(1e-12);
-    expect(Math.abs(sum((s) => s.added * s.addedX) / craft.addedBody.a35 - 1)).toBeLessThan(1e-9);
-    const pitch = sum((s) => s.added * s.addedX ** 2) + craft.hull.surge * craft.hull.centroid.z ** 2;
-    expect(Math.abs(pitch / craft.addedBody.a55 - 1)).toBeLessThan(1e-12);
+    expect(Math.abs(sum((s) => s.added) / swimmer.addedBody.a33 - 1)).toBeLessThan(1e-12);
+    expect(Math.abs(sum((s) => s.added * s.addedX) / swimmer.addedBody.a35 - 1)).toBeLessThan(1e-9);
+    const pitch = sum((s) => s.added * s.addedX ** 2) + swimmer.hull.surge * swimmer.hull.centroid.z ** 2;
+    expect(Math.abs(pitch / swimmer.addedBody.a55 - 1)).toBeLessThan(1e-12);
   });
 
   test("32 strips are enough: forces and matrix within 1e-4 of 256", () => {
-    const many = prepareCraft(bait, { strips: 256 });
+    const many = prepareSwimmer(bait, { strips: 256 });
     for (const state of [at({ u: 0.9, w: 0.2, q: 1 }), at({ u: -0.2, w: -0.3, q: -8 }), at({ w: 0.05 })]) {
-      const [a, b] = [totalWrench(craft, state, freshWater), totalWrench(many, state, freshWater)];
+      const [a, b] = [totalWrench(swimmer, state, freshWater), totalWrench(many, state, freshWater)];
       const size = Math.hypot(b.x, b.z);
       expect(Math.abs(a.x - b.x)).toBeLessThan(1e-4 * size);
       expect(Math.abs(a.z - b.z)).toBeLessThan(1e-4 * size);
       expect(Math.abs(a.m - b.m)).toBeLessThan(1e-4 * size * 0.046); // over half the length
     }
     for (const key of ["a11", "a33", "a55"] as const)
-      expect(Math.abs(craft.addedBody[key] / many.addedBody[key] - 1)).toBeLessThan(1e-4);
+      expect(Math.abs(swimmer.addedBody[key] / many.addedBody[key] - 1)).toBeLessThan(1e-4);
   });
 
   test("the added mass does not depend on where G is", () => {
-    const apart = prepareCraft(bait, { hooksApart: true });
-    expect(Math.abs(apart.rigid.G.x - craft.rigid.G.x)).toBeGreaterThan(1e-4);
+    const apart = prepareSwimmer(bait, { hooksApart: true });
+    expect(Math.abs(apart.rigid.G.x - swimmer.rigid.G.x)).toBeGreaterThan(1e-4);
     for (const [u, w, q] of [
       [1, 0, 0],
       [0, 1, 0],
       [0.3, -0.2, 9],
       [0, 0, 1],
     ] as const)
-      expect(Math.abs(addedEnergy(apart, u, w, q) / addedEnergy(craft, u, w, q) - 1)).toBeLessThan(1e-9);
+      expect(Math.abs(addedEnergy(apart, u, w, q) / addedEnergy(swimmer, u, w, q) - 1)).toBeLessThan(1e-9);
   });
 
   test("hooks that are bodies of their own leave mass, displacement and drag", () => {
-    const apart = prepareCraft(bait, { hooksApart: true });
+    const apart = prepareSwimmer(bait, { hooksApart: true });
     const hung = bait.items.filter((i) => i.group === "hangers");
     const mass = hung.reduce((sum, i) => sum + i.mass, 0);
-    expect(Math.abs(craft.rigid.mass - apart.rigid.mass - mass)).toBeLessThan(1e-12);
+    expect(Math.abs(swimmer.rigid.mass - apart.rigid.mass - mass)).toBeLessThan(1e-12);
     expect(apart.hooks).toEqual([]);
-    expect(craft.hooks.map((h) => h.name)).toEqual(["belly", "tail"]);
-    expect(Math.abs(craft.hooks.reduce((sum, h) => sum + h.mass, 0) - mass)).toBeLessThan(1e-12);
-    expect(craft.rigid).toEqual(bait.rigid(craft.options.side));
+    expect(swimmer.hooks.map((h) => h.name)).toEqual(["belly", "tail"]);
+    expect(Math.abs(swimmer.hooks.reduce((sum, h) => sum + h.mass, 0) - mass)).toBeLessThan(1e-12);
+    expect(swimmer.rigid).toEqual(bait.rigid(swimmer.options.side));
   });
 
   test("options that cannot be are refused", () => {
-    expect(() => prepareCraft(bait, { bibFactor: 0 })).toThrow(/bib factor 0/);
-    expect(() => prepareCraft(bait, { munkShare: 2 })).toThrow(/Munk share 2/);
-    expect(() => prepareCraft(bait, { strips: 7 })).toThrow(/7 strips/);
-    expect(() => createEvaluator(craft, { ...freshWater, density: 0 })).toThrow(/density 0/);
-    expect(() => createEvaluator(craft, { ...openWater, current: { x: 0, z: 0.1 } })).toThrow(
+    expect(() => prepareSwimmer(bait, { bibFactor: 0 })).toThrow(/bib factor 0/);
+    expect(() => prepareSwimmer(bait, { munkShare: 2 })).toThrow(/Munk share 2/);
+    expect(() => prepareSwimmer(bait, { strips: 7 })).toThrow(/7 strips/);
+    expect(() => createEvaluator(swimmer, { ...freshWater, density: 0 })).toThrow(/density 0/);
+    expect(() => createEvaluator(swimmer, { ...openWater, current: { x: 0, z: 0.1 } })).toThrow(
       /still surface/,
     );
-    expect(() => totalWrench(craft, at({ u: NaN }), freshWater)).toThrow(/no longer a number: u NaN/);
+    expect(() => totalWrench(swimmer, at({ u: NaN }), freshWater)).toThrow(/no longer a number: u NaN/);
   });
 });
 
@@ -102,26 +102,26 @@ describe("evaluator", () => {
   ];
 
   test.each(states)("parts, records and sum agree", (state) => {
-    const evaluator = createEvaluator(craft, openWater);
+    const evaluator = createEvaluator(swimmer, openWater);
     evaluator.evaluate(state);
     const sum = wrench();
     for (const force of FORCES) {
       const one = wrench();
-      force.add(craft, state, openWater, one);
+      force.add(swimmer, state, openWater, one);
       expect(evaluator.parts.get(force.key)).toEqual(one);
-      force.add(craft, state, openWater, sum);
+      force.add(swimmer, state, openWater, sum);
     }
     for (const key of ["x", "z", "m"] as const)
       expect(Math.abs(sum[key] - evaluator.force[key])).toBeLessThan(1e-14);
-    expect(totalWrench(craft, state, openWater)).toEqual(evaluator.force);
-    expect(energy(craft, state, openWater)).toBe(evaluator.energy());
+    expect(totalWrench(swimmer, state, openWater)).toEqual(evaluator.force);
+    expect(energy(swimmer, state, openWater)).toBe(evaluator.energy());
   });
 
   test.each(states)("accelerations solve M ν̇ = force + inertia", (state) => {
-    const evaluator = createEvaluator(craft, openWater);
+    const evaluator = createEvaluator(swimmer, openWater);
     evaluator.evaluate(state);
-    const [du, dw, dq] = accelerations(craft, state, openWater);
-    const m = massMatrix(craft, state, openWater);
+    const [du, dw, dq] = accelerations(swimmer, state, openWater);
+    const m = massMatrix(swimmer, state, openWater);
     const { force: f, inertia: k } = evaluator;
     expect(Math.abs(m.a11 * du + m.a13 * dw + m.a15 * dq - f.x - k.x)).toBeLessThan(1e-14);
     expect(Math.abs(m.a13 * du + m.a33 * dw + m.a35 * dq - f.z - k.z)).toBeLessThan(1e-14);
@@ -129,20 +129,20 @@ describe("evaluator", () => {
   });
 
   test("a further force is felt with the whole mass", () => {
-    const evaluator = createEvaluator(craft, freshWater, []);
+    const evaluator = createEvaluator(swimmer, freshWater, []);
     evaluator.evaluate(at({}));
     const [du] = evaluator.accelerate({ x: 0.01, z: 0, m: 0 }, [0, 0, 0]);
-    expect(du).toBeLessThan(0.01 / craft.rigid.mass);
-    expect(du).toBeGreaterThan(0.2 * (0.01 / craft.rigid.mass));
+    expect(du).toBeLessThan(0.01 / swimmer.rigid.mass);
+    expect(du).toBeGreaterThan(0.2 * (0.01 / swimmer.rigid.mass));
   });
 
   test("in the air: weight alone, no added mass", () => {
-    const evaluator = createEvaluator(craft, openWater);
+    const evaluator = createEvaluator(swimmer, openWater);
     evaluator.evaluate(at({ u: 1, w: 1, q: 3, Z: 1 }));
-    expect(evaluator.mass.a33).toBe(craft.rigid.mass);
+    expect(evaluator.mass.a33).toBe(swimmer.rigid.mass);
     expect(evaluator.mass.a35).toBe(0);
     expect(Math.abs(evaluator.force.x)).toBe(0);
-    expect(Math.abs(evaluator.force.z + craft.rigid.mass * 9.80665)).toBeLessThan(1e-15);
+    expect(Math.abs(evaluator.force.z + swimmer.rigid.mass * 9.80665)).toBeLessThan(1e-15);
     expect(evaluator.bodyShare).toBe(0);
   });
 
