@@ -92,7 +92,6 @@ export {
   movePoints,
   pointsOf,
   removePoints,
-  scaled,
   setAt,
   setPoint,
   tidy,
@@ -105,6 +104,8 @@ export {
   withPoints,
 } from "./outline";
 export type { CurveKey, CurvePoint, CurvePoints } from "./outline";
+export { reversed, scaled, shifted } from "./whole";
+export type { Shifted } from "./whole";
 export { formAt, switched, valueFrom, valueWords } from "./form";
 export type { FormKey, ValueField } from "./form";
 export { drilledSize, withDrilled } from "./parts/ballast";

@@ -1,8 +1,6 @@
 import { pchip, piecewiseLinear } from "../model/base";
 import { phiOfStation } from "../model/shape";
 import type { ShapeSpec } from "../model/shape";
-import { stretchParts } from "./parts";
-import type { Stretch } from "./parts/types";
 import type { Scenario, ScenarioBait } from "./schema";
 
 /**
@@ -265,39 +263,4 @@ export function withBreadth(
     "halfBreadth",
     halfBreadth.map(({ s, v }) => [s === length ? L : tidy(by * inMm(s)), tidy(inMm(v))]),
   );
-}
-
-/** The whole bait larger or smaller in each direction; plates, hooks and weights keep their own size. */
-export function scaled(
-  from: Scenario,
-  by: { readonly length: number; readonly height: number; readonly breadth: number },
-): Scenario {
-  const { bait } = from;
-  const length = tidy(bait.length_mm * by.length);
-  const stretch: Stretch = {
-    station: (s) => (s === bait.length_mm ? length : tidy(s * by.length)),
-    height: (z) => tidy(z * by.height),
-    tall: (size) => tidy(size * by.height),
-    wide: (size) => tidy(size * by.breadth),
-  };
-  const curve = (points: CurvePoints, value: (v: number) => number): [number, number][] =>
-    points.map(([s, v]) => [stretch.station(s), value(v)]);
-  const same = (v: number): number => v;
-  return {
-    ...from,
-    bait: {
-      ...stretchParts(bait, stretch),
-      length_mm: length,
-      top: curve(bait.top, stretch.height),
-      bottom: curve(bait.bottom, stretch.height),
-      halfBreadth: curve(bait.halfBreadth, stretch.wide),
-      ...(bait.widest === undefined ? {} : { widest: curve(bait.widest, stretch.height) }),
-      ...(bait.roundover === undefined
-        ? {}
-        : {
-            roundover: { above: curve(bait.roundover.above, same), below: curve(bait.roundover.below, same) },
-          }),
-      tie_mm: [stretch.station(bait.tie_mm[0]), stretch.height(bait.tie_mm[1])],
-    },
-  };
 }

@@ -12,16 +12,20 @@ import {
   readScenario,
   removePart,
   removePoints,
+  reversed,
   scaled,
   serialize,
   setAt,
   setPoint,
+  shifted,
   switched,
   withBody,
   withLength,
+  valueOn,
   withoutCurve,
 } from "../../../src/document";
 import type { FormKey } from "../../../src/document";
+import { staticsOf } from "../../../src/model/statics";
 import { bodyOfForm, FORMS } from "../../../src/model/shaping";
 import { scenario } from "../ui-app/scenario";
 
@@ -108,6 +112,63 @@ describe("the whole bait", () => {
     expect(volume(grown) / volume(bare)).toBeCloseTo(1.1 ** 3, 3);
     const longer = scaled(bare, { length: 1.01, height: 1, breadth: 1 });
     expect(volume(longer) / volume(bare)).toBeCloseTo(1.01, 4);
+  });
+
+  const restOf = (s: typeof one) => {
+    const read = readScenario(s);
+    if (!read.ok) throw new Error(read.problems[0]?.message);
+    const { bait, around } = read.compiled;
+    return staticsOf(bait, around.density);
+  };
+
+  test("shifted up as a whole it is the same bait, its water marks with it; shifted back it is the same file", () => {
+    const marked = {
+      ...one,
+      tub: [
+        {
+          kind: "waterline" as const,
+          nose_mm: [4, 3] as [number, number],
+          tail_mm: [70, 2] as [number, number],
+          temperature_C: 15,
+          salinity_g_kg: 0,
+        },
+      ],
+    };
+    const up = shifted(marked, "bait", { aft: 4, up: 2.5 });
+    const [was, now] = [restOf(marked), restOf(up)];
+    expect(now.netBuoyancy).toBeCloseTo(was.netBuoyancy, 12);
+    expect(now.rest.pitch).toBeCloseTo(was.rest.pitch ?? NaN, 9);
+    expect(up.bait.top[1]).toEqual([30, 11.5]);
+    expect(up.tub[0]).toMatchObject({ nose_mm: [4, 5.5], tail_mm: [70, 4.5] });
+    expect(serialize(shifted(up, "bait", { aft: 0, up: -2.5 }))).toBe(serialize(marked));
+  });
+
+  test("the outline shifted one way is all parts shifted the other way, but for the datum line", () => {
+    const wood = shifted(one, "outline", { aft: 1.5, up: 0.4 });
+    const parts = shifted(one, "parts", { aft: -1.5, up: -0.4 });
+    expect(wood.bait.ballast[0]?.at_mm).toEqual(
+      one.bait.ballast[0]?.at_mm.map((v, i) => (i === 0 ? v - 1.5 : v)),
+    );
+    expect(parts.bait.top).toEqual(one.bait.top);
+    const [a, b] = [restOf(wood), restOf(parts)];
+    expect(a.netBuoyancy).toBeCloseTo(b.netBuoyancy, 12);
+    expect(a.rest.pitch).toBeCloseTo(b.rest.pitch ?? NaN, 9);
+    expect(a.rest.pitch).not.toBeCloseTo(restOf(one).rest.pitch ?? NaN, 3);
+  });
+
+  test("a curve reversed has at each station what it had as far from the other end; twice, it is the same file", () => {
+    const round = setAt(one, "above", 20, 3);
+    const all = reversed(round, "all");
+    for (const key of ["top", "bottom", "halfBreadth", "widest", "above", "below"] as const)
+      for (const s of [0, 7, 20, 33.3, 61, 80])
+        expect(valueOn(all.bait, key, s), `${key} at ${s}`).toBeCloseTo(
+          valueOn(round.bait, key, 80 - s) ?? NaN,
+          9,
+        );
+    expect(serialize(reversed(all, "all"))).toBe(serialize(round));
+    const edge = reversed(one, "top");
+    expect(edge.bait.top[1]).toEqual([50, 9]);
+    expect({ ...edge.bait, top: one.bait.top }).toEqual(one.bait);
   });
 
   test("every form by words makes a body that the checks take, and the parts stay as they are", () => {
