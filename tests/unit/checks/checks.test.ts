@@ -1,38 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { assemble } from "../../../src/model/bait";
 import type { BaitSpec } from "../../../src/model/bait";
-import { hookReaches, stockMisses, USUAL_WALL, wallsOf } from "../../../src/model/checks";
-import { hookLength } from "../../../src/model/parts";
+import { stockMisses, USUAL_WALL, wallsOf } from "../../../src/model/checks";
 import { spec as drawn } from "../drawing/bait";
+import { mm, rod } from "./rod";
 
-/**
- * A round rod of 100 mm and 10 mm radius with flat ends: every distance has a closed form. Half of the cases lie just inside
- * what is said to be thin or within reach, half just outside.
- */
-const mm = 1e-3;
-const level = (v: number) => [
-  { s: 0, v },
-  { s: 100 * mm, v },
-];
-const rod: BaitSpec = {
-  ...drawn,
-  shape: {
-    length: 100 * mm,
-    top: level(10 * mm),
-    bottom: level(-10 * mm),
-    halfBreadth: level(10 * mm),
-    exponentAbove: level(2),
-    exponentBelow: level(2),
-  },
-  chambers: [],
-  ballast: [],
-  wires: [],
-  bib: null,
-  hangers: [],
-  fittings: [],
-  coats: [],
-  tie: { x: 200 * mm, z: 0 },
-};
 const BALL = (r: number): number => (4 / 3) * Math.PI * r ** 3;
 
 function wallOfHole(station: number, height: number, radius: number): number {
@@ -164,87 +136,21 @@ describe("walls of a round rod", () => {
     ["a given hole near the nose's flat face, just too thin", wallOfGivenHole(5.4, 0, 4), 1.4, true],
     ["an inside fitting, just thick enough", wallOfFitting(5.4, 3), 1.6, false],
     ["an inside fitting, just too thin", wallOfFitting(5.6, 3), 1.4, true],
+    ["a box near the tail's flat face, just thick enough", wallOfBox(70, 98.4, 0, 6, 6), 1.6, false],
+    // The hole ends at −2 and its weight begins as far below the weight's middle: at −8.4, at −8.6.
+    ["a drilled hole by its plug, just thick enough", wallOfDrilled(6, 8, -5.2), 1.6, false],
+    ["a drilled hole by its plug, just too thin", wallOfDrilled(6, 8, -5.3), 1.4, true],
+    // It ends at 8.3 and at 8.5, 1 mm beside the middle plane.
+    [
+      "a drilled hole by its end, just thick enough",
+      wallOfDrilled(2, 18.3, 3),
+      10 - Math.hypot(1, 8.3),
+      false,
+    ],
+    ["a drilled hole by its end, just too thin", wallOfDrilled(2, 18.5, 3), 10 - Math.hypot(1, 8.5), true],
   ])("%s", (_, found, exact, thin) => {
     expect(found).toBeCloseTo(exact, 4);
     expect(found < LEAST).toBe(thin);
-  });
-});
-
-describe("hooks", () => {
-  const mass = 0.5e-3;
-  const length = hookLength(mass);
-  const hanger = (name: string, x: number, z: number) => ({
-    name,
-    at: { x, z },
-    ring: null,
-    hook: { mass, density: 7820, size: null, weighed: true },
-  });
-  const touching = (spec: Partial<BaitSpec>): readonly string[] =>
-    hookReaches(assemble({ ...rod, ...spec })).map(({ touches }) => touches.what);
-
-  /** A hook whose length (and ring) the file says, m. */
-  const long = (
-    x: number,
-    z: number,
-    more: Partial<NonNullable<BaitSpec["hangers"][number]["hook"]>>,
-    ring = 0,
-  ) => ({
-    ...hanger("a", x, z),
-    hook: { mass, density: 7820, size: null, weighed: true, ...more },
-    ring: ring === 0 ? null : { mass: ring, density: 8000 },
-  });
-
-  // A ring of 0.1 g is 6 mm across: the hook hangs three quarters of it lower.
-  test.each([
-    ["a given length just within reach of the tie eye", 24.9, { length: 25 * mm }, 0, ["tie"]],
-    ["a given length just out of reach", 25.1, { length: 25 * mm }, 0, []],
-    ["a size of the table just within reach", 21.9, { size: "6" }, 0, ["tie"]],
-    ["a size of the table just out of reach", 22.1, { size: "#6" }, 0, []],
-    ["a given length wins over the size", 22.1, { size: "6", length: 23 * mm }, 0, ["tie"]],
-    ["a size that no table has goes by the mass", 1e3 * length - 0.1, { size: "huge" }, 0, ["tie"]],
-    ["a ring lets it reach farther", 26.4, { size: "6" }, 0.1e-3, ["tie"]],
-    ["a ring, just out of reach", 26.6, { size: "6" }, 0.1e-3, []],
-  ])("%s", (_, away, hook, ring, expected) => {
-    const tie = { x: 5 * mm, z: 0 };
-    expect(touching({ tie, hangers: [long(tie.x - away * mm, 0, hook, ring)] })).toEqual(expected);
-  });
-
-  test.each([
-    ["two hooks on a slant just within reach", 0.999, ["hook"]],
-    ["two hooks on a slant just out of reach", 1.001, []],
-  ])("%s", (_, share, expected) => {
-    const apart = 2 * length * share;
-    const hangers = [
-      hanger("a", -30 * mm, -11 * mm),
-      hanger("b", -30 * mm - 0.8 * apart, -11 * mm - 0.6 * apart),
-    ];
-    expect(touching({ hangers })).toEqual(expected);
-  });
-
-  test.each([
-    ["two hooks just within reach", 2 * length - 0.1 * mm, ["hook"]],
-    ["two hooks just out of reach", 2 * length + 0.1 * mm, []],
-  ])("%s", (_, apart, expected) => {
-    const hangers = [hanger("a", -30 * mm, -11 * mm), hanger("b", -30 * mm - apart, -11 * mm)];
-    expect(touching({ hangers })).toEqual(expected);
-  });
-
-  test.each([
-    ["the tie eye just within reach", -0.1 * mm, ["tie"]],
-    ["the tie eye just out of reach", 0.1 * mm, []],
-  ])("%s", (_, more, expected) => {
-    const tie = { x: 5 * mm, z: 0 };
-    expect(touching({ tie, hangers: [hanger("a", tie.x - length - more, 0)] })).toEqual(expected);
-  });
-
-  // The plate hangs straight down from its root at 90°, its whole length level with the hanger.
-  test.each([
-    ["the bib just within reach", -0.1 * mm, ["bib"]],
-    ["the bib just out of reach", 0.1 * mm, []],
-  ])("%s", (_, more, expected) => {
-    const root = { x: -5 * mm, z: -10 * mm };
-    const bib = { ...drawn.bib!, root, angle: Math.PI / 2, length: 20 * mm, slot: 0 };
-    expect(touching({ bib, hangers: [hanger("a", root.x - length - more, -15 * mm)] })).toEqual(expected);
   });
 });
 
