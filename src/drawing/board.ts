@@ -1,14 +1,15 @@
-import { pchip, type Vec } from "../model/base";
+import { curvePoints, pchip, type Vec } from "../model/base";
 import type { Bait } from "../model/bait";
+import { sketches } from "../model/parts";
 import { phiOfStation, stationOfPhi } from "../model/shape";
 import type { CurvePoints } from "../document";
-import { curvePoints } from "./curves";
+import { figuresOf } from "./figures";
 import { boxOf } from "./geometry";
 import { movedMarks, type Mark, type Stroke } from "./mark";
 import { bodyMarks, hookMarks } from "./marks";
 import { hookedHangers } from "./still";
 import { niceStep, tickText, ticksBetween } from "./ticks";
-import type { Box, Scene, Size } from "./types";
+import type { Box, Scene, SceneFigure, Size } from "./types";
 
 /**
  * The drawing board: side view, view from above and one section, all to one scale and aligned with one another. Pure; the
@@ -42,13 +43,16 @@ const HOOK_ASIDE = 0.36;
 /** Greatest scale, px to the metre: a bait of 20 mm does not need more of a screen. */
 const MOST = 40_000;
 
+/** Places that parts outside the body reach to. A ball on the skin stands out by less than the margin. */
+const reached = (figures: readonly SceneFigure[]): readonly Vec[] =>
+  figures.flatMap((f) => (f.layer === "inside" || f.is === "circle" ? [] : f.points));
+
 /** What each view has to hold. */
 export function boardBoxes(scene: Scene, bait: Bait): Readonly<Record<Elevation, Box>> {
   const pad = PAD * scene.length;
   const around = boxOf([
     ...scene.outline,
-    ...(scene.bib?.plate ?? []),
-    ...scene.wires.flatMap((w) => w.outside.flat()),
+    ...reached(scene.figures),
     scene.tie,
     ...scene.hangers.flatMap(({ at, hookLength }) => {
       const aside = HOOK_ASIDE * (hookLength ?? 0);
@@ -58,7 +62,8 @@ export function boardBoxes(scene: Scene, bait: Bait): Readonly<Record<Elevation,
       ];
     }),
   ]);
-  const half = Math.max(bait.drawn.maxHalfBreadth, bait.spec.bib ? bait.spec.bib.width / 2 : 0);
+  const above = reached(figuresOf(sketches(bait.spec, bait), (one) => one.above()));
+  const half = Math.max(bait.drawn.maxHalfBreadth, ...above.map(({ z }) => Math.abs(z)));
   const x = { minX: around.minX - pad, maxX: around.maxX + pad };
   const z = { minZ: Math.min(around.minZ, scene.extent.minZ) - pad, maxZ: around.maxZ + pad };
   return {

@@ -19,7 +19,7 @@ export {
 } from "./board";
 export { lookedAt, movedView, wholeView, type BoardView } from "./board-view";
 export { sectionCurve, sideCurve, topCurve } from "./curves";
-export { bibOutline, sectionMarks, topMarks } from "./elevations";
+export { sectionMarks, topMarks } from "./elevations";
 export { freeBody, FREE_SCALES, momentAbout, scaleFor, type FreeBody } from "./free-body";
 export { frameOf, type Caption } from "./frame";
 export { sumOf } from "./forces";

@@ -57,7 +57,7 @@ export function lookedMarks(
   xray: boolean,
   { notYet = new Set(), lit: shown = null }: Look,
 ): Mark[] {
-  const coats = scene.coats.filter(({ name }) => !notYet.has(`coat:${name}`));
+  const coats = scene.coats.filter(({ what }) => !notYet.has(what));
   const marks = posedMarks({ ...scene, coats }, snapshot, xray).flatMap((m) =>
     m.what !== null && notYet.has(m.what) ? awaited(m) : [m],
   );

@@ -1,6 +1,8 @@
 import type { Vec } from "../model/base";
+import { RING_TAKES } from "../model/parts";
+import { BOLD, figureMarks, HAIR, THIN } from "./figures";
 import { boxOf, hatch } from "./geometry";
-import type { Mark, Paint, Stroke } from "./mark";
+import type { Mark, Stroke } from "./mark";
 import type { Role } from "./palette";
 import type { Scene, SceneFigure } from "./types";
 
@@ -8,10 +10,6 @@ import type { Scene, SceneFigure } from "./types";
  * The bait as a list of marks: one list is drawn by the moving stage and by the still SVG alike, and is what a
  * pointer picks from. Body frame, metres; strokes in pixels.
  */
-
-const HAIR = 0.75;
-const THIN = 1.1;
-const BOLD = 1.7;
 
 /** Least width of the rim that stands for a coat, px; half of it lies outside the outline. */
 const RIM = 5;
@@ -46,7 +44,7 @@ export function bodyMarks(scene: Scene, xray: boolean): Mark[] {
     marks.push({
       kind: "polygon",
       points: scene.outline,
-      what: `coat:${coat.name}`,
+      what: coat.what,
       stroke: { role: "coatDark", px: RIM, real: 2 * (coat.thickness ?? 0) },
     });
   marks.push({ kind: "polygon", points: scene.outline, what: "body", stroke: outlineStroke });
@@ -60,68 +58,6 @@ export function bodyMarks(scene: Scene, xray: boolean): Mark[] {
     stroke: { role: "ink", px: BOLD },
   });
   return marks;
-}
-
-/** Looks of the figures by their role; hidden edges in the body are dashed. */
-function figureMarks(f: SceneFigure): Mark[] {
-  const inside = f.layer === "inside";
-  const { what } = f;
-  const draw = (look: { fill?: Paint; stroke?: Stroke }): Mark =>
-    f.is === "circle"
-      ? { kind: "circle", at: f.at, radius: f.radius, what, ...look }
-      : { kind: f.is, points: f.points, what, ...look };
-  const edge: Stroke = { role: "ink", px: THIN };
-  switch (f.role) {
-    case "metal":
-      if (f.is === "path") {
-        const seen = inside ? { alpha: 0.75 } : {};
-        return [draw({ stroke: { role: "metal", px: BOLD, real: f.thickness, ...seen } })];
-      }
-      return [draw({ fill: { role: "metal" }, stroke: edge }), ...(inside ? [sectioned(f)] : [])];
-    case "plate":
-      return [
-        draw({
-          fill: { role: "paper", to: "accent", t: 0.3, alpha: inside ? 0.6 : 0.9 },
-          stroke: inside ? { role: "ink", px: HAIR, dash: [4, 2.5] } : edge,
-        }),
-      ];
-    case "void":
-      return [draw({ fill: { role: "paper", alpha: 0.92 }, stroke: edge })];
-    case "hole":
-      return [draw({ fill: { role: "paper", alpha: 0.7 }, stroke: { role: "ink", px: HAIR, dash: [3, 2] } })];
-    case "filled":
-      return [
-        draw({
-          fill: { role: "paper", to: "inkSoft", t: 0.25, alpha: 0.85 },
-          stroke: { role: "ink", px: HAIR, dash: [3, 2] },
-        }),
-      ];
-    case "pad":
-    case "eye":
-      return [draw({ fill: { role: "paper" }, stroke: edge })];
-    case "pupil":
-      return [draw({ fill: { role: "ink" } })];
-  }
-}
-
-/** Cut metal is hatched, as in a sectioned drawing. */
-function sectioned(f: Exclude<SceneFigure, { is: "path" }>): Mark {
-  const points =
-    f.is === "polygon"
-      ? f.points
-      : Array.from({ length: 32 }, (_, i) => ({
-          x: f.at.x + f.radius * Math.cos((i * Math.PI) / 16),
-          z: f.at.z + f.radius * Math.sin((i * Math.PI) / 16),
-        }));
-  const box = boxOf(points);
-  const size = f.is === "circle" ? f.radius : Math.min(box.maxX - box.minX, box.maxZ - box.minZ) / 2;
-  return {
-    kind: "lines",
-    // A weight of nothing is a point: there is nothing to hatch.
-    paths: size > 0 ? hatch(points, size / 2.5, Math.PI / 4) : [],
-    what: f.what,
-    stroke: { role: "paper", px: HAIR, alpha: 0.8 },
-  };
 }
 
 /** The datum line: a chain line, as centre lines are drawn (ISO 128 line type 04). */
@@ -178,9 +114,6 @@ export function ghostMarks(
   marks.push({ kind: "polygon", points: scene.outline, what: null, stroke });
   return marks;
 }
-
-/** How much of the length a ring takes, in its radii: it hangs in the eye, and the hook in it. */
-export const RING_TAKES = 1.5;
 
 /** How far a hook hangs below its hanger's eye, ring included, m. */
 export const hangingLength = (hanger: Scene["hangers"][number]): number =>

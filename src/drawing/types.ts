@@ -1,6 +1,6 @@
 import type { Vec } from "../model/base";
 import type { Snapshot } from "../model/motion";
-import type { Figure } from "../model/parts";
+import type { Ball, Figure, Hanging } from "../model/parts";
 
 /**
  * Geometry for drawing one bait: body frame (x forward, z up, origin at the nose tip), metres. Plain data, made once for
@@ -21,21 +21,16 @@ export interface Scene {
   readonly outline: readonly Vec[];
   /** What the body is made of, as it looks. */
   readonly body: "wood" | "other";
-  /** Coats over the body, the first put on first; thickness in m, null where the file gives a mass instead. */
-  readonly coats: readonly { readonly name: string; readonly thickness: number | null }[];
+  /** Covers over the whole skin, the first put on first; thickness in m, null where it is not known. */
+  readonly coats: readonly { readonly what: string; readonly thickness: number | null }[];
   /** Shading of the skin by its slope: bands from roof to belly, each with its brightness 0–1. */
   readonly tones: readonly { readonly polygon: readonly Vec[]; readonly light: number }[];
   /** The parts seen from the side, in the order in which they are drawn. */
   readonly figures: readonly SceneFigure[];
-  /** The same parts by their kinds, for views that show them otherwise. */
-  readonly bib: { readonly plate: readonly Vec[]; readonly tongue: readonly Vec[] } | null;
-  readonly wires: readonly SceneWire[];
-  readonly ballast: readonly SceneBallast[];
-  readonly chambers: readonly { readonly name: string; readonly box: readonly Vec[] }[];
-  /** Radius of every loose ball, in the order of the snapshot's balls, and where it lies without a snapshot. */
-  readonly balls: readonly { readonly radius: number; readonly at: Vec }[];
-  readonly hangers: readonly SceneHanger[];
-  readonly fittings: readonly SceneFitting[];
+  /** Every loose ball, in the order of the snapshot's balls, where it lies without a snapshot. */
+  readonly balls: readonly Ball[];
+  /** What hangs from the eyes, in their order. */
+  readonly hangers: readonly Hanging[];
   readonly tie: Vec;
   readonly G: Vec;
   readonly B: Vec;
@@ -54,42 +49,6 @@ export interface Box {
 
 /** A figure of a part, and what a pointer finds there. */
 export type SceneFigure = Figure & { readonly what: string };
-
-export interface SceneWire {
-  readonly name: string;
-  readonly diameter: number;
-  readonly inside: readonly (readonly Vec[])[];
-  readonly outside: readonly (readonly Vec[])[];
-}
-
-export interface SceneBallast {
-  readonly name: string;
-  readonly at: Vec;
-  /** Radius of the sphere of the slug's volume, m. */
-  readonly radius: number;
-  /** Width and depth of the hole where one is given, m: a cylinder as deep as wide. */
-  readonly hole: number | null;
-  readonly where: "inside" | "outside";
-}
-
-export interface SceneHanger {
-  readonly name: string;
-  readonly at: Vec;
-  readonly ringRadius: number | null;
-  /** Drawn length of the hook from eye to bend, m; null without a hook. */
-  readonly hookLength: number | null;
-  /** Between shank and point, m, where the file says it. */
-  readonly gape: number | null;
-}
-
-export interface SceneFitting {
-  readonly name: string;
-  readonly at: Vec;
-  /** Radius of the sphere of its volume, m. */
-  readonly radius: number;
-  readonly where: "inside" | "outside";
-  readonly looksLikeEye: boolean;
-}
 
 /** A bait at one moment: what is drawn and where it is. */
 export interface Posed {

@@ -68,6 +68,19 @@ export const keelPlate: Part<KeelPlateSpec, "keelPlates", "item", true> = {
     ];
     return {
       figures: [{ role: "metal", layer: "front", is: "polygon", points }],
+      above: () => [
+        {
+          role: "metal",
+          layer: "behind",
+          is: "path",
+          points: [k.from, k.to].map(({ x }) => ({ x, z: 0 })),
+          thickness: k.thickness,
+        },
+      ],
+      across: (x) =>
+        x <= k.from.x && x >= k.to.x
+          ? [{ role: "metal", layer: "inside", is: "circle", at: { x: 0, z: k.from.z }, radius: k.thickness / 2 }]
+          : [],
       dimensions: [{ key: "deep_mm", from: k.from, to: { x: k.from.x, z: k.from.z - half } }],
     };
   },
@@ -149,14 +162,17 @@ const ENTRY = `
 export { checkScenario, compile, countsOf, parseScenario, scenarioJsonSchema, serialize, stageOf, stretchParts } from "./src/document";
 export { staticsOf, floating, band } from "./src/model/statics";
 export { sensitivity } from "./src/model/bench";
-export { bodyMarks, sceneOf, wordsOf } from "./src/drawing";
+export { boardBoxes, bodyMarks, sceneOf, sectionMarks, topMarks, wordsOf } from "./src/drawing";
 export { partSections } from "./src/ui/state/inputs";
 `;
 
 type Program = typeof import("../../src/document") &
   Pick<typeof import("../../src/model/statics"), "staticsOf" | "floating" | "band"> &
   Pick<typeof import("../../src/model/bench"), "sensitivity"> &
-  Pick<typeof import("../../src/drawing"), "bodyMarks" | "sceneOf" | "wordsOf"> &
+  Pick<
+    typeof import("../../src/drawing"),
+    "boardBoxes" | "bodyMarks" | "sceneOf" | "sectionMarks" | "topMarks" | "wordsOf"
+  > &
   Pick<typeof import("../../src/ui/state/inputs"), "partSections">;
 
 /** The compiler reads most of the program twice: on a loaded machine that takes minutes, ms. */
@@ -297,7 +313,14 @@ describe("a made-up kind of part", () => {
     expect(program.countsOf(row.group)).toMatch(/stands in the water/);
     expect(program.partSections(scenario).map((s) => s.title)).toContain("Keel plates");
     const scene = program.sceneOf(compiled.bait, compiled.tackle, 3);
-    expect(program.bodyMarks(scene, false).map((m) => m.what)).toContain("keel plate:fin");
+    const isDrawn = (marks: readonly { readonly what: string | null }[]): boolean =>
+      marks.some((m) => m.what === "keel plate:fin");
+    expect(isDrawn(program.bodyMarks(scene, false))).toBe(true);
+    expect(isDrawn(program.topMarks(compiled.bait, scene))).toBe(true);
+    expect(isDrawn(program.sectionMarks(compiled.bait, 40e-3, scene))).toBe(true);
+    expect(isDrawn(program.sectionMarks(compiled.bait, 60e-3, scene))).toBe(false);
+    // Its lower edge, 3 mm below the middle of the plate, is in every view of the board.
+    expect(program.boardBoxes(scene, compiled.bait).side.minZ).toBeLessThan(-17e-3);
     expect(program.wordsOf("keel plate:fin")).toBe("keel plate ‘fin’");
     const saved = program.serialize(scenario);
     expect(program.parseScenario(saved)).toEqual(expect.objectContaining({ scenario }));

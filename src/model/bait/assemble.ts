@@ -1,4 +1,3 @@
-import type { Vec } from "../base";
 import {
   BaitError,
   bodyRow,
@@ -11,7 +10,7 @@ import {
   itemsOnSide,
   point,
 } from "../parts";
-import type { BallSide, Item } from "../parts";
+import type { Ball, BallSide, Item } from "../parts";
 import { shapeOf } from "../shape";
 import type { Shape } from "../shape";
 import { benchBodyMass, benchBodyVolume, prepareBench, refuseReadings, residuals, sizesOf } from "./readings";
@@ -111,7 +110,7 @@ export function assemble(spec: BaitSpec, options: AssembleOptions = {}): Bait {
     bench: residuals(bench, sizes, shape.volume, bodyDensity, left),
     items,
     itemsWith,
-    ballCentres: (side): readonly Vec[] => entriesOf(spec).flatMap((e) => e.part.loose?.(e.spec, side) ?? []),
+    balls: (side): readonly Ball[] => entriesOf(spec).flatMap((e) => e.part.loose?.(e.spec, side) ?? []),
     rigid: (side): RigidSet => rigidOf(itemsWith(side)),
     rigidWithout: ({ hooks, balls }, side = MID): RigidSet =>
       rigidOf(

@@ -1,5 +1,5 @@
 import type { Vec } from "../base";
-import type { BallSide, Item, PartSpecs, Stuff, UncertaintySpec, Warning } from "../parts";
+import type { Ball, BallSide, Item, PartSpecs, Stuff, UncertaintySpec, Warning } from "../parts";
 import type { Shape, ShapeSpec } from "../shape";
 
 export interface BenchReading {
@@ -91,8 +91,8 @@ export interface Bait {
   readonly items: readonly Item[];
   /** The same rows with the balls of every chamber on the given side. */
   itemsWith(side: BallSide): readonly Item[];
-  /** Centres of every ball of every chamber (in chamber order) on the given side, body frame, m. */
-  ballCentres(side: BallSide): readonly Vec[];
+  /** Every loose ball (in the order of what holds them) where it lies on the given side, body frame, m. */
+  balls(side: BallSide): readonly Ball[];
   /** The whole bait as one rigid body. */
   rigid(side: BallSide): RigidSet;
   /**

@@ -27,5 +27,6 @@ export { Fnv1a, hashNumbers } from "./hash";
 export { acos, asin, atan, atan2 } from "./arcs";
 export { cbrt, exp, expm1, log, log10, log1p, pow } from "./exponential";
 export { acosh, asinh, cosh } from "./hyperbolic";
+export { CHORD, curvePoints } from "./curve-points";
 export { cube, hypot, square } from "./powers";
 export { cos, sin, tan } from "./trig";

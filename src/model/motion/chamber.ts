@@ -19,11 +19,11 @@ const lanesOf = (chamber: ChamberSpec, diameter: number): number =>
   Math.max(1, Math.floor(chamber.wide / diameter + 1e-9));
 
 /**
- * The loose balls of all chambers, in the order of `bait.ballCentres`: packed at the given side. Where the chamber leaves
+ * The loose balls of all chambers, in the order of `bait.balls`: packed at the given side. Where the chamber leaves
  * room, the ranks lie a small random distance apart.
  */
 export function looseBalls(bait: Bait, side: BallSide, chance: Random): LooseBall[] {
-  const centres = bait.ballCentres(side);
+  const centres = bait.balls(side).map(({ at }) => at);
   const found: LooseBall[] = [];
   bait.spec.chambers.forEach((chamber, index) => {
     const { balls } = chamber;

@@ -2,11 +2,12 @@ import { cbrt, type Vec } from "../base";
 import type { Shape } from "../shape";
 import { above0, atLeast0, point, stuff, within } from "./checks";
 import { inMl } from "./error";
+import { cutBall, disc, rectangle } from "./figures";
 import { named } from "./rows";
 import { heavierOrMoved } from "./small-changes";
 import { ballRadius } from "./solids";
 import { drawn } from "./spread";
-import type { Figure, Part, Stuff, Warning } from "./types";
+import type { Ball, Figure, Part, Stuff, Warning } from "./types";
 
 /** A weight: inside in its hole, or outside on the skin. */
 export interface BallastSpec {
@@ -125,18 +126,22 @@ export const ballast: Part<BallastSpec, "ballast", "item", true> = {
     const half = b.hole === null ? 0 : holeAcross(b.hole) / 2;
     const bored = drilledHole(b, shape);
     const { radius, mouth, end } = bored ?? { radius: half, mouth: b.at.z - half, end: b.at.z + half };
-    const points = [
-      { x: b.at.x + radius, z: end },
-      { x: b.at.x - radius, z: end },
-      { x: b.at.x - radius, z: mouth },
-      { x: b.at.x + radius, z: mouth },
-    ];
-    const hole: Figure[] =
+    const look = { role: b.filler > 0 ? "filled" : "hole", layer } as const;
+    const hole = (from: number, to: number): Figure[] =>
       inside && (b.hole !== null || bored !== null)
-        ? [{ role: b.filler > 0 ? "filled" : "hole", layer, is: "polygon", points }]
+        ? [rectangle(look, { x: from, z: end }, { x: to, z: mouth })]
         : [];
+    const slug: Ball = { at: b.at, radius: ballRadius(ownVolume(b)) };
+    const metal = (one: Ball): Figure => disc({ role: "metal", layer }, one.at, one.radius);
     return {
-      figures: [...hole, { role: "metal", layer, is: "circle", at: b.at, radius: ballRadius(ownVolume(b)) }],
+      figures: [...hole(b.at.x + radius, b.at.x - radius), metal(slug)],
+      above: () => [metal({ ...slug, at: { x: b.at.x, z: 0 } })],
+      across(x) {
+        const cut = cutBall(slug, x);
+        // An upright cylinder is cut in a rectangle as broad as the circle's chord there.
+        const chord = cutBall({ at: b.at, radius }, x);
+        return [...(chord ? hole(-chord.radius, chord.radius) : []), ...(cut ? [metal(cut)] : [])];
+      },
       dimensions: [],
     };
   },

@@ -2,7 +2,8 @@ import { add, cos, scale, sin, square, type Vec } from "../base";
 import { insideOutline } from "../shape";
 import { above0, atLeast0, finite, point, stuff } from "./checks";
 import { BaitError, inMm } from "./error";
-import { bibPlate } from "./plate";
+import { rectangle } from "./figures";
+import { bibOutline, bibPlate, halfWidth } from "./plate";
 import type { BibSpec } from "./plate";
 import { weighted } from "./rows";
 import { drawn } from "./spread";
@@ -81,7 +82,7 @@ export const bib: Part<BibSpec, "bib", "item", false> = {
   },
 
   // The plate edge on: its part outside, and the tongue in the slot.
-  sketch(b) {
+  sketch(b, { drawn: body }) {
     const along = { x: cos(b.angle), z: -sin(b.angle) };
     const across = { x: -along.z, z: along.x };
     const half = b.thickness / 2;
@@ -93,10 +94,36 @@ export const bib: Part<BibSpec, "bib", "item", false> = {
       at(to, -half),
       at(from, -half),
     ];
-    const tongue: Figure[] =
-      b.slot > 0 ? [{ role: "plate", layer: "inside", is: "polygon", points: slab(-b.slot, 0) }] : [];
+    const plate = { role: "plate", layer: "behind" } as const;
+    const tongue = { role: "plate", layer: "inside" } as const;
+    const breadthAt = (x: number): number => body.section(Math.min(Math.max(-x, 0), body.length)).halfBreadth;
+    const slot = (figure: () => Figure): Figure[] => (b.slot > 0 ? [figure()] : []);
     return {
-      figures: [{ role: "plate", layer: "behind", is: "polygon", points: slab(0, b.length) }, ...tongue],
+      figures: [
+        { ...plate, is: "polygon", points: slab(0, b.length) },
+        ...slot(() => ({ ...tongue, is: "polygon", points: slab(-b.slot, 0) })),
+      ],
+      above: () => [
+        {
+          ...plate,
+          is: "polygon",
+          points: bibOutline(b).map((p) => ({ x: b.root.x + p.x * along.x, z: p.z })),
+        },
+        ...slot(() => {
+          const back = b.root.x - b.slot * along.x;
+          const broad = breadthAt((b.root.x + back) / 2);
+          return rectangle(tongue, { x: b.root.x, z: broad }, { x: back, z: -broad });
+        }),
+      ],
+      across(x) {
+        if (Math.abs(along.x) < 1e-9) return [];
+        const d = (x - b.root.x) / along.x;
+        if (d < -b.slot || d > b.length) return [];
+        const { z } = at(d, 0);
+        const broad = d < 0 ? breadthAt(x) : halfWidth(b, d);
+        const thick = half / Math.abs(along.x);
+        return [rectangle(tongue, { x: -broad, z: z + thick }, { x: broad, z: z - thick })];
+      },
       dimensions: [
         { key: "length_mm", from: b.root, to: at(b.length, 0) },
         { key: "slot_mm", from: at(-b.slot, 0), to: b.root },

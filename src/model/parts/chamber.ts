@@ -4,6 +4,7 @@ import { ballPlaces, ballRoom } from "./balls";
 import type { BallsSpec } from "./balls";
 import { above0, finite, stuff } from "./checks";
 import { BaitError, inMm } from "./error";
+import { rectangle } from "./figures";
 import { named, weighted } from "./rows";
 import { drawn } from "./spread";
 import type { BallSide, Part, RowDraft, Warning } from "./types";
@@ -156,21 +157,20 @@ export const chamber: Part<ChamberSpec, "chambers" | "balls", "item" | "balls", 
     ];
   },
 
-  loose: (c, side) => ballPlaces(c, side),
+  loose: (c, side) => ballPlaces(c, side).map((at) => ({ at, radius: (c.balls?.diameter ?? 0) / 2 })),
 
   shown: (_c, piece) => (piece === "balls" ? "balls" : null),
 
   sketch(c) {
     const roof = c.height + c.tall / 2;
     const floor = c.height - c.tall / 2;
-    const points = [
-      { x: -c.from, z: roof },
-      { x: -c.to, z: roof },
-      { x: -c.to, z: floor },
-      { x: -c.from, z: floor },
-    ];
+    const half = c.wide / 2;
+    const look = { role: "void", layer: "inside" } as const;
     return {
-      figures: [{ role: "void", layer: "inside", is: "polygon", points }],
+      figures: [rectangle(look, { x: -c.from, z: roof }, { x: -c.to, z: floor })],
+      above: () => [rectangle(look, { x: -c.from, z: half }, { x: -c.to, z: -half })],
+      across: (x) =>
+        x <= -c.from && x >= -c.to ? [rectangle(look, { x: -half, z: roof }, { x: half, z: floor })] : [],
       dimensions: [
         { key: "from_mm", from: { x: 0, z: floor }, to: { x: -c.from, z: floor } },
         { key: "to_mm", from: { x: 0, z: floor }, to: { x: -c.to, z: floor } },

@@ -89,7 +89,7 @@ export const coat: Part<CoatSpec, "coats", "item", true> = {
   },
 
   // The outline is the coat's: it has no figure of its own.
-  sketch: () => ({ figures: [], dimensions: [] }),
+  sketch: (c) => ({ figures: [], above: () => [], across: () => [], cover: c.thickness, dimensions: [] }),
 
   changes: (c) => [
     { piece: "item", change: "one coat more", at: null, entries: [c, { ...c, name: `${c.name} again` }] },

@@ -1,5 +1,7 @@
 import type { Vec } from "../base";
+import { halfBreadthAt } from "../shape";
 import { atLeast0, point, stuff, within } from "./checks";
+import { disc } from "./figures";
 import { nameOr } from "./rows";
 import { heavierOrMoved } from "./small-changes";
 import { ballRadius } from "./solids";
@@ -52,14 +54,23 @@ export const fitting: Part<FittingSpec, "fittings", "item", true> = {
   },
 
   // Drawn as a ball of its volume; where the name says eye, with a pupil.
-  sketch(f) {
+  sketch(f, { drawn: body }) {
     const layer = f.where === "inside" ? "inside" : "front";
     const radius = ballRadius(f.mass / f.stuff.density);
-    const pupil: Figure[] = /\beyes?\b/i.test(f.name)
-      ? [{ role: "pupil", layer, is: "circle", at: f.at, radius: 0.5 * radius }]
-      : [];
+    const eye = /\beyes?\b/i.test(f.name);
+    const pad = { role: "pad", layer } as const;
+    const pupil: Figure[] = eye ? [disc({ role: "pupil", layer }, f.at, 0.5 * radius)] : [];
     return {
-      figures: [{ role: "pad", layer, is: "circle", at: f.at, radius }, ...pupil],
+      figures: [disc(pad, f.at, radius), ...pupil],
+      above() {
+        if (f.where === "inside") return [];
+        const { x, z } = f.at;
+        // Eyes sit on both flanks; any other fitting stands in the plane of symmetry.
+        const onBody = eye && x <= 0 && -x <= body.length;
+        const y = onBody ? halfBreadthAt(body.section(0 - x), z) : 0;
+        return (y > 0 ? [y, -y] : [0]).map((side) => disc(pad, { x, z: side }, (onBody ? 0.5 : 1) * radius));
+      },
+      across: () => [],
       dimensions: [],
     };
   },

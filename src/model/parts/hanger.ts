@@ -1,9 +1,10 @@
-import { pow } from "../base";
+import { cbrt, pow } from "../base";
 import type { Vec } from "../base";
 import { above0, atLeast0, point } from "./checks";
+import { disc } from "./figures";
 import { named } from "./rows";
 import { drawn } from "./spread";
-import type { Part } from "./types";
+import type { Hanging, Part } from "./types";
 import { type ChangeWords, LITTLE_MASS, moved, type SmallChange } from "./small-changes";
 
 /** An eye that carries a split ring, a hook, both or nothing. */
@@ -61,6 +62,9 @@ export function hookOfSize(size: string): { readonly length: number; readonly ga
   return found === undefined ? null : { length: found[0] * MILLIMETRE, gape: found[1] * MILLIMETRE };
 }
 
+/** A split ring of 0.10 g is about 6 mm across (from memory), others by the cube root of their mass, m. */
+const ringAcross = (mass: number): number => 6e-3 * cbrt(mass / 0.1e-3);
+
 /** How far a ring lets its hook hang from the eye, m: a ring of 0.10 g is about 6 mm across (from memory), three quarters of it. */
 const ringHangs = (mass: number): number => 0.0045 * pow(mass / 0.1e-3, 1 / 3);
 
@@ -83,6 +87,26 @@ export function hookMeasure({ hook, ring }: HangerSpec): HookMeasure | null {
   if (sized !== null) return { reach: sized.length + hangs, gape: hook.gape ?? sized.gape, by: "size" };
   const reach = hookLength(hook.mass + (ring?.mass ?? 0));
   return { reach, gape: hook.gape ?? GAPE * (reach - hangs), by: "mass" };
+}
+
+/** How much of the length a ring takes, in its radii: it hangs in the eye, and the hook in it. */
+export const RING_TAKES = 1.5;
+
+/** A hook is as long as the file says; else it hangs as far below its eye as the model has it, its ring included. */
+function hangingFrom({ name, at, ring, hook }: HangerSpec): Hanging {
+  const ringMass = ring?.mass ?? 0;
+  const hookMass = hook?.mass ?? 0;
+  const ringRadius = ringMass > 0 ? ringAcross(ringMass) / 2 : null;
+  return {
+    name,
+    at,
+    ringRadius,
+    hookLength:
+      hookMass > 0
+        ? (hook?.length ?? hookLength(hookMass + ringMass) - RING_TAKES * (ringRadius ?? 0))
+        : null,
+    gape: hook?.gape ?? null,
+  };
 }
 
 /** What a hanger may carry, in the order of the account. */
@@ -133,10 +157,16 @@ export const hanger: Part<HangerSpec, "hangers", "ring" | "hook", true> = {
   shown: (h) => `hook:${h.name}`,
 
   // The ring and the hook swing: a drawing hangs them from the eye.
-  sketch: (h) => ({
-    figures: [{ role: "eye", layer: "front", is: "circle", at: h.at, radius: EYE }],
-    dimensions: [],
-  }),
+  sketch(h) {
+    const eye = { role: "eye", layer: "front" } as const;
+    return {
+      figures: [disc(eye, h.at, EYE)],
+      above: () => [disc(eye, { x: h.at.x, z: 0 }, EYE)],
+      across: () => [],
+      hanging: hangingFrom(h),
+      dimensions: [],
+    };
+  },
 
   keepOuts: (h) => [{ is: "eye", at: h.at }],
 

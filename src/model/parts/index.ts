@@ -1,11 +1,13 @@
 export type {
   Apart,
+  Ball,
   BallSide,
   Bodies,
   DrawnBody,
   DrawnRows,
   Figure,
   FigureRole,
+  Hanging,
   Immersing,
   MaterialClass,
   NewInput,
@@ -51,17 +53,18 @@ export { finite, above0, point } from "./checks";
 export { BaitError, inG, inMl, inMm } from "./error";
 export { rowOf } from "./rows";
 export { densitySpread } from "./spread";
+export { cutBall } from "./figures";
 export { ballRadius, overlap } from "./solids";
 export { ballPlaces, ballRoom, lowSide } from "./balls";
 export type { BallsSpec } from "./balls";
-export { bibPlate } from "./plate";
+export { bibOutline, bibPlate } from "./plate";
 export type { BibPlate, BibSpec } from "./plate";
 export type { BallastSpec } from "./ballast";
 export type { ChamberSpec } from "./chamber";
 export type { CoatSpec } from "./coat";
 export type { FittingSpec } from "./fitting";
 export { drilledHole, holeAcross } from "./ballast";
-export { hookLength, hookMeasure, hookOfSize } from "./hanger";
+export { hookLength, hookMeasure, hookOfSize, RING_TAKES } from "./hanger";
 export type { HookMeasure } from "./hanger";
 export type { HangerSpec } from "./hanger";
 export type { WireSpec } from "./wire";

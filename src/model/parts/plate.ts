@@ -1,4 +1,4 @@
-import { add, asin, cos, pow, scale, sin, vec } from "../base";
+import { add, asin, cos, curvePoints, pow, scale, sin, vec } from "../base";
 import type { Vec } from "../base";
 import type { Piece, Stuff } from "./types";
 
@@ -99,4 +99,32 @@ export function bibPlate(bib: BibSpec, halfBreadthAt: (station: number) => numbe
       middle: middleOfSlot,
     },
   };
+}
+
+/**
+ * The bib's outline in its own plane: x along the plate from the root, z across. A round bib has its full width up to a
+ * half ellipse with semi-axes width/2 across and min(width/2, length) along (docs/model.md §3).
+ */
+export function bibOutline({ length, width, outline }: BibSpec): Vec[] {
+  const half = width / 2;
+  if (outline === "square")
+    return [
+      { x: 0, z: half },
+      { x: length, z: half },
+      { x: length, z: -half },
+      { x: 0, z: -half },
+    ];
+  const c = Math.min(half, length);
+  const end = curvePoints(
+    (t) => ({ x: length - c + c * cos(t), z: half * sin(t) }),
+    [Math.PI / 2, 0, -Math.PI / 2],
+  );
+  return length > c ? [{ x: 0, z: half }, ...end, { x: 0, z: -half }] : end;
+}
+
+/** Half of the bib's width at a distance from its root along the plate, m. */
+export function halfWidth({ length, width, outline }: BibSpec, distance: number): number {
+  const c = Math.min(width / 2, length);
+  const u = (distance - (length - c)) / c;
+  return outline === "square" || u <= 0 ? width / 2 : (width / 2) * Math.sqrt(Math.max(0, 1 - u * u));
 }

@@ -151,7 +151,13 @@ export type FigureRole =
   | "pupil"
   | "eye";
 
-/** A plain shape in the plane of symmetry, as seen from the side. Body frame, m. */
+/** A ball by its centre and radius, m. */
+export interface Ball {
+  readonly at: Vec;
+  readonly radius: number;
+}
+
+/** A plain shape of a drawing, in the plane of its view. m. */
 export type Figure = {
   readonly role: FigureRole;
   /** Behind the body's outline, in the body, or before it. */
@@ -162,9 +168,31 @@ export type Figure = {
   | { readonly is: "circle"; readonly at: Vec; readonly radius: number }
 );
 
+/** A ring and a hook as they hang from an eye. */
+export interface Hanging {
+  readonly name: string;
+  /** The eye, body frame, m. */
+  readonly at: Vec;
+  /** m; null without a ring. */
+  readonly ringRadius: number | null;
+  /** From the hook's eye to the bottom of its bend, m; null without a hook. */
+  readonly hookLength: number | null;
+  /** Between shank and point, m, where the file says it. */
+  readonly gape: number | null;
+}
+
 /** What a drawing needs of one entry. Keys name fields of the entry in the document. */
 export interface Sketch {
+  /** As seen from the side: x forward, z up. */
   readonly figures: readonly Figure[];
+  /** As seen from above: x forward, z the breadth to one side. What lies over the body's outline is in front. */
+  above(): readonly Figure[];
+  /** What a plane at x, square to the bait's length, cuts of it: x the breadth, z up. Each figure lies inside. */
+  across(x: number): readonly Figure[];
+  /** What swings below its eye. */
+  readonly hanging?: Hanging;
+  /** Of what covers the whole skin: its thickness, m; null where that is not known. */
+  readonly cover?: number | null;
   /** Measures between two points, with the key whose label and value they show. */
   readonly dimensions: readonly { readonly key: string; readonly from: Vec; readonly to: Vec }[];
 }
@@ -244,11 +272,11 @@ export interface Part<Spec, Group extends string, Piece extends string, Many ext
   layout?(spec: Spec, path: string, body: Shape): readonly Warning[];
   /** Rows of the account with the loose balls on a side. */
   rows(spec: Spec, bodies: Bodies, side: BallSide): readonly RowDraft<Group, Piece>[];
-  /** Centres of what rolls loose in it, m. */
-  loose?(spec: Spec, side: BallSide): readonly Vec[];
+  /** What rolls loose in it, and where it lies. */
+  loose?(spec: Spec, side: BallSide): readonly Ball[];
   /** What a pointer finds on one of its pieces, where that is not the entry itself. */
   shown?(spec: Spec, piece: Piece): string | null;
-  /** How it looks from the side. */
+  /** How it looks from the side, from above and cut across. */
   sketch(spec: Spec, bodies: Bodies): Sketch;
   /** What other things inside the body should keep clear of. */
   keepOuts?(spec: Spec, bodies: Bodies): readonly Solid[];

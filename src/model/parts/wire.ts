@@ -1,6 +1,7 @@
 import type { Vec } from "../base";
 import { above0, point, stuff } from "./checks";
 import { BaitError } from "./error";
+import { disc } from "./figures";
 import { nameOr } from "./rows";
 import { drawn } from "./spread";
 import { piecesSum, splitWire } from "./split";
@@ -12,6 +13,15 @@ export interface WireSpec {
   readonly path: readonly Vec[];
   readonly diameter: number;
   readonly stuff: Stuff;
+}
+
+/** Points where a path crosses the plane of a station, as heights. */
+function heightsAt(path: readonly Vec[], x: number): number[] {
+  return path.flatMap((b, i) => {
+    const a = path[i - 1];
+    if (!a || a.x === b.x || (a.x - x) * (b.x - x) > 0 || b.x === x) return [];
+    return [a.z + ((b.z - a.z) * (x - a.x)) / (b.x - a.x)];
+  });
 }
 
 export const wire: Part<WireSpec, "wires", "item", true> = {
@@ -81,8 +91,17 @@ export const wire: Part<WireSpec, "wires", "item", true> = {
         points,
         thickness: w.diameter,
       });
+    const all = (seen: (points: readonly Vec[]) => readonly Vec[]): Figure[] => [
+      ...paths(outside).map(seen).map(figure("behind")),
+      ...paths(inside).map(seen).map(figure("inside")),
+    ];
     return {
-      figures: [...paths(outside).map(figure("behind")), ...paths(inside).map(figure("inside"))],
+      figures: all((points) => points),
+      above: () => all((points) => points.map(({ x }) => ({ x, z: 0 }))),
+      across: (x) =>
+        heightsAt(w.path, x).map((z) =>
+          disc({ role: "metal", layer: "inside" }, { x: 0, z }, w.diameter / 2),
+        ),
       dimensions: [],
     };
   },

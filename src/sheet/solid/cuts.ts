@@ -1,7 +1,7 @@
 import { add, scale } from "../../model/base";
 import { bibPlate } from "../../model/bait";
 import type { Bait } from "../../model/bait";
-import { sceneOf } from "../../drawing";
+import { linesOf } from "../templates/figure";
 import { holesOf } from "../templates/holes";
 
 /** A place in mm: aft of the nose tip, right of the plane of symmetry, up from the datum line. */
@@ -59,8 +59,8 @@ export function cutsOf(bait: Bait, drills: readonly number[]): readonly Cut[] {
       to: hole.from === "below" ? [s, 0, bottom + depth] : [s, depth, z],
     });
   }
-  for (const [i, wire] of sceneOf(bait, null, Infinity).wires.entries())
-    for (const path of wire.inside)
+  for (const [i, wire] of bait.spec.wires.entries())
+    for (const path of linesOf(bait, `bait.wires[${i}]`, "inside"))
       path.slice(1).forEach((b, k) => {
         const a = path[k];
         if (a === undefined) return;

@@ -1,6 +1,6 @@
 import { cos, sin, tan } from "../../model/base";
 import { bibPlate } from "../../model/bait";
-import { bibOutline } from "../../drawing";
+import { bibOutline } from "../../model/parts";
 import { Pen, TYPE } from "../paper/pen";
 import { mm } from "./figure";
 import type { Template, TemplateJob } from "./types";

@@ -1,9 +1,9 @@
 import { distance, type Vec } from "../../model/base";
 import type { Bait } from "../../model/bait";
-import { distanceToPath, sceneOf } from "../../drawing";
+import { distanceToPath } from "../../drawing";
 import { formatIn } from "../../units";
 import { Pen, TYPE } from "../paper/pen";
-import { bibEdge, datum, label, mm, outlineOf, stationScale, upright } from "./figure";
+import { bibEdge, datum, label, linesOf, mm, outlineOf, stationScale, upright } from "./figure";
 import { holesOf, type Hole } from "./holes";
 import type { Template, TemplateJob } from "./types";
 import { degText, heightText, mmNumber, mmText } from "./words";
@@ -87,8 +87,8 @@ export function drillTemplate({ bait, fonts, drills }: TemplateJob): Template {
     eye(bait, "tie eye", tie),
     ...hangers.map((one) => eye(bait, `eye ${one.name}`, one.at)),
   ];
-  const grooves = sceneOf(bait, null, Infinity)
-    .wires.filter((one) => one.inside.length > 0)
+  const grooves = wires
+    .filter((_, i) => linesOf(bait, `bait.wires[${i}]`, "inside").length > 0)
     .map((one) => [
       `groove for ${one.name}`,
       mmNumber(one.diameter),

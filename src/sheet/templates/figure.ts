@@ -1,5 +1,6 @@
 import type { Vec } from "../../model/base";
 import type { Bait, WireSpec } from "../../model/bait";
+import { sketches, type Figure } from "../../model/parts";
 import { sideCurve } from "../../drawing";
 import { fromSI } from "../../units";
 import { textBox, type Box, type Item, type Point } from "../paper/page";
@@ -102,6 +103,12 @@ export function datum(pen: Pen, bait: Bait, seen: Seen): void {
 
 export const outlineOf = (bait: Bait, seen: Seen): Point[] => sideCurve(bait.drawn).map(seen);
 
+/** Lines of one entry of the bait in a layer, as it is drawn from the side. `path`: the entry's place in the document. */
+export const linesOf = (bait: Bait, path: string, layer: Figure["layer"]): readonly (readonly Vec[])[] =>
+  sketches(bait.spec, bait)
+    .filter((one) => one.path === path)
+    .flatMap((one) => one.figures.flatMap((f) => (f.layer === layer && f.is !== "circle" ? [f.points] : [])));
+
 /** The channel of a wire: both its edges and its middle. */
 export function channel(pen: Pen, wire: WireSpec, paths: readonly (readonly Vec[])[], seen: Seen): void {
   const half = wire.diameter / 2;
@@ -125,18 +132,7 @@ export function channel(pen: Pen, wire: WireSpec, paths: readonly (readonly Vec[
 
 /** The bib seen edge on: its part outside and its tongue. */
 export function bibEdge(pen: Pen, bait: Bait, seen: Seen, parts: "all" | "tongue"): void {
-  const { bib } = bait.spec;
-  if (!bib) return;
-  const along = { x: Math.cos(bib.angle), z: -Math.sin(bib.angle) };
-  const half = bib.thickness / 2;
-  const at = (d: number, aside: number): Point =>
-    seen({ x: bib.root.x + d * along.x - aside * along.z, z: bib.root.z + d * along.z + aside * along.x });
-  const slab = (from: number, to: number): Point[] => [
-    at(from, half),
-    at(to, half),
-    at(to, -half),
-    at(from, -half),
-  ];
-  if (bib.slot > 0) pen.ring("mark", slab(-bib.slot, 0));
-  if (parts === "all") pen.ring("hidden", slab(0, bib.length));
+  for (const tongue of linesOf(bait, "bait.bib", "inside")) pen.ring("mark", tongue.map(seen));
+  if (parts === "tongue") return;
+  for (const plate of linesOf(bait, "bait.bib", "behind")) pen.ring("hidden", plate.map(seen));
 }

@@ -1,4 +1,4 @@
-import { sceneOf, topCurve } from "../../drawing";
+import { topCurve } from "../../drawing";
 import type { Bait } from "../../model/bait";
 import { Pen, TYPE } from "../paper/pen";
 import {
@@ -6,6 +6,7 @@ import {
   channel,
   datum,
   label,
+  linesOf,
   mirrored,
   mm,
   outlineOf,
@@ -70,13 +71,18 @@ export function halvesTemplate({ bait, fonts, drills }: TemplateJob): Template {
     { seen: upright, named: true },
     { seen: mirrored(2 * fold), named: false },
   ];
-  const scene = sceneOf(bait, null, Infinity);
+  const chambers = bait.spec.chambers.map(({ name }, i) => ({
+    name,
+    box: linesOf(bait, `bait.chambers[${i}]`, "inside").flat(),
+  }));
   const holes = holesOf(bait, drills);
   for (const { seen } of halves) {
     pen.ring("cut", outlineOf(bait, seen));
     datum(pen, bait, seen);
-    bait.spec.wires.forEach((wire, i) => channel(pen, wire, scene.wires[i]?.inside ?? [], seen));
-    for (const { box } of scene.chambers) pen.ring("mark", box.map(seen));
+    bait.spec.wires.forEach((wire, i) => {
+      channel(pen, wire, linesOf(bait, `bait.wires[${i}]`, "inside"), seen);
+    });
+    for (const { box } of chambers) pen.ring("mark", box.map(seen));
     bibEdge(pen, bait, seen, "tongue");
     for (const hole of holes) {
       const at = { x: -hole.station, z: hole.height };
@@ -99,7 +105,7 @@ export function halvesTemplate({ bait, fonts, drills }: TemplateJob): Template {
   });
   pen.text({ x: middle, y: fold + 2.6 }, "right half, inner face, below", { size: TYPE.tiny, anchor: 0.5 });
   for (const { seen } of halves) {
-    for (const { name, box } of scene.chambers) {
+    for (const { name, box } of chambers) {
       const [a, , c] = box.map(seen);
       if (a && c) label(pen, { x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 }, name, { within: 40 });
     }

@@ -1,10 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { bibOutline, sectionCurve, sectionMarks, sideCurve, topCurve, topMarks } from "../../../src/drawing";
+import { assemble, type Bait } from "../../../src/model/bait";
+import { bibOutline } from "../../../src/model/parts";
+import { sectionCurve, sectionMarks, sideCurve, topCurve, topMarks } from "../../../src/drawing";
 import { distanceToPath } from "../../../src/drawing/geometry";
 import { boxOfMarks, placesOf } from "../../../src/drawing/mark";
 import type { Vec } from "../../../src/model/base";
 import { halfBreadthAt, shapeOf, sectionArea, type Section, stationOfPhi } from "../../../src/model/shape";
-import { bait, spec } from "./bait";
+import { bait, mm, spec } from "./bait";
 
 /** A template's outline may lie this far off the model's curve, m. */
 const ALLOWED = 0.05e-3;
@@ -121,6 +123,20 @@ describe("the views of the bait", () => {
     const [whole, off] = [at(0), at(0.003)];
     if (whole?.kind !== "circle" || off?.kind !== "circle") throw new Error("the slug is not cut");
     expect(off.radius).toBeCloseTo(Math.sqrt(whole.radius ** 2 - 0.003 ** 2), 9);
+  });
+
+  test("a drilled hole stands in its section from the bottom edge up, as broad as its drill", () => {
+    const drilled: Bait = assemble({
+      ...spec,
+      ballast: spec.ballast.map((one, i) => (i === 0 ? { ...one, drill: 8 * mm } : one)),
+    });
+    const { bottom } = drilled.drawn.section(0.028);
+    const hole = sectionMarks(drilled, 0.028).find((m) => m.what === "ballast:belly" && m.kind === "polygon");
+    const box = boxOfMarks(hole ? [hole] : []);
+    expect(box.maxX - box.minX).toBeCloseTo(8 * mm, 12);
+    expect(box.minZ).toBeCloseTo(bottom, 12);
+    // Depth = V / (π d²/4), V = 0.7 ml.
+    expect(box.maxZ - box.minZ).toBeCloseTo(0.7e-6 / ((Math.PI / 4) * (8 * mm) ** 2), 12);
   });
 
   test("a round bib's outline has the area of the model's plate", () => {

@@ -87,7 +87,7 @@ describe("the bait in the making", () => {
     const waiting = marks.filter((m) => m.what === "ballast:belly" || m.what === "bib");
     expect(waiting.length).toBeGreaterThan(1);
     for (const m of waiting) expect([m.fill, m.stroke?.dash]).toEqual([undefined, [2.5, 3]]);
-    const coated = { ...scene, coats: [{ name: "paint", thickness: 1e-4 }] };
+    const coated = { ...scene, coats: [{ what: "coat:paint", thickness: 1e-4 }] };
     const skin = (notYet: ReadonlySet<string>): unknown =>
       lookedMarks(coated, still, false, { notYet }).find((m) => m.what === "body" && m.fill)?.fill?.role;
     expect(skin(new Set())).toBe("coatDark");

@@ -98,7 +98,7 @@ describe("sceneOf", () => {
       maxZ: 2 * mm,
     });
     expect(scene.balls.map((b) => b.radius)).toEqual([2 * mm, 2 * mm]);
-    expect(scene.balls.map((b) => b.at)).toEqual(bait.ballCentres(MID));
+    expect(scene.balls).toEqual(bait.balls(MID));
     expect(scene.G).toEqual(bait.rigid(MID).G);
     expect(scene.B).toEqual(bait.rigid(MID).B);
   });

@@ -29,7 +29,7 @@ export function stillSnapshot(bait: Bait, { nose, pitch, side, B }: Pose): Snaps
     hooks: bait.spec.hangers
       .filter((one) => (one.hook?.mass ?? 0) > 0 || (one.ring?.mass ?? 0) > 0)
       .map((one) => ({ at: at(one.at), angle: 0 })),
-    balls: bait.ballCentres(side).map(at),
+    balls: bait.balls(side).map((ball) => at(ball.at)),
     line: [],
     slack: true,
     tension: 0,
