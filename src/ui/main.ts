@@ -69,6 +69,7 @@ const app = new AppState({
   hash: location.hash,
   store: local,
   width: window.innerWidth,
+  language: navigator.language,
   dark: matchMedia("(prefers-color-scheme: dark)").matches,
   calm: matchMedia("(prefers-reduced-motion: reduce)").matches,
 });

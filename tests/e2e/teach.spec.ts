@@ -59,6 +59,15 @@ test("each lesson by keys: predict, run, answer wrong, answer right @long", asyn
     await answer.press("Enter");
     await expect(page.getByText("Right.", { exact: true })).toBeVisible();
     if (lesson.id === "balance") {
+      // The clock's keys work in a lesson as in every other view that shows a run.
+      await page.getByRole("heading", { name: "What happens" }).focus();
+      await page.keyboard.press("End");
+      const time = page.getByRole("slider", { name: "Time in the recording" });
+      const end = await time.getAttribute("max");
+      expect(Number(end)).toBeGreaterThan(0);
+      await expect(time).toHaveValue(end ?? "");
+      await page.keyboard.press("Home");
+      await expect(time).toHaveValue("0");
       await expect(page.locator("math")).toHaveCount(2);
       await expectAccessible(page);
       await expectAccessibleInDark(page);

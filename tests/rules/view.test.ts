@@ -334,7 +334,7 @@ describe("a made-up view, added by the recipe", () => {
 
   it("is told in the recipe: what a view exports, and by which verbs it does all this", () => {
     const recipe = /\*\*A view\.\*\*[\s\S]*?(?=\n\n\*\*)/.exec(readFileSync("DEVELOPERS.md", "utf8"))?.[0];
-    for (const word of ["views/index.ts", "Main.svelte", "Side.svelte", "load", "session", "keptWith"])
+    for (const word of ["views/index.ts", "Main.svelte", "Side.svelte", "load", "clock", "keptWith"])
       expect(recipe).toContain(`\`${word}\``);
     for (const word of ["app.beside.keep", "Later.follow", "Readout", "WhyPanel", "Guard"])
       expect(recipe).toContain(`\`${word}\``);

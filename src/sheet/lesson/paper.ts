@@ -6,6 +6,7 @@ import { AS_PRINTED, type PaperKey } from "../paper/frame";
 import type { Page } from "../paper/page";
 import type { PlainWords } from "../paper/plain";
 import { TYPE } from "../paper/pen";
+import type { Pen } from "../paper/pen";
 import { pdfOf } from "../write/pdf";
 
 /** One piece of a paper for a class. Its words come in the language of the class. */
@@ -15,6 +16,8 @@ export type Block =
   | { readonly kind: "fields"; readonly words: readonly string[] }
   /** Room for a number, then its unit. */
   | { readonly kind: "number"; readonly words: string; readonly unit: string }
+  /** A bait to draw an arrow on, from its middle; its nose is on the right. */
+  | { readonly kind: "arrow" }
   /** Answers to tick. */
   | { readonly kind: "ticks"; readonly words: readonly string[] }
   /** Lines to write on. */
@@ -47,6 +50,26 @@ const RULED = 9;
 const NUMBER = 45;
 const TICK = 3.2;
 const INDENT = 6;
+/** Room for an arrow: half its length each way, and the bait in it, mm. */
+const ARROW = { reach: 20, long: 17, high: 4 } as const;
+/** Corners of a drawn oval. */
+const ROUND = 48;
+
+function bait(pen: Pen): void {
+  const { reach, long, high } = ARROW;
+  const middle = { x: reach + INDENT, y: reach };
+  pen.line("axis", { x: middle.x - reach, y: middle.y }, { x: middle.x + reach, y: middle.y });
+  pen.line("axis", { x: middle.x, y: 0 }, { x: middle.x, y: 2 * reach });
+  pen.ring(
+    "mark",
+    Array.from({ length: ROUND }, (_, i) => ({
+      x: middle.x + long * Math.cos((2 * Math.PI * i) / ROUND),
+      y: middle.y - high * Math.sin((2 * Math.PI * i) / ROUND),
+    })),
+  );
+  // Its eye: so one sees where its nose is.
+  pen.circle("mark", { x: middle.x + 0.75 * long, y: middle.y - 0.25 * high }, 0.7);
+}
 
 function put(flow: Flow, block: Block): void {
   switch (block.kind) {
@@ -78,6 +101,9 @@ function put(flow: Flow, block: Block): void {
         pen.line("rule", { x: from, y: 6.6 }, { x: from + NUMBER, y: 6.6 });
         pen.text({ x: from + NUMBER + 1.5, y: 6 }, block.unit, { size: 3.6 });
       });
+      return;
+    case "arrow":
+      flow.block(2 * ARROW.reach + 3, bait);
       return;
     case "ticks":
       for (const words of block.words) {

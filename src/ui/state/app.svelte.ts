@@ -36,6 +36,8 @@ export interface Start {
   readonly width: number;
   /** The system asks for dark paper. */
   readonly dark: boolean;
+  /** The language that the browser asks for. */
+  readonly language: string;
   /** The person asked for as little motion as can be. */
   readonly calm: boolean;
   /** The bait to go on with; null: the scenario above, untouched. */
@@ -100,7 +102,7 @@ export class App {
   constructor(start: Start) {
     this.calm = start.calm;
     this.firstVisit = start.kept === null;
-    this.prefs = new Prefs(start.store, start.width);
+    this.prefs = new Prefs(start.store, start.width, start.language);
     this.prefs.systemDark = start.dark;
     this.guide = new GuideState(this.prefs);
     this.units = new Units(this.prefs);

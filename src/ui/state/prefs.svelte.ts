@@ -1,3 +1,6 @@
+import { LANGUAGES } from "../words/base";
+import type { Language } from "../words/base";
+
 export type ThemeChoice = "auto" | "light" | "dark";
 
 /** The person's choice; the document and the model know nothing of it. */
@@ -16,6 +19,8 @@ const WIDE = 900;
 interface Saved {
   readonly theme: ThemeChoice;
   readonly units: UnitChoice;
+  /** Null: nobody has chosen one; the browser's is taken where the page speaks it. */
+  readonly language: Language | null;
   readonly dismissed: readonly string[];
   /** The bait that was open when the guided first run began; null: it does not go on. */
   readonly guide: string | null;
@@ -24,6 +29,7 @@ interface Saved {
 const DEFAULTS: Saved = {
   theme: "auto",
   units: { length: "mm", mass: "g", temperature: "°C" },
+  language: null,
   dismissed: [],
   guide: null,
 };
@@ -52,6 +58,7 @@ export function readSaved(text: string | null): Saved {
       mass: pick(units["mass"], ["g", "oz"], DEFAULTS.units.mass),
       temperature: pick(units["temperature"], ["°C", "°F"], DEFAULTS.units.temperature),
     },
+    language: LANGUAGES.find((one) => one === raw.language) ?? null,
     dismissed: Array.isArray(raw.dismissed) ? raw.dismissed.filter((one) => typeof one === "string") : [],
     guide: typeof raw.guide === "string" ? raw.guide : null,
   };
@@ -72,20 +79,24 @@ export class Prefs {
   /** What the system asks for. */
   systemDark = $state(false);
   units = $state.raw<UnitChoice>(DEFAULTS.units);
+  #language = $state.raw<Language | null>(null);
   #guide = $state.raw<string | null>(null);
   #dismissed = $state.raw<readonly string[]>([]);
   /** Sections that a hand has opened or folded. */
   sections = $state.raw<Readonly<Record<string, boolean>>>({});
   readonly #store: Store;
   readonly #wide: boolean;
+  readonly #browser: Language;
 
-  /** `width` of the page in px decides whether sections start open. */
-  constructor(store: Store, width: number) {
+  /** `width` of the page in px decides whether sections start open; `browser`: the language that the browser asks for. */
+  constructor(store: Store, width: number, browser = "en") {
+    this.#browser = LANGUAGES.find((one) => browser.startsWith(one)) ?? "en";
     this.#store = store;
     this.#wide = width >= WIDE;
     const saved = readSaved(textOf(store));
     this.theme = saved.theme;
     this.units = saved.units;
+    this.#language = saved.language;
     this.#dismissed = saved.dismissed;
     this.#guide = saved.guide;
   }
@@ -102,6 +113,16 @@ export class Prefs {
 
   setUnits(units: UnitChoice): void {
     this.units = units;
+    this.#save();
+  }
+
+  /** The language that the page speaks, wherever it knows it. */
+  get language(): Language {
+    return this.#language ?? this.#browser;
+  }
+
+  setLanguage(language: Language): void {
+    this.#language = language;
     this.#save();
   }
 
@@ -144,6 +165,7 @@ export class Prefs {
     const saved: Saved = {
       theme: this.theme,
       units: this.units,
+      language: this.#language,
       dismissed: this.#dismissed,
       guide: this.#guide,
     };

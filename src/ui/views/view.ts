@@ -1,5 +1,6 @@
 import type { Component } from "svelte";
-import type { App, Session } from "../state";
+import type { Player } from "../stage";
+import type { App } from "../state";
 
 /** The two parts of a view that has been loaded. */
 export interface ViewParts {
@@ -20,8 +21,8 @@ export interface View {
   readonly keys?: readonly { readonly keys: string; readonly does: string }[];
   /** Loads the parts; the page asks for them when the view is first opened. */
   load(): Promise<ViewParts>;
-  /** The run that the clock's keys act on, where the view shows one. Kept while the page lives. */
-  session?(app: App): Session;
+  /** The clock that its keys act on, where the view shows a run; null while it shows none. */
+  clock?(app: App): Player | null;
 }
 
 /** The default exports of a view's two files, as `import()` gives them. */

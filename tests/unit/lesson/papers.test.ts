@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { parseScenario } from "../../../src/document";
 import { drawn, optionOf, outcomeOf, parseLesson, toleranceOf, variantsOf } from "../../../src/lesson";
 import type { Lesson } from "../../../src/lesson";
@@ -8,7 +8,9 @@ import { classPages, classPdf } from "../../../src/sheet";
 import type { ClassPaper, Page } from "../../../src/sheet";
 import { answerSheet, planPaper, worksheets } from "../../../src/ui/views/teach/papers";
 import type { Sheet } from "../../../src/ui/views/teach/sheets";
-import { Speaker, SPOKEN } from "../../../src/ui/words";
+import { LANGUAGES } from "../../../src/ui/words/base";
+import { TEACH } from "../../../src/ui/words/teach";
+import type { Speaker } from "../../../src/ui/words/teach";
 import { faults } from "../sheet/faults";
 import { fonts } from "../sheet/fonts";
 
@@ -66,12 +68,14 @@ function rowsOf({ blocks }: ClassPaper): readonly (readonly string[])[] {
   return table.rows;
 }
 
+beforeAll(() => TEACH.ready("de"));
+
 describe.each(lessons)("the papers of $id", (lesson) => {
   const sheets = sheetsOf(lesson);
   const { exercise, prediction } = lesson;
 
-  it.each(SPOKEN)("give the answers that the model gives, in %s", (language) => {
-    const words = new Speaker(language);
+  it.each(LANGUAGES)("give the answers that the model gives, in %s", (language) => {
+    const words = TEACH.in(language);
     const rows = rowsOf(answerSheet(lesson, sheets, words));
     expect(rows.map(([name]) => name)).toEqual(NAMES);
     const rounding = 0.5 * 10 ** -exercise.digits;
@@ -92,10 +96,10 @@ describe.each(lessons)("the papers of $id", (lesson) => {
     expect(new Set(rows.map(([, , , , right]) => right)).size).toBeGreaterThan(1);
   });
 
-  it.each(SPOKEN)(
+  it.each(LANGUAGES)(
     "are one page for a student, with no word on another and none off the page, in %s",
     (language) => {
-      const words = new Speaker(language);
+      const words = TEACH.in(language);
       const pages = classPages(worksheets(lesson, sheets, words), job(words));
       expect(pages.length).toBe(NAMES.length);
       pages.forEach((page, i) => {
@@ -116,7 +120,7 @@ describe.each(lessons)("the papers of $id", (lesson) => {
 });
 
 it("a plan says what to bring and how to stay safe; the PDF has the same bytes each time", async () => {
-  const words = new Speaker("de");
+  const words = TEACH.in("de");
   const [lesson] = lessons;
   if (lesson === undefined) throw new Error("no lesson");
   const plan = planPaper(lesson, words);

@@ -76,6 +76,7 @@ describe("what an earlier visit left", () => {
     ).toEqual({
       theme: "dark",
       units: { length: "mm", mass: "oz", temperature: "°C" },
+      language: null,
       dismissed: ["lead"],
       guide: null,
     });

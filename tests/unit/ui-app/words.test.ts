@@ -1,75 +1,161 @@
 import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { STEPS } from "../../../src/ui/guide/steps";
-import { GLOSSARY } from "../../../src/ui/views/teach/glossary";
-import { CATALOGUES, Speaker, SPOKEN } from "../../../src/ui/words";
+import { LANGUAGES, Part, Speaker } from "../../../src/ui/words/base";
+import type { Entry, Texts } from "../../../src/ui/words/base";
+import { GLOSSARY, termsIn } from "../../../src/ui/words/glossary";
 
-/** The parts of the page whose text is all in the catalogue. */
-const files = ["src/ui/views/teach", "src/ui/guide"].flatMap((folder) =>
-  readdirSync(folder).map((file) => `${folder}/${file}`),
-);
-const code = files.map((file) => readFileSync(file, "utf8")).join("\n");
-const formsOf = (entry: string | { readonly one: string; readonly other: string }): readonly string[] =>
-  typeof entry === "string" ? [entry] : [entry.one, entry.other];
+/** The rooms of the page whose text is all in the catalogue, and the part of it that each room speaks. */
+const ROOMS: Readonly<Record<string, readonly string[]>> = {
+  teach: ["src/ui/views/teach"],
+  guide: ["src/ui/guide"],
+  glossary: ["src/ui/views/teach/Glossary.svelte"],
+};
+
+const filesOf = (place: string): readonly string[] =>
+  /\.(ts|svelte)$/.test(place)
+    ? [place]
+    : readdirSync(place, { recursive: true, encoding: "utf8" })
+        .map((file) => join(place, file))
+        .filter((file) => /\.(ts|svelte)$/.test(file))
+        // A view's name and its sentence belong to the bar at the top, which has no part yet.
+        .filter((file) => !/views\/\w+\/index\.ts$/.test(file));
+const textsOf = async (part: string, language: string): Promise<Texts> =>
+  ((await import(`../../../src/ui/words/${part}/${language}.ts`)) as { texts: Texts }).texts;
+const formsOf = (entry: Entry | undefined): readonly string[] =>
+  entry === undefined ? [] : typeof entry === "string" ? [entry] : [entry.one, entry.other];
 const places = (text: string): readonly string[] =>
   [...text.matchAll(/\{(\w+)\}/g)].map(([, name = ""]) => name).sort();
+const escaped = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
-describe("the catalogue", () => {
-  const keys = Object.keys(CATALOGUES.en) as (keyof typeof CATALOGUES.en)[];
+/** Keys that a file puts together: `nav.${page}` stands for all that begin with `nav.`. */
+const patterns = (code: string): readonly RegExp[] =>
+  [...code.matchAll(/`((?:\w+\.)+)\$\{[^}]*\}(\.\w+)?`/g)].map(
+    ([, from = "", to = ""]) => new RegExp(`^${escaped(from)}[^.]+${escaped(to)}$`),
+  );
 
-  it("has the same keys in every language, none empty, with the same places", () => {
-    for (const language of SPOKEN) {
-      const catalogue = CATALOGUES[language];
-      expect(Object.keys(catalogue).sort()).toEqual([...keys].sort());
+/** What a component says itself instead of asking the catalogue: text between tags, and attributes that are read or heard. */
+function strayIn(file: string): readonly string[] {
+  if (!file.endsWith(".svelte")) return [];
+  const markup = readFileSync(file, "utf8").replace(
+    /<script[\s\S]*?<\/script>|<style[\s\S]*?<\/style>|<!--[\s\S]*?-->/g,
+    "",
+  );
+  const bare = markup.replace(/\{(?:[^{}]|\{(?:[^{}]|\{[^{}]*\})*\})*\}/g, "");
+  const between = [...bare.matchAll(/>([^<>]*[A-Za-z]{3,}[^<>]*)</g)].map(([, words = ""]) => words.trim());
+  const attributes = [
+    ...markup.matchAll(/\s(?:aria-label|aria-valuetext|title|alt|placeholder|label|what)="([^"]*)"/g),
+  ]
+    .map(([, words = ""]) => words.replaceAll(/\{[^}]*\}/g, ""))
+    .filter((words) => /[A-Za-z]{2,}/.test(words));
+  return [...between, ...attributes].map((words) => `${file}: ${words}`);
+}
+
+/** Sentences in the code of a room: its messages belong into the catalogue too. What is thrown is for whoever mends it. */
+function saidIn(file: string): readonly string[] {
+  const source = readFileSync(file, "utf8");
+  const script = file.endsWith(".svelte") ? (/<script[\s\S]*?<\/script>/.exec(source)?.[0] ?? "") : source;
+  const code = script
+    .replaceAll(/\/\*[\s\S]*?\*\/|(?<!:)\/\/.*$/gm, "")
+    .replaceAll(/throw new \w+\([\s\S]*?\);/g, "");
+  return [...code.matchAll(/(["`])((?:(?!\1)[^\\\n])*)\1/g)]
+    .map(([, , words = ""]) => words.replaceAll(/\$\{[^}]*\}/g, "…"))
+    .filter((words) => /[A-Za-z]{2,}[,.]? [A-Za-z‘]{2,}/.test(words))
+    .map((words) => `${file}: ${words}`);
+}
+
+describe.each(Object.entries(ROOMS))("the part ‘%s’ of the catalogue", (part, rooms) => {
+  const files = rooms.flatMap(filesOf);
+  const code = files.map((file) => readFileSync(file, "utf8")).join("\n");
+
+  it("has the same keys in every language, none empty, with the same places", async () => {
+    const english = await textsOf(part, "en");
+    const keys = Object.keys(english);
+    for (const language of LANGUAGES) {
+      const texts = await textsOf(part, language);
+      expect(Object.keys(texts).sort()).toEqual([...keys].sort());
       for (const key of keys) {
-        const forms = formsOf(catalogue[key]);
-        for (const form of forms) expect(form.trim(), `${language} ${key}`).not.toBe("");
-        const wanted = formsOf(CATALOGUES.en[key]).at(-1) ?? "";
-        expect(places(forms.at(-1) ?? ""), `${language} ${key}`).toEqual(places(wanted));
+        for (const form of formsOf(texts[key])) expect(form.trim(), `${language} ${key}`).not.toBe("");
+        expect(places(formsOf(texts[key]).at(-1) ?? ""), `${language} ${key}`).toEqual(
+          places(formsOf(english[key]).at(-1) ?? ""),
+        );
       }
     }
   });
 
-  it("has no key that nothing uses", () => {
-    // Keys that are put together from a part: those of the pages, and of the guide's steps.
-    const steps = STEPS.flatMap(({ key }) => [`guide.aim.${key}`, `guide.do.${key}`]);
+  it("has no key that nothing uses", async () => {
+    // `termsIn` goes through all words of the trade.
+    const composed = patterns(code);
     const used = (key: string): boolean =>
-      code.includes(`"${key}"`) ||
-      (key.startsWith("nav.") && code.includes("`nav.${page}`")) ||
-      steps.includes(key);
-    expect(keys.filter((key) => !used(key))).toEqual([]);
+      code.includes(`"${key}"`) || code.includes("termsIn(") || composed.some((pattern) => pattern.test(key));
+    expect(Object.keys(await textsOf(part, "en")).filter((key) => !used(key))).toEqual([]);
   });
 
-  it("has every word that a part of Teach, or the guide, says", () => {
-    // What stands between tags of a component is text; all of it comes from the catalogue.
-    const stray = files
-      .filter((file) => file.endsWith(".svelte"))
-      .flatMap((file) => {
-        const text = readFileSync(file, "utf8");
-        const markup = text.replace(/<script[\s\S]*?<\/script>|<style[\s\S]*?<\/style>|<!--[\s\S]*?-->/g, "");
-        const bare = markup.replace(/\{(?:[^{}]|\{(?:[^{}]|\{[^{}]*\})*\})*\}/g, "");
-        return [...bare.matchAll(/>([^<>]*[A-Za-z]{3,}[^<>]*)</g)].map(
-          ([, words = ""]) => `${file}: ${words.trim()}`,
-        );
-      });
-    expect(stray).toEqual([]);
+  it("has every word that its rooms say", () => {
+    expect(files.length).toBeGreaterThan(0);
+    expect(files.flatMap(strayIn)).toEqual([]);
+    expect(files.flatMap(saidIn)).toEqual([]);
   });
+});
+
+it("every part of the catalogue has its rooms here", () => {
+  const parts = readdirSync("src/ui/words").filter((one) => one !== "base");
+  expect(parts.sort()).toEqual(Object.keys(ROOMS).sort());
+});
+
+it("the steps of the guide each have an aim and what to do", async () => {
+  const keys = Object.keys(await textsOf("guide", "en"));
+  const wanted = STEPS.flatMap(({ key }) => [`aim.${key}`, `do.${key}`]);
+  expect(keys.filter((key) => /^(aim|do)\./.test(key)).sort()).toEqual(wanted.sort());
+});
+
+describe("a speaker", () => {
+  const english = {
+    hello: "{name}, good day",
+    tries: { one: "{count} try", other: "{count} tries" },
+  } as const;
+  const german = {
+    hello: "Guten Tag, {name}",
+    tries: { one: "{count} Versuch", other: "{count} Versuche" },
+  };
 
   it("tells numbers in the language's own way", () => {
-    const [en, de] = [new Speaker("en"), new Speaker("de")];
+    const [en, de] = [new Speaker<typeof english>(english, "en"), new Speaker<typeof english>(german, "de")];
     expect(en.number(-1234.5, 1)).toBe("\u22121234.5");
     expect(de.number(-1234.5, 1)).toBe("\u22121234,5");
     expect(de.number(-0.001, 2)).toBe("0,00");
     expect(de.quantity(2, "g", 1)).toBe("2,0\u202fg");
     expect(() => de.number(NaN, 1)).toThrow();
-    expect([1, 2].map((count) => en.tell("exercise.tries", { count }))).toEqual(["1 try", "2 tries"]);
-    expect([1, 2].map((count) => de.tell("exercise.tries", { count }))).toEqual(["1 Versuch", "2 Versuche"]);
+    expect([1, 2].map((count) => en.tell("tries", { count }))).toEqual(["1 try", "2 tries"]);
+    expect([1, 2].map((count) => de.tell("tries", { count }))).toEqual(["1 Versuch", "2 Versuche"]);
+  });
+
+  it("tells English until the other language is there; one that does not come is asked for again", async () => {
+    let asked = 0;
+    const part = new Part<typeof english>(english, {
+      de: () => {
+        asked += 1;
+        return asked === 1 ? Promise.reject(new Error("no network")) : Promise.resolve({ texts: german });
+      },
+    });
+    expect(part.in("en").tell("hello", { name: "Ada" })).toBe("Ada, good day");
+    expect(asked).toBe(0);
+    const early = part.in("de");
+    expect([early.language, early.tell("hello", { name: "Ada" })]).toEqual(["en", "Ada, good day"]);
+    await expect(part.ready("de")).rejects.toThrow("no network");
+    await part.ready("de");
+    const late = part.in("de");
+    expect([late.language, late.tell("hello", { name: "Ada" })]).toEqual(["de", "Guten Tag, Ada"]);
+    await part.ready("de");
+    expect(asked).toBe(2);
   });
 });
 
-it("the words of the trade stand once each, with a meaning, and no word is its own twin", () => {
-  for (const language of SPOKEN) {
-    const terms = GLOSSARY[language];
+it("the words of the trade stand once each, with a meaning, and no word is its own twin", async () => {
+  await GLOSSARY.ready("de");
+  for (const language of LANGUAGES) {
+    const terms = termsIn(language);
     expect(terms.length).toBeGreaterThanOrEqual(25);
     expect(new Set(terms.map(({ word }) => word)).size).toBe(terms.length);
     for (const { word, also, means } of terms) {

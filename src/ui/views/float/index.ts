@@ -9,5 +9,5 @@ export const float: View = {
   answers: "How does the bait lie in still water, and how does it rise or sink when it is let go?",
   keys: [{ keys: "u", does: "in ‘Float’: push the bait under and let it go" }],
   load: () => both(import("./Main.svelte"), import("./Side.svelte")),
-  session: tubSession,
+  clock: (app) => tubSession(app).player,
 };

@@ -12,5 +12,5 @@ export const swim: View = {
     { keys: "Shift z", does: "more seconds on strip and curves" },
   ],
   load: () => both(import("./Main.svelte"), import("./Side.svelte")),
-  session: (app) => swimOf(app).session,
+  clock: (app) => swimOf(app).session.player,
 };

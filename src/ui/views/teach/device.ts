@@ -1,21 +1,18 @@
 import { z } from "zod";
 import type { LessonResult } from "../../../lesson";
-import type { SpokenLanguage } from "../../words";
 
-/** What of Teach stays on this device, in the browser's own storage: language, student, and what was done in each lesson. */
+/** What of Teach stays on this device, in the browser's own storage: student, and what was done in each lesson. */
 export interface Kept {
-  readonly language: SpokenLanguage | null;
   readonly group: string;
   readonly name: string;
   readonly done: readonly LessonResult[];
 }
 
 const KEY = "trimwright/teach";
-const NOTHING: Kept = { language: null, group: "", name: "", done: [] };
+const NOTHING: Kept = { group: "", name: "", done: [] };
 
 const finite = z.number().min(-1e12).max(1e12);
 const schema = z.object({
-  language: z.enum(["en", "de"]).nullable(),
   group: z.string().max(60),
   name: z.string().max(60),
   done: z
@@ -40,10 +37,6 @@ export function readDevice(): Kept {
     return NOTHING;
   }
 }
-
-/** The language that was chosen in Teach; before that, the browser's. */
-export const spokenOnDevice = (): SpokenLanguage =>
-  readDevice().language ?? (navigator.language.startsWith("de") ? "de" : "en");
 
 export function writeDevice(kept: Kept): void {
   try {

@@ -32,7 +32,7 @@ export class Forces {
 
   constructor(app: App) {
     this.app = app;
-    this.slot = new RunSlot(app.runs, "free body", () => this.player.time);
+    this.slot = new RunSlot(app.runs, "free-body", () => this.player.time);
   }
 
   /** The lesson that was open last; null: none. */

@@ -1,7 +1,7 @@
 import { inLanguage, readFormula, saidOf, toleranceOf } from "../../../lesson";
 import type { Lesson, Outcome } from "../../../lesson";
 import type { Block, ClassPaper } from "../../../sheet";
-import type { Speaker } from "../../words";
+import type { Speaker } from "../../words/teach";
 import type { Sheet } from "./sheets";
 import { happensText, literalIn, namedIn, numberOf, told } from "./telling";
 
@@ -43,10 +43,16 @@ export function worksheets(lesson: Lesson, sheets: readonly Sheet[], words: Spea
   const { exercise, prediction } = lesson;
   const title = inLanguage(lesson.title, words.language);
   return sheets.map(({ student, outcome }) => {
+    const arrow = prediction.kind === "arrow";
     const asked: Block[] =
       prediction.kind === "choose"
         ? [{ kind: "ticks", words: prediction.options.map(({ says }) => told(lesson, says, outcome, words)) }]
-        : [];
+        : [
+            ...(arrow
+              ? ([{ kind: "text", words: words.tell("sheet.arrow") }, { kind: "arrow" }] as const)
+              : []),
+            { kind: "number", words: words.tell("sheet.guess"), unit: prediction.unit },
+          ];
     return {
       name: title,
       part: words.tell("sheet.worksheet"),
@@ -60,15 +66,15 @@ export function worksheets(lesson: Lesson, sheets: readonly Sheet[], words: Spea
         },
         { kind: "title", words: title },
         { kind: "text", words: told(lesson, lesson.question, outcome, words) },
-        ...asked,
         { kind: "text", words: words.tell("sheet.predict") },
-        { kind: "lines", count: 3 },
+        ...asked,
+        { kind: "lines", count: arrow ? 2 : 3 },
         { kind: "text", words: words.tell("sheet.seen") },
         { kind: "lines", count: 3 },
         { kind: "heading", words: words.tell("lesson.exercise") },
         { kind: "text", words: told(lesson, exercise.ask, outcome, words) },
         { kind: "text", words: words.tell("sheet.work") },
-        { kind: "lines", count: 9 },
+        { kind: "lines", count: arrow ? 6 : prediction.kind === "number" ? 8 : 9 },
         { kind: "number", words: words.tell("sheet.answer"), unit: exercise.unit },
       ],
     };

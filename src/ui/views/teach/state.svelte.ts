@@ -3,17 +3,17 @@ import { RESULTS_FORMAT, RESULTS_VERSION } from "../../../lesson";
 import type { Lesson, LessonResult, Results, Student } from "../../../lesson";
 import { faultText, keptWith, oneOf } from "../../state";
 import type { App } from "../../state";
-import { Speaker } from "../../words";
-import type { SpokenLanguage } from "../../words";
+import { TEACH } from "../../words/teach";
+import type { Language } from "../../words/base";
 import { loadLessons } from "./collection";
 import type { Loaded } from "./collection";
-import { readDevice, spokenOnDevice, writeDevice } from "./device";
+import { readDevice, writeDevice } from "./device";
 import { Play } from "./play.svelte";
 
 export const PAGES = ["lessons", "forces", "teacher", "class", "editor", "glossary"] as const;
 export type Page = (typeof PAGES)[number];
 
-/** Everything that the view Teach holds: lessons, language, who learns, and what was done on this device. */
+/** Everything that the view Teach holds: lessons, who learns, and what was done on this device. */
 export class Teach {
   readonly app: App;
   page = $state<Page>("lessons");
@@ -21,7 +21,6 @@ export class Teach {
   open = $state.raw<string | null>(null);
   loaded = $state.raw<Loaded | null>(null);
   failure = $state.raw<string | null>(null);
-  language = $state<SpokenLanguage>("en");
   group = $state("");
   name = $state("");
   done = $state.raw<readonly LessonResult[]>([]);
@@ -35,7 +34,6 @@ export class Teach {
   constructor(app: App) {
     this.app = app;
     const { group, name, done } = readDevice();
-    this.language = spokenOnDevice();
     this.group = group;
     this.name = name;
     this.done = done;
@@ -44,7 +42,11 @@ export class Teach {
     void this.load();
   }
 
-  readonly words = $derived(new Speaker(this.language));
+  readonly words = $derived.by(() => TEACH.in(this.app.prefs.language));
+  /** The language that is read now. */
+  get language(): Language {
+    return this.words.language;
+  }
 
   async load(): Promise<void> {
     try {
@@ -84,11 +86,6 @@ export class Teach {
       return made;
     });
   });
-
-  speak(language: SpokenLanguage): void {
-    this.language = language;
-    this.#keep();
-  }
 
   /** Other numbers for another student: what was done with the earlier ones is theirs. */
   signIn(group: string, name: string): void {
@@ -138,8 +135,8 @@ export class Teach {
   );
 
   #keep(): void {
-    const { language, group, name, done } = this;
-    writeDevice({ language, group, name, done });
+    const { group, name, done } = this;
+    writeDevice({ group, name, done });
   }
 }
 

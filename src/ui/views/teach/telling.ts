@@ -1,6 +1,6 @@
 import { filled, inLanguage, optionOf, readFormula, saidOf, texOf } from "../../../lesson";
 import type { Lesson, LessonWords, Outcome, Values } from "../../../lesson";
-import type { Speaker } from "../../words";
+import type { Speaker } from "../../words/teach";
 
 interface Shown {
   readonly unit: string;

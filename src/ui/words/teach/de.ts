@@ -1,8 +1,7 @@
-import type { Catalogue } from "./catalogue";
+import type { Translated } from "../base";
+import type { texts as en } from "./en";
 
-/** All text of the view Teach and of the guided first run in German. The page around them is English: so are the names of its buttons. */
-export const de: Catalogue = {
-  "language.name": "Deutsch",
+export const texts: Translated<typeof en> = {
   "nav.label": "Teile von Lernen",
   "nav.lessons": "Lektionen",
   "nav.forces": "Kräfte am Köder",
@@ -161,6 +160,8 @@ export const de: Catalogue = {
   "sheet.name": "Name: {name}",
   "sheet.group": "Klasse: {group}",
   "sheet.predict": "Bevor du es siehst: Was meinst du, und warum?",
+  "sheet.arrow": "Zeichne den Pfeil, von der Mitte des Köders aus:",
+  "sheet.guess": "Ich denke, es ist:",
   "sheet.seen": "Was ist geschehen?",
   "sheet.work": "Dein Weg:",
   "sheet.answer": "Antwort:",
@@ -231,30 +232,4 @@ export const de: Catalogue = {
   "glossary.also": "auch: {words}",
   "glossary.search": "Ein Wort suchen",
   "glossary.none": "Ein solches Wort ist hier nicht.",
-  "guide.label": "Begleiter",
-  "guide.goal": "In zwei Minuten schwimmt dein eigener Köder mit {net} Auftrieb und hängt {trim} Nase tief.",
-  "guide.step": "Schritt {step} von {all}.",
-  "guide.way": "Der Weg dorthin: drücke „{name}“.",
-  "guide.wait": "Einen Moment: die Seite rechnet noch.",
-  "guide.show": "Zeig mir, wo",
-  "guide.leave": "Begleiter verlassen",
-  "guide.close": "Begleiter schließen",
-  "guide.aim.made": "Beginne einen eigenen Köder.",
-  "guide.do.made": "Alle Antworten stehen schon da: drücke „Make this bait“.",
-  "guide.aim.floats": "Sag, was er tun soll: schwimmen.",
-  "guide.do.floats": "Drücke „floats“.",
-  "guide.aim.net": "Sag, wie stark: das Wasser soll ihn mit {net} heben.",
-  "guide.do.net": "Tippe {net} in „by weight“ und drücke die Eingabetaste.",
-  "guide.aim.down": "Sag, wie er hängen soll: Nase tief.",
-  "guide.do.down": "Drücke „nose-down“.",
-  "guide.aim.trim": "Sag, wie weit: {trim}.",
-  "guide.do.trim": "Tippe {trim} in „Nose down by“ und drücke die Eingabetaste.",
-  "guide.aim.box": "Er braucht Gewichte zur Auswahl.",
-  "guide.do.box": "Drücke „Put weights of usual sizes in“.",
-  "guide.aim.plan": "Der Plan sagt, welche Gewichte, und wohin die Löcher kommen.",
-  "guide.do.plan": "Drücke „Take this plan“.",
-  "guide.aim.float": "Nun sieh ihn im Wasser.",
-  "guide.do.float": "Drücke „Float“.",
-  "guide.end": "Dein eigener Köder schwimmt mit {net} Auftrieb und hängt {trim} Nase tief.",
-  "guide.after": "Ändere eine Zahl und sieh, was geschieht. Rückgängig nimmt jeden Schritt zurück.",
 };

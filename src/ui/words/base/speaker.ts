@@ -1,33 +1,30 @@
-import type { Catalogue, Given, Key } from "./catalogue";
-import { de } from "./de";
-import { en } from "./en";
+import type { Entry, Given, Texts, Translated } from "./catalogue";
 
-export type { Key } from "./catalogue";
-
-/**
- * All text of a view in one catalogue, with typed keys and typed places: a key that does not exist, or a place that is not
- * filled, is an error of types. Plurals and numbers follow the language by the browser's own `Intl`. A module of our own:
- * a library that writes its modules at build time would have to run before types, lint and tests each time.
- */
-export const CATALOGUES = { en, de } as const satisfies Readonly<Record<string, Catalogue>>;
-export type SpokenLanguage = keyof typeof CATALOGUES;
-export const SPOKEN: readonly SpokenLanguage[] = ["en", "de"];
+export const LANGUAGES = ["en", "de"] as const;
+export type Language = (typeof LANGUAGES)[number];
+/** Each language by its own name: whoever looks for it reads it. */
+export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: "English", de: "Deutsch" };
 
 const GAP = "\u202f";
 
-/** Tells texts and numbers in one language. */
-export class Speaker {
+/** Tells texts and numbers in one language. Plurals and numbers follow the language by the browser's own `Intl`. */
+export class Speaker<T extends Texts> {
+  readonly #texts: Translated<T>;
   readonly #plural: Intl.PluralRules;
   /** One for each count of decimals: to make one takes longer than to use it a hundred times. */
   readonly #formats = new Map<number, Intl.NumberFormat>();
 
-  constructor(readonly language: SpokenLanguage) {
+  constructor(
+    texts: Translated<T>,
+    readonly language: Language,
+  ) {
+    this.#texts = texts;
     this.#plural = new Intl.PluralRules(language);
   }
 
   /** The text of a key with its places filled. A place named `count` decides the plural form. */
-  tell<K extends Key>(key: K, ...[places]: Given<K>): string {
-    const entry: Catalogue[Key] = CATALOGUES[this.language][key];
+  tell<K extends keyof T>(key: K, ...[places]: Given<T[K]>): string {
+    const entry: Entry = this.#texts[key];
     const given: Readonly<Record<string, string | number>> = places ?? {};
     const form =
       typeof entry === "string"
@@ -61,5 +58,10 @@ export class Speaker {
   /** "name by name": the last one with the language's own word. */
   list(items: readonly string[]): string {
     return new Intl.ListFormat(this.language, { type: "conjunction" }).format(items);
+  }
+
+  /** A point of time as a day and an hour, ms since 1970. */
+  moment(ms: number): string {
+    return new Intl.DateTimeFormat(this.language, { dateStyle: "medium", timeStyle: "short" }).format(ms);
   }
 }

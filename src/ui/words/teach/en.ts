@@ -1,9 +1,8 @@
 /**
- * All text of the view Teach and of the guided first run in English. A key stands for one text; what stands in {braces} is filled in. Where a number
+ * All text of the view Teach in English. A key stands for one text; what stands in {braces} is filled in. Where a number
  * decides the form, the text has one form for each case that the language knows (Unicode CLDR plural rules).
  */
-export const en = {
-  "language.name": "English",
+export const texts = {
   "nav.label": "Parts of Teach",
   "nav.lessons": "Lessons",
   "nav.forces": "Forces on the bait",
@@ -160,6 +159,8 @@ export const en = {
   "sheet.name": "Name: {name}",
   "sheet.group": "Class: {group}",
   "sheet.predict": "Before you see it: what do you think, and why?",
+  "sheet.arrow": "Draw the arrow, from the middle of the bait:",
+  "sheet.guess": "I think it is:",
   "sheet.seen": "What happened?",
   "sheet.work": "Your way:",
   "sheet.answer": "Answer:",
@@ -228,30 +229,4 @@ export const en = {
   "glossary.also": "also: {words}",
   "glossary.search": "Find a word",
   "glossary.none": "No word like this is here.",
-  "guide.label": "Guide",
-  "guide.goal": "In two minutes your own bait floats by {net} and hangs nose-down by {trim}.",
-  "guide.step": "Step {step} of {all}.",
-  "guide.way": "The way there: press “{name}”.",
-  "guide.wait": "A moment: the page is still at work.",
-  "guide.show": "Show me where",
-  "guide.leave": "Leave the guide",
-  "guide.close": "Close the guide",
-  "guide.aim.made": "Begin a bait of your own.",
-  "guide.do.made": "All answers are there already: press “Make this bait”.",
-  "guide.aim.floats": "Say what it shall do: float.",
-  "guide.do.floats": "Press “floats”.",
-  "guide.aim.net": "Say by how much: the water shall lift it with {net}.",
-  "guide.do.net": "Type {net} into “by weight”, and press Enter.",
-  "guide.aim.down": "Say how it shall hang: nose-down.",
-  "guide.do.down": "Press “nose-down”.",
-  "guide.aim.trim": "Say how far: {trim}.",
-  "guide.do.trim": "Type {trim} into “Nose down by”, and press Enter.",
-  "guide.aim.box": "It needs weights to choose from.",
-  "guide.do.box": "Press “Put weights of usual sizes in”.",
-  "guide.aim.plan": "The plan says which weights, and where the holes go.",
-  "guide.do.plan": "Press “Take this plan”.",
-  "guide.aim.float": "Now see it in the water.",
-  "guide.do.float": "Press “Float”.",
-  "guide.end": "Your own bait floats by {net} and hangs nose-down by {trim}.",
-  "guide.after": "Change any number and see what it does. Undo takes every step back.",
 } as const;

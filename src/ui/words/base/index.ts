@@ -1,0 +1,9 @@
+/**
+ * All text of the page in one catalogue, part by part, with typed keys and typed places: a key that does not exist, or a
+ * place that is not filled, is an error of types. A module of our own: a library that writes its modules at build time
+ * would have to run before types, lint and tests each time.
+ */
+export type { Entry, Texts, Translated } from "./catalogue";
+export { Part } from "./part.svelte";
+export { LANGUAGE_NAMES, LANGUAGES, Speaker } from "./speaker";
+export type { Language } from "./speaker";

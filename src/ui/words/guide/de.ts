@@ -1,0 +1,31 @@
+import type { Translated } from "../base";
+import type { texts as en } from "./en";
+
+export const texts: Translated<typeof en> = {
+  label: "Begleiter",
+  goal: "In zwei Minuten schwimmt dein eigener Köder mit {net} Auftrieb und hängt {trim} Nase tief.",
+  step: "Schritt {step} von {all}.",
+  way: "Der Weg dorthin: drücke „{name}“.",
+  wait: "Einen Moment: die Seite rechnet noch.",
+  show: "Zeig mir, wo",
+  leave: "Begleiter verlassen",
+  close: "Begleiter schließen",
+  "aim.made": "Beginne einen eigenen Köder.",
+  "do.made": "Alle Antworten stehen schon da: drücke „Make this bait“.",
+  "aim.floats": "Sag, was er tun soll: schwimmen.",
+  "do.floats": "Drücke „floats“.",
+  "aim.net": "Sag, wie stark: das Wasser soll ihn mit {net} heben.",
+  "do.net": "Tippe {net} in „by weight“ und drücke die Eingabetaste.",
+  "aim.down": "Sag, wie er hängen soll: Nase tief.",
+  "do.down": "Drücke „nose-down“.",
+  "aim.trim": "Sag, wie weit: {trim}.",
+  "do.trim": "Tippe {trim} in „Nose down by“ und drücke die Eingabetaste.",
+  "aim.box": "Er braucht Gewichte zur Auswahl.",
+  "do.box": "Drücke „Put weights of usual sizes in“.",
+  "aim.plan": "Der Plan sagt, welche Gewichte, und wohin die Löcher kommen.",
+  "do.plan": "Drücke „Take this plan“.",
+  "aim.float": "Nun sieh ihn im Wasser.",
+  "do.float": "Drücke „Float“.",
+  end: "Dein eigener Köder schwimmt mit {net} Auftrieb und hängt {trim} Nase tief.",
+  after: "Ändere eine Zahl und sieh, was geschieht. Rückgängig nimmt jeden Schritt zurück.",
+};
