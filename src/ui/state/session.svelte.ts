@@ -4,7 +4,7 @@ import type { Snapshot } from "../../model/motion";
 import type { ModelClient, RunJob, Tub } from "../../runner";
 import { Player } from "../stage";
 import type { Compare } from "./compare.svelte";
-import { atRest } from "./rest";
+import { Pace } from "./rest";
 import { RunSlot } from "./runs.svelte";
 import { Trace } from "./trace";
 import type { Worked, Workspace } from "./workspace.svelte";
@@ -33,6 +33,7 @@ export class Session {
   #made: { readonly worked: Worked; readonly tub: Tub } | null = null;
   #lineage = -1;
   #first = true;
+  readonly #pace = new Pace();
 
   /** `calm`: nothing starts to move by itself. */
   constructor(kind: "tub" | "swim", client: ModelClient, work: Workspace, compare: Compare, calm: boolean) {
@@ -102,15 +103,10 @@ export class Session {
       if (!this.#calm) this.player.play();
       return undefined;
     }
-    const start = (): void => {
+    return this.#pace.start(() => {
       this.#made = { worked, tub };
-      void this.run.record(this.#job(worked, tub), worked);
-    };
-    if (this.run.shown === null) {
-      start();
-      return undefined;
-    }
-    return atRest(start);
+      return this.run.record(this.#job(worked, tub), worked);
+    });
   }
 
   /** Starts the same run again, after a fault. */

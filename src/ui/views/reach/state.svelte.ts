@@ -3,7 +3,7 @@ import type { Scenario } from "../../../document";
 import type { Calibration } from "../../../model/tow";
 import { ModelClient, REACH_PATHS, variableOf, withVariable } from "../../../runner";
 import type { MeasuredDepth, ReachCell, ReachMapJob, ReachVariable } from "../../../runner";
-import { atRest, faultText, keptWith, oneOf, retrieveSpeed } from "../../state";
+import { atRest, faultText, keptWith, oneOf, Pace, retrieveSpeed } from "../../state";
 import type { App } from "../../state";
 import { formOf, variablesOf, wantedInput } from "./variables";
 import { ANGLES, fieldOf, speedsOf } from "./which";
@@ -74,6 +74,7 @@ export class ReachState {
   calibrating = $state(false);
   #lineage = -1;
   #turn = 0;
+  readonly #pace = new Pace();
 
   constructor(app: App, client = new ModelClient({ workers: WORKERS })) {
     this.#app = app;
@@ -196,6 +197,7 @@ export class ReachState {
   }
 
   goOn(): void {
+    this.#pace.start(() => this.#here(this.scenario, this.speed));
     void this.#work(this.scenario, this.speed, this.across, this.up);
   }
 
@@ -250,6 +252,11 @@ export class ReachState {
       this.curvesStale = variablesOf(scenario);
       return atRest(() => void this.#work(scenario, speed, across, up), untrack(() => this.now) !== null);
     });
+    // The depth of the present tow alone takes no time worth waiting for.
+    $effect(() => {
+      const { scenario, speed } = this;
+      return untrack(() => this.#pace.start(() => this.#here(scenario, speed)));
+    });
     $effect(() => {
       const { scenario, speed, mark } = this;
       void this.#look(scenario, speed, mark);
@@ -290,12 +297,6 @@ export class ReachState {
     this.failure = null;
     const plain: ReachMapJob = { scenario, speed, vary: [], bands: false, whole: false };
     try {
-      const here = await this.#client.map({ ...plain, bands: true, whole: true }, "now");
-      if (here === null || !current()) return;
-      this.now = here[0] ?? null;
-      this.nowOf = { scenario, speed };
-      this.nowStale = false;
-
       if (scenario.bait.bib !== undefined) {
         const asked = scenario.target?.speed_m_s ?? speed;
         const speeds = speedsOf(asked);
@@ -327,6 +328,20 @@ export class ReachState {
       if (!current()) return;
       this.failure = faultText(fault);
       this.progress = null;
+    }
+  }
+
+  async #here(scenario: Scenario, speed: number): Promise<void> {
+    const lineage = this.#lineage;
+    try {
+      const job: ReachMapJob = { scenario, speed, vary: [], bands: true, whole: true };
+      const here = await this.#client.map(job, "now");
+      if (here === null || lineage !== this.#lineage) return;
+      this.now = here[0] ?? null;
+      this.nowOf = { scenario, speed };
+      this.nowStale = scenario !== this.scenario || speed !== this.speed;
+    } catch (fault) {
+      this.failure = faultText(fault);
     }
   }
 
