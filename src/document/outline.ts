@@ -40,9 +40,10 @@ export function pointsOf(bait: ScenarioBait, key: CurveKey): CurvePoints {
   if (bait.widest !== undefined) return bait.widest;
   // Midway between the edges, at every station where one of them has a point.
   const stations = [...new Set([...bait.top, ...bait.bottom].map(([s]) => s))].sort((a, b) => a - b);
+  const middle = curveOf(bait, key);
   return stations.flatMap((s): CurvePoint[] => {
-    const [top, bottom] = [valueOn(bait, "top", s), valueOn(bait, "bottom", s)];
-    return top === null || bottom === null ? [] : [[s, tidy((top + bottom) / 2)]];
+    const z = middle(s);
+    return z === null ? [] : [[s, tidy(z)]];
   });
 }
 
@@ -50,23 +51,32 @@ export function pointsOf(bait: ScenarioBait, key: CurveKey): CurvePoints {
  * A curve's value at a station, by the model's own curves: monotone cubics in φ for the edges, straight lines in φ for the
  * exponents (docs/model.md §2). Null where the points make no curve, or off the bait.
  */
-export function valueOn(bait: ScenarioBait, key: CurveKey, station: number): number | null {
+export const valueOn = (bait: ScenarioBait, key: CurveKey, station: number): number | null =>
+  curveOf(bait, key)(station);
+
+/** The same for many stations of one curve. */
+function curveOf(bait: ScenarioBait, key: CurveKey): (station: number) => number | null {
   const L = bait.length_mm;
-  if (!(L > 0 && station >= 0 && station <= L)) return null;
+  const nowhere = (): null => null;
+  if (!(L > 0)) return nowhere;
   if (key === "widest" && bait.widest === undefined) {
-    const [top, bottom] = [valueOn(bait, "top", station), valueOn(bait, "bottom", station)];
-    return top === null || bottom === null ? null : (top + bottom) / 2;
+    const [above, below] = [curveOf(bait, "top"), curveOf(bait, "bottom")];
+    return (s) => {
+      const [top, bottom] = [above(s), below(s)];
+      return top === null || bottom === null ? null : (top + bottom) / 2;
+    };
   }
   const points = pointsOf(bait, key);
   const last = points.length - 1;
   const phis = points.map(([s], i) =>
     isExponent(key) ? phiOfStation(s, L) : i === 0 ? 0 : i === last ? Math.PI : phiOfStation(s, L),
   );
-  if (phis.some((phi, i) => i > 0 && !(phi > (phis[i - 1] ?? 0)))) return null;
+  if (phis.some((phi, i) => i > 0 && !(phi > (phis[i - 1] ?? 0)))) return nowhere;
   const values = points.map(([, v]) => v);
-  const phi = phiOfStation(station, L);
-  if (isExponent(key)) return piecewiseLinear(phis, values)(phi);
-  return points.length < 2 ? null : pchip(phis, values).at(phi);
+  if (!isExponent(key) && points.length < 2) return nowhere;
+  const line = isExponent(key) ? piecewiseLinear(phis, values) : pchip(phis, values);
+  const at = typeof line === "function" ? line : (phi: number): number => line.at(phi);
+  return (s) => (s >= 0 && s <= L ? at(phiOfStation(s, L)) : null);
 }
 
 export const hasCurve = ({ widest, roundover }: ScenarioBait, key: CurveKey): boolean =>

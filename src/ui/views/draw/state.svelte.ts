@@ -141,8 +141,10 @@ export class Board {
   }
 
   #heldOf(key: CurveKey): readonly number[] {
+    const picked = this.picked[key] ?? [];
+    if (picked.length === 0) return picked;
     const { length } = pointsOf(this.shown.bait, key);
-    return (this.picked[key] ?? []).filter((i) => i < length);
+    return picked.filter((i) => i < length);
   }
 
   #sameView(key: CurveKey): boolean {
