@@ -65,25 +65,36 @@ async function firstView(browser: Browser, address: string): Promise<{ number: n
   });
 }
 
+/** Views with sliders, and what is opened there first. With `named` a second slider, which changes the bait and needs no run. */
+const SLIDERS: readonly { readonly view: string; readonly opens?: string; readonly named?: string }[] = [
+  { view: "draw", opens: "Section" },
+  { view: "weigh" },
+  { view: "float", named: "Body density, slider" },
+  { view: "swim", named: "Body density, slider" },
+  { view: "reach", named: "Body density, slider" },
+];
+
 /** From a move of a slider to the painted number, in each view that has both. */
-async function sliders(browser: Browser, address: string, views: readonly string[]): Promise<void> {
-  for (const view of views)
-    await withPage(browser, address, async (page) => {
-      await page.goto(`./#${view}`);
-      await page.locator("main button, aside input").first().waitFor();
-      // What the view does as it opens (a run, a map, bands) is done then.
-      await page.waitForTimeout(5000);
-      const found = await moveSlider(page, MOVES);
-      if (found === null || found.times.length < MOVES) {
-        console.log(`slider to painted number, ${view.padEnd(21)}no slider changes a number each time`);
-        return;
-      }
-      const times = sorted(found.times);
-      const late = times[Math.ceil(0.95 * times.length) - 1] ?? NaN;
-      console.log(
-        `slider to painted number, ${view.padEnd(21)}${ms(late)} at p95 (asked 30 ms; median ${ms(middle(times))}; ${found.slider})`,
-      );
-    });
+async function sliders(browser: Browser, address: string): Promise<void> {
+  for (const { view, opens, named } of SLIDERS)
+    for (const one of named === undefined ? [null] : [null, named])
+      await withPage(browser, address, async (page) => {
+        await page.goto(`./#${view}`);
+        await page.locator("main button, aside input").first().waitFor();
+        if (opens !== undefined) await page.getByRole("button", { name: opens, exact: true }).click();
+        // What the view does as it opens (a run, a map, bands) is done then.
+        await page.waitForTimeout(5000);
+        const found = await moveSlider(page, MOVES, one);
+        if (found === null || found.times.length < MOVES) {
+          console.log(`slider to painted number, ${view.padEnd(21)}no slider changes a number each time`);
+          return;
+        }
+        const times = sorted(found.times);
+        const late = times[Math.ceil(0.95 * times.length) - 1] ?? NaN;
+        console.log(
+          `slider to painted number, ${view.padEnd(21)}${ms(late)} at p95 (asked 30 ms; median ${ms(middle(times))}; ${found.slider})`,
+        );
+      });
 }
 
 /** A page with nothing on it, from the same server: what the browser itself takes. */
@@ -162,7 +173,7 @@ await withBuiltPage(async (browser, address) => {
       `${label.padEnd(47)}${ms(middle(all))} (asked ${ms(asked)}; ${all.map(ms).join(", ")}); ratio to a blank page ${(middle(all) / empty).toFixed(1)}`,
     );
   console.log(`  a page with nothing on it                    ${ms(empty)}`);
-  await sliders(browser, address, ["draw", "weigh", "float", "swim", "reach"]);
+  await sliders(browser, address);
   const times = await maps(browser, address);
   console.log(
     `map of 25 × 12 on the page, two workers        ${ms(middle(times))} (asked 2000 ms; ${times.map(ms).join(", ")})`,

@@ -7,12 +7,13 @@ export interface SliderTimes {
 }
 
 /**
- * Unfolds the column of inputs, moves the first slider of it (else of the view) that changes a number, and waits each time until the changed number is painted: the
- * frame after the change has been drawn when the task that follows it begins. A move comes at any moment of a frame.
+ * Unfolds the column of inputs, moves the slider of that name, else the first slider of the column (else of the view) that
+ * changes a number, and waits each time until the changed number is painted: the frame after the change has been drawn when
+ * the task that follows it begins. A move comes at any moment of a frame.
  *
  * The script stands as text: what runs this file adds helpers to named functions, which a page does not have.
  */
-const MOVE_SLIDERS = `(async (moves) => {
+const MOVE_SLIDERS = `(async (moves, named) => {
   const numbers = () => [...document.querySelectorAll("button[aria-label$='Why?'], main output")]
     .map((one) => one.textContent).join("|");
   const painted = () => new Promise((then) => requestAnimationFrame(() => {
@@ -44,6 +45,7 @@ const MOVE_SLIDERS = `(async (moves) => {
   const of = (part) => [...document.querySelectorAll(part + " input[type=range]")];
   for (const slider of [...of("aside"), ...of("main")]) {
     if (slider.getClientRects().length === 0) continue;
+    if (named !== null && slider.getAttribute("aria-label") !== named) continue;
     if ((await changes(slider, 1, 400)) === null) continue;
     const times = [];
     for (let i = 0; i < moves; i++) {
@@ -57,5 +59,9 @@ const MOVE_SLIDERS = `(async (moves) => {
   return null;
 })`;
 
-export const moveSlider = (page: Page, moves: number): Promise<SliderTimes | null> =>
-  page.evaluate<SliderTimes | null>(`${MOVE_SLIDERS}(${String(moves)})`);
+export const moveSlider = (
+  page: Page,
+  moves: number,
+  named: string | null = null,
+): Promise<SliderTimes | null> =>
+  page.evaluate<SliderTimes | null>(`${MOVE_SLIDERS}(${String(moves)}, ${JSON.stringify(named)})`);
