@@ -1,10 +1,10 @@
 import { untrack } from "svelte";
 import type { Scenario } from "../../../document";
-import type { Calibration } from "../../../model/tow";
 import { ModelClient, REACH_PATHS, variableOf, withVariable } from "../../../runner";
 import type { MeasuredDepth, ReachCell, ReachMapJob, ReachVariable } from "../../../runner";
 import { atRest, faultText, keptWith, oneOf, Pace, retrieveSpeed } from "../../state";
 import type { App } from "../../state";
+import type { Asked, Calibrated, Mark } from "./types";
 import { formOf, variablesOf, wantedInput } from "./variables";
 import { ANGLES, fieldOf, speedsOf } from "./which";
 import type { AngleField } from "./which";
@@ -17,22 +17,6 @@ import {
   type SpeedLimit,
   speedLimitsOf,
 } from "./working";
-
-/** Values of the tow that differ from the document's: a design that is looked at and not yet taken. */
-export type Mark = Readonly<Partial<Record<ReachVariable, number>>>;
-
-/** A document and a speed that a tow was worked out for. */
-export interface Asked {
-  readonly scenario: Scenario;
-  /** m/s */
-  readonly speed: number;
-}
-
-/** A bib factor that was looked for, and what it was looked for with. */
-export interface Calibrated extends Pick<Scenario, "bait" | "tackle" | "water"> {
-  readonly measured: MeasuredDepth;
-  readonly found: Calibration;
-}
 
 /** Workers for maps and curves. Nearly every machine has two cores; the small cores of a phone gain nothing from more. */
 const WORKERS = 2;
