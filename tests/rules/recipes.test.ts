@@ -51,6 +51,8 @@ describe("DEVELOPERS.md", () => {
       "kernels.ts",
       "ForceKey",
       "types.ts",
+      "WATER_FORCES",
+      "legend.ts",
       "KERNELS",
       "models.ts",
       "anchors",
@@ -70,14 +72,12 @@ export function thread(situation: Situation, out: Wrench): void {
 }
 `;
 const RECORD = `
-  {
-    key: "thread",
+  thread: {
     letter: "Y",
     label: "Drag of the thread",
     colour: OKABE_ITO.black,
     formula: "−½ρ A |u| u",
     source: "made up for a test",
-    kernel: kernels.thread,
     viscous: true,
   },`;
 const ENTRY = `
@@ -109,7 +109,10 @@ describe("a made-up force, added by the recipe", () => {
     const kernels = "src/model/forces/kernels.ts";
     copy.write(kernels, `${readFileSync(copy.path(kernels), "utf8")}${KERNEL}`);
     copy.put("src/model/forces/types.ts", '"bib" | "hooks"', ' | "thread"');
-    copy.put("src/model/forces/models.ts", "kernel: kernels.hooks,\n    viscous: true,\n  },", RECORD);
+    const hooks =
+      'source: "wires as cylinders across the flow, ±50 % (common practice, no source)",\n    viscous: true,\n  },';
+    copy.put("src/model/forces/legend.ts", hooks, RECORD);
+    copy.put("src/model/forces/models.ts", "hooks: kernels.hooks,", "\n  thread: kernels.thread,");
     changed = await copy.program(ENTRY, "with.mjs");
   });
 

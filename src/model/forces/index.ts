@@ -24,5 +24,6 @@ export {
   totalWrench,
   towWrench,
 } from "./evaluator";
-export { FORCE_LEGEND, FORCES, VISCOUS } from "./models";
+export { FORCE_LEGEND, VISCOUS } from "./legend";
+export { FORCES } from "./models";
 export { flatPlate, type FlatPlate, joined, plateAt, type PlateForce } from "./plate";

@@ -148,6 +148,9 @@ export type Acceleration = [number, number, number];
 export type ForceKey =
   "weight" | "buoyancy" | "crossflow" | "axial" | "tail" | "bib" | "hooks" | "line" | "contact";
 
+/** Forces of the water, and weight; the others come from rooms of their own. */
+export type WaterForce = Exclude<ForceKey, "line" | "contact">;
+
 /** How a force is named and drawn. */
 export interface ForceLegend {
   readonly key: ForceKey;
