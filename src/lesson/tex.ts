@@ -31,8 +31,18 @@ export function texTrouble(tex: string): string | null {
 const rank = (term: Term): number =>
   term.is !== "pair" ? (term.is === "minus" ? 1.5 : 3) : term.sign === "/" ? 3 : term.sign === "*" ? 2 : 1;
 
-/** A formula as TeX; `name` says how a figure stands in it: by its symbol or by its number. */
+/**
+ * A formula as TeX; `name` says how a figure stands in it: by its symbol or by its number. A fraction within a fraction stands on
+ * one line with a slash: three storeys could not be read.
+ */
 export function texOf(term: Term, name: (name: string) => string, number: (text: string) => string): string {
+  let within = 0;
+  const part = (one: Term): string => {
+    within += 1;
+    const made = tex(one);
+    within -= 1;
+    return made;
+  };
   const tex = (one: Term): string => {
     switch (one.is) {
       case "number":
@@ -46,7 +56,9 @@ export function texOf(term: Term, name: (name: string) => string, number: (text:
           ? `\\sqrt{${tex(one.of)}}`
           : `\\${one.to === "atan" ? "arctan" : one.to}\\left(${tex(one.of)}\\right)`;
       case "pair":
-        if (one.sign === "/") return `\\frac{${tex(one.left)}}{${tex(one.right)}}`;
+        if (one.sign === "/" && within > 0)
+          return `${inside(one.left, 2)} / ${inside(one.right, one.right.is === "pair" ? 4 : 2)}`;
+        if (one.sign === "/") return `\\frac{${part(one.left)}}{${part(one.right)}}`;
         if (one.sign === "*") return `${inside(one.left, 2)} \\cdot ${inside(one.right, 2)}`;
         return `${tex(one.left)} ${one.sign} ${inside(one.right, one.sign === "-" ? 1.6 : 1.5)}`;
     }

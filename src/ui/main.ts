@@ -7,6 +7,7 @@ import App from "./App.svelte";
 import { startKept, Tabs } from "./kept";
 import { App as AppState } from "./state";
 import { FIRST_VIEW, VIEWS } from "./views";
+import { PAGE } from "./words/page";
 
 /** A storage of the browser, or null where it is forbidden or missing. */
 function storage(kind: "localStorage" | "sessionStorage"): Storage | null {
@@ -37,7 +38,7 @@ if (!parsed.ok)
 // The code of the view that opens comes while the bait is looked for. Where it does not come, the view says so.
 const opening = location.hash.replace(/^#/, "");
 const early = VIEWS.find((one) => one.key === opening) ?? VIEWS.find((one) => one.key === FIRST_VIEW);
-early?.load().catch(() => undefined);
+early?.load("en").catch(() => undefined);
 
 const local = storage("localStorage");
 const tab = storage("sessionStorage");
@@ -75,6 +76,8 @@ const app = new AppState({
 });
 app.baits.trouble = trouble;
 app.baits.told = told;
+// A page in another language has its texts from the start.
+await PAGE.ready(app.prefs.language).catch(() => undefined);
 mount(App, { target, props: { app } });
 
 // The worker that keeps the page's files. A browser gives none where the page is no secure context; while the page is being

@@ -14,9 +14,7 @@ import type { View } from "../view";
 
 export const inch: View = {
   key: "inch",
-  label: "Inch",
-  answers: "How long is the bait in inches?",
-  keys: [{ keys: "i", does: "nothing; it is made up" }],
+  keys: [{ keys: "i", does: "does.inch.none" }],
   load: () => both(import("./Main.svelte"), import("./Side.svelte")),
 };
 `;
@@ -129,6 +127,7 @@ import { flushSync, mount } from "svelte";
 import { parseScenario } from "./src/document";
 import { App } from "./src/ui/state";
 import { VIEWS } from "./src/ui/views";
+import { PAGE } from "./src/ui/words/page";
 import Page from "./Page.svelte";
 
 export function start(text: string, keeping: object) {
@@ -149,7 +148,7 @@ export function start(text: string, keeping: object) {
   mount(Page, { target: document.body, props: { app } });
   return app;
 }
-export const labels = () => VIEWS.map((one) => one.label);
+export const labels = () => VIEWS.map((one) => PAGE.in("en").tell("view." + one.key));
 export const flush = () => flushSync();
 `;
 type App = import("../../src/ui/state").App;
@@ -206,6 +205,17 @@ describe("a made-up view, added by the recipe", () => {
     copy.write("src/ui/views/inch/Side.svelte", SIDE);
     copy.put("src/ui/views/index.ts", 'import { float } from "./float";', '\nimport { inch } from "./inch";');
     copy.put("src/ui/views/index.ts", "readonly View[] = [draw, weigh", ", inch");
+    copy.put(
+      "src/ui/words/page/en.ts",
+      '"view.draw": "Draw",',
+      '"view.inch": "Inch", "answers.inch": "How long is the bait in inches?",',
+    );
+    copy.put(
+      "src/ui/words/page/de.ts",
+      '"view.draw": "Zeichnen",',
+      '"view.inch": "Zoll", "answers.inch": "Wie lang ist der Köder in Zoll?",',
+    );
+    copy.put("src/ui/words/windows/en.ts", '"does.play": "play or pause",', '"does.inch.none": "nothing",');
     copy.write("Page.svelte", PAGE);
     const script = await copy.bundle(ENTRY, "page.js", {
       platform: "browser",

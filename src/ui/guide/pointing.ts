@@ -23,7 +23,7 @@ export function pointAt(selectors: readonly string[]): Pointed | null {
     const element = shown(selector);
     if (element !== undefined) return { element, own: i === 0, name: wordsOf(element) };
   }
-  const close = over?.querySelector<HTMLElement>('button[aria-label="Close"]');
+  const close = over?.querySelector<HTMLElement>("button[data-close]");
   return close === null || close === undefined ? null : { element: close, own: false, name: wordsOf(close) };
 }
 

@@ -1,4 +1,6 @@
 import { tinykeys } from "tinykeys";
+import type { ViewKey } from "../words/page";
+import type { KeyHelp } from "../words/windows";
 
 /** One key and what it does; the same list is the help. */
 export interface KeyAction {
@@ -6,7 +8,8 @@ export interface KeyAction {
   readonly keys: readonly string[];
   /** As a person reads it. */
   readonly shown: string;
-  readonly does: string;
+  /** Its text in the window of keys; the key of a view: it opens that view. */
+  readonly does: KeyHelp | ViewKey;
   /** Works on a focused button, slider or link too (else those keep the key for themselves). */
   readonly anywhere?: boolean;
   /** Works while text is being typed too: a key that no text field has a use for. */

@@ -93,6 +93,12 @@ describe("a formula", () => {
     const read = readFormula("m * (1 - a / (b + 2))");
     if (!read.ok) throw new Error(read.why);
     expect(texOf(read.term, (name) => name, String)).toBe("m \\cdot \\left(1 - \\frac{a}{b + 2}\\right)");
+    // Within a fraction a slash stands for the next one, with the brackets that it then needs.
+    const nested = readFormula("sqrt(2 * a / 1000 / (b * (c / 4) / (d * 5)))");
+    if (!nested.ok) throw new Error(nested.why);
+    expect(texOf(nested.term, (name) => name, String)).toBe(
+      "\\sqrt{\\frac{2 \\cdot a / 1000}{b \\cdot c / 4 / \\left(d \\cdot 5\\right)}}",
+    );
     const speech = {
       plus: "plus",
       minus: "minus",

@@ -9,6 +9,19 @@ import { GLOSSARY, termsIn } from "../../../src/ui/words/glossary";
 /** The rooms of the page whose text is all in the catalogue, and the part of it that each room speaks. */
 const ROOMS: Readonly<Record<string, readonly string[]>> = {
   teach: ["src/ui/views/teach"],
+  page: [
+    "src/ui/App.svelte",
+    ...["Header", "HeaderMenu", "ViewTabs", "ViewFrame", "Welcome", "SkipLinks", "Kept", "NewRelease"],
+    ...["LateDialog", "Modal", "FileAsked", "Notice", "Spoken", "GuideSlot", "WhySlot"],
+    "src/ui/views/view.ts",
+    ...["draw", "weigh", "float", "swim", "reach", "make", "teach"].map(
+      (view) => `src/ui/views/${view}/index.ts`,
+    ),
+  ].map((place) => (place.includes("/") ? place : `src/ui/shell/${place}.svelte`)),
+  windows: ["KeysDialog", "ProblemsDialog", "OverwriteDialog", "LinkDialog", "ExamplesDialog"]
+    .map((name) => `src/ui/shell/${name}.svelte`)
+    .concat("src/ui/shell/keys.ts", "src/ui/shell/actions.ts"),
+  stage: ["src/ui/stage/Transport.svelte", "src/ui/stage/CameraControls.svelte"],
   guide: ["src/ui/guide"],
   glossary: ["src/ui/views/teach/Glossary.svelte"],
 };
@@ -18,9 +31,7 @@ const filesOf = (place: string): readonly string[] =>
     ? [place]
     : readdirSync(place, { recursive: true, encoding: "utf8" })
         .map((file) => join(place, file))
-        .filter((file) => /\.(ts|svelte)$/.test(file))
-        // A view's name and its sentence belong to the bar at the top, which has no part yet.
-        .filter((file) => !/views\/\w+\/index\.ts$/.test(file));
+        .filter((file) => /\.(ts|svelte)$/.test(file));
 const textsOf = async (part: string, language: string): Promise<Texts> =>
   ((await import(`../../../src/ui/words/${part}/${language}.ts`)) as { texts: Texts }).texts;
 const formsOf = (entry: Entry | undefined): readonly string[] =>
@@ -30,6 +41,10 @@ const places = (text: string): readonly string[] =>
 const escaped = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
 /** Keys that a file puts together: `nav.${page}` stands for all that begin with `nav.`. */
+const code = filesOf("src/ui")
+  .filter((file) => !file.startsWith("src/ui/words/"))
+  .map((file) => readFileSync(file, "utf8"))
+  .join("\n");
 const patterns = (code: string): readonly RegExp[] =>
   [...code.matchAll(/`((?:\w+\.)+)\$\{[^}]*\}(\.\w+)?`/g)].map(
     ([, from = "", to = ""]) => new RegExp(`^${escaped(from)}[^.]+${escaped(to)}$`),
@@ -39,7 +54,8 @@ const patterns = (code: string): readonly RegExp[] =>
 function strayIn(file: string): readonly string[] {
   if (!file.endsWith(".svelte")) return [];
   const markup = readFileSync(file, "utf8").replace(
-    /<script[\s\S]*?<\/script>|<style[\s\S]*?<\/style>|<!--[\s\S]*?-->/g,
+    // What stands on a key of the keyboard, and the page's own name, are the same in every language.
+    /<script[\s\S]*?<\/script>|<style[\s\S]*?<\/style>|<!--[\s\S]*?-->|<kbd>\w+<\/kbd>|&nbsp;|(?<=>)Trimwright(?=<)/g,
     "",
   );
   const bare = markup.replace(/\{(?:[^{}]|\{(?:[^{}]|\{[^{}]*\})*\})*\}/g, "");
@@ -58,7 +74,10 @@ function saidIn(file: string): readonly string[] {
   const script = file.endsWith(".svelte") ? (/<script[\s\S]*?<\/script>/.exec(source)?.[0] ?? "") : source;
   const code = script
     .replaceAll(/\/\*[\s\S]*?\*\/|(?<!:)\/\/.*$/gm, "")
-    .replaceAll(/throw new \w+\([\s\S]*?\);/g, "");
+    .replaceAll(/throw new \w+\([\s\S]*?\);/g, "")
+    // Names on the keys of a keyboard, and selectors, are no text of the page.
+    .replaceAll(/\b(?:keys|shown): "[^"]*"/g, "")
+    .replaceAll(/\.(?:closest|matches|querySelector)\([^)]*(?:\)[^)"]+)*\)/g, "");
   return [...code.matchAll(/(["`])((?:(?!\1)[^\\\n])*)\1/g)]
     .map(([, , words = ""]) => words.replaceAll(/\$\{[^}]*\}/g, "…"))
     .filter((words) => /[A-Za-z]{2,}[,.]? [A-Za-z‘]{2,}/.test(words))
@@ -67,7 +86,6 @@ function saidIn(file: string): readonly string[] {
 
 describe.each(Object.entries(ROOMS))("the part ‘%s’ of the catalogue", (part, rooms) => {
   const files = rooms.flatMap(filesOf);
-  const code = files.map((file) => readFileSync(file, "utf8")).join("\n");
 
   it("has the same keys in every language, none empty, with the same places", async () => {
     const english = await textsOf(part, "en");

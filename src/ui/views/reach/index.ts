@@ -4,7 +4,5 @@ import type { View } from "../view";
 /** How deep it runs in a steady tow, over everything that decides it. */
 export const reach: View = {
   key: "reach",
-  label: "Reach",
-  answers: "How deep does the bait run at a steady speed, and what decides that?",
   load: () => both(import("./Main.svelte"), import("./Side.svelte")),
 };

@@ -4,7 +4,5 @@ import type { View } from "../view";
 /** The bench: scale, box and ballast, from the blank to the finished bait. */
 export const weigh: View = {
   key: "weigh",
-  label: "Weigh",
-  answers: "What does each part weigh and displace, and which ballast brings the bait to its target?",
   load: () => both(import("./Main.svelte"), import("./Side.svelte")),
 };

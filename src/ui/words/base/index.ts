@@ -4,6 +4,7 @@
  * would have to run before types, lint and tests each time.
  */
 export type { Entry, Texts, Translated } from "./catalogue";
+export { languageHere, provideLanguage } from "./here";
 export { Part } from "./part.svelte";
 export { LANGUAGE_NAMES, LANGUAGES, Speaker } from "./speaker";
 export type { Language } from "./speaker";

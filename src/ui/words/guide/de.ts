@@ -25,7 +25,7 @@ export const texts: Translated<typeof en> = {
   "aim.plan": "Der Plan sagt, welche Gewichte, und wohin die Löcher kommen.",
   "do.plan": "Drücke „Take this plan“.",
   "aim.float": "Nun sieh ihn im Wasser.",
-  "do.float": "Drücke „Float“.",
+  "do.float": "Drücke „{name}“.",
   end: "Dein eigener Köder schwimmt mit {net} Auftrieb und hängt {trim} Nase tief.",
   after: "Ändere eine Zahl und sieh, was geschieht. Rückgängig nimmt jeden Schritt zurück.",
 };

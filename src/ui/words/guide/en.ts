@@ -23,7 +23,7 @@ export const texts = {
   "aim.plan": "The plan says which weights, and where the holes go.",
   "do.plan": "Press “Take this plan”.",
   "aim.float": "Now see it in the water.",
-  "do.float": "Press “Float”.",
+  "do.float": "Press “{name}”.",
   end: "Your own bait floats by {net} and hangs nose-down by {trim}.",
   after: "Change any number and see what it does. Undo takes every step back.",
 } as const;
