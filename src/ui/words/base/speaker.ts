@@ -59,9 +59,4 @@ export class Speaker<T extends Texts> {
   list(items: readonly string[]): string {
     return new Intl.ListFormat(this.language, { type: "conjunction" }).format(items);
   }
-
-  /** A point of time as a day and an hour, ms since 1970. */
-  moment(ms: number): string {
-    return new Intl.DateTimeFormat(this.language, { dateStyle: "medium", timeStyle: "short" }).format(ms);
-  }
 }
