@@ -6,11 +6,15 @@ import { recorded } from "./page";
 const PAGE_LIMIT = 350_000;
 
 test("the first view is light", async ({ page }) => {
-  const loads: Promise<{ url: string; bytes: number }>[] = [];
+  const loads: Promise<{ url: string; bytes: number; german: boolean }>[] = [];
   page.on("response", (response) => {
     if (!/javascript/.test(response.headers()["content-type"] ?? "")) return;
     loads.push(
-      response.body().then((body) => ({ url: response.url(), bytes: gzipSync(body, { level: 9 }).length })),
+      response.body().then((body) => ({
+        url: response.url(),
+        bytes: gzipSync(body, { level: 9 }).length,
+        german: body.toString().includes("Köder"),
+      })),
     );
   });
   await page.goto("./");
@@ -27,4 +31,6 @@ test("the first view is light", async ({ page }) => {
   const total = own.reduce((sum, { bytes }) => sum + bytes, 0);
   test.info().annotations.push({ type: "bytes of JavaScript, gzipped", description: String(total) });
   expect(total).toBeLessThanOrEqual(PAGE_LIMIT);
+  // An English page loads no text in another language.
+  expect(own.filter(({ german }) => german)).toEqual([]);
 });

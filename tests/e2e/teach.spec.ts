@@ -175,6 +175,13 @@ test("the forces of a moment, one by one, and a point for their moments; then al
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Kräfte am Köder");
   await expect(page.getByRole("table", { name: "Kräfte und Drehmomente" })).toContainText(/\d,\d+.mN/);
   await expect(page.locator(".teach")).toHaveAttribute("lang", "de");
+  // The frame round it speaks German too; what does not yet says that it is English.
+  await expect(page.locator("html")).toHaveAttribute("lang", "de");
+  await expect(page.getByRole("navigation", { name: "Ansichten" })).toContainText("Wiegen");
+  await expect(page.getByRole("button", { name: "Laufen lassen" })).toHaveCount(1);
+  await page.keyboard.press("?");
+  await expect(page.getByRole("dialog", { name: "Tasten" })).toContainText("laufen lassen oder anhalten");
+  await page.keyboard.press("Escape");
   await part(page, "Wörter der Werkstatt").click();
   await page.getByRole("searchbox").fill("lippe");
   await expect(page.getByText("Tauchschaufel", { exact: true })).toBeVisible();

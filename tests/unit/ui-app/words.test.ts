@@ -18,6 +18,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
       (view) => `src/ui/views/${view}/index.ts`,
     ),
   ].map((place) => (place.includes("/") ? place : `src/ui/shell/${place}.svelte`)),
+  menu: ["src/ui/shell/MenuInside.svelte"],
   windows: ["KeysDialog", "ProblemsDialog", "OverwriteDialog", "LinkDialog", "ExamplesDialog"]
     .map((name) => `src/ui/shell/${name}.svelte`)
     .concat("src/ui/shell/keys.ts", "src/ui/shell/actions.ts"),

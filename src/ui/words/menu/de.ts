@@ -1,0 +1,19 @@
+import type { Translated } from "../base";
+import type { texts as en } from "./en";
+
+export const texts: Translated<typeof en> = {
+  openFile: "Datei öffnen",
+  saveFile: "In eine Datei speichern",
+  "unit.length": "Längen",
+  "unit.mass": "Gewichte",
+  "unit.temperature": "Temperatur",
+  paper: "Papier",
+  "paper.auto": "Wie das System",
+  "paper.light": "Hell",
+  "paper.dark": "Dunkel",
+  language: "Sprache",
+  languageNote: "Zeichnen, Wiegen, Auftrieb, Laufen, Tiefe und Bauen sprechen bisher Englisch.",
+  recipe: "Rezept und Versionen",
+  lead: "Führ mich zu einem Köder",
+  cautions: "Warnungen wieder zeigen",
+};

@@ -1,0 +1,17 @@
+/** The menu of the bar at the top, in English; what stands in the bar too is in page/. */
+export const texts = {
+  openFile: "Open a file",
+  saveFile: "Save to a file",
+  "unit.length": "Lengths",
+  "unit.mass": "Weights",
+  "unit.temperature": "Temperature",
+  paper: "Paper",
+  "paper.auto": "As the system",
+  "paper.light": "Light",
+  "paper.dark": "Dark",
+  language: "Language",
+  languageNote: "Draw, Weigh, Float, Swim, Reach and Make speak English so far.",
+  recipe: "Recipe and versions",
+  lead: "Lead me to a bait",
+  cautions: "Show the cautions again",
+} as const;
