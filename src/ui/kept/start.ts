@@ -2,7 +2,6 @@ import type { Clash, KeptBait } from "../../document";
 import { MemoryBase } from "./base";
 import type { Base } from "./base";
 import { openDatabase, within } from "./database";
-import { takeEarlier } from "./earlier";
 import { BaitStore } from "./store";
 import { dropWords, hearWords } from "./words";
 import type { Slips } from "./words";
@@ -61,11 +60,23 @@ async function begin(
       );
     dropWords(slips, slip);
   }
-  await within(PATIENCE_MS, takeEarlier(store)).then(
+  await within(PATIENCE_MS, earlier(store)).then(
     (words) => told.push(...(words === null ? [] : [words])),
     (fault: unknown) => told.push(untaken(fault)),
   );
   return { kept: await find(store, mine, told), told };
+}
+
+/** Names of the databases of releases before this store. */
+const EARLIER: readonly (string | undefined)[] = ["trimwright", "trimwright-box"];
+
+/** Takes over what such a release has left. Its code loads only where one of its databases may be there. */
+async function earlier(store: BaitStore): Promise<string | null> {
+  const { databases } = indexedDB as Partial<IDBFactory>;
+  const all = await databases?.call(indexedDB);
+  if (all !== undefined && !all.some(({ name }) => EARLIER.includes(name))) return null;
+  const { takeEarlier } = await import("./earlier");
+  return takeEarlier(store);
 }
 
 async function find(store: BaitStore, mine: string | null, told: string[]): Promise<KeptBait | null> {
