@@ -7,8 +7,9 @@ import { lineMaterial, lineStiffness } from "../model/materials";
 import type { Move } from "../model/motion";
 import type { Knot, ShapeSpec } from "../model/shape";
 import { water as waterAt } from "../model/water";
+import { movesDone } from "./cadence";
 import { compileParts } from "./parts";
-import type { Scenario, ScenarioBait, ScenarioMove } from "./schema";
+import type { Scenario, ScenarioBait } from "./schema";
 import { grams, mm, place, stuff } from "./si";
 
 /** A scenario in SI and in the body frame: everything the model needs, and nothing of the file's form. */
@@ -66,7 +67,7 @@ export function compile(scenario: Scenario): Compiled {
       lineOut: scenario.tackle.lineOut_m,
       rodTip: scenario.tackle.rodTip_m,
     },
-    cadence: scenario.cadence.map(moveOf),
+    cadence: movesDone(scenario),
     water: { salinity, temperature, density, viscosity },
     calibration: { bibFactor: scenario.calibration?.bibFactor ?? 1 },
   };
@@ -149,17 +150,4 @@ function lineSpec(line: Scenario["tackle"]["line"]): LineSpec {
     );
   }
   return { material: line.material, diameter, density, EA };
-}
-
-function moveOf(move: ScenarioMove): Move {
-  switch (move.do) {
-    case "reel":
-      return { do: "reel", speed: move.speed_m_s, for: move.for_s ?? null, length: move.length_m ?? null };
-    case "twitch":
-      return { do: "twitch", travel: move.travel_m, in: move.in_s, back: move.back_s };
-    case "lift":
-      return { do: "lift", height: move.height_m, in: move.in_s };
-    default:
-      return { do: move.do, for: move.for_s };
-  }
 }

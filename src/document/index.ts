@@ -1,3 +1,5 @@
+export { movePlace, movesOf, withMoves, writtenOut } from "./cadence";
+export type { DoneMove } from "./cadence";
 export { baitSpec, compile } from "./compile";
 export type { Compiled } from "./compile";
 export type { ChoiceField, Field, FieldUnit, FlagField, GroupField, NumberField, TextField } from "./fields";
@@ -54,7 +56,8 @@ export { readJson } from "./json";
 export { nearestPlace, problem } from "./problem";
 export type { Place, Problem } from "./problem";
 export { FORMAT, VERSION, fieldAt, scenarioJsonSchema } from "./schema";
-export type { Scenario, ScenarioBait, ScenarioMove } from "./schema";
+export { MOST_MOVES } from "./schema-cadence";
+export type { Scenario, ScenarioBait, ScenarioEntry, ScenarioMove, ScenarioRepeat } from "./schema";
 export { SET_DOWN } from "./schema-recipe";
 export type { SetDownKey } from "./schema-recipe";
 export { print, serialize } from "./serialize";

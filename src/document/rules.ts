@@ -1,4 +1,5 @@
 import { lineMaterial, lineMaterials, material, nearestNames } from "../model/materials";
+import { cadenceRules } from "./cadence-rules";
 import { denseThings, partRules } from "./parts";
 import { describe, problem } from "./problem";
 import type { Problem } from "./problem";
@@ -16,7 +17,7 @@ export function rules(scenario: Scenario): Problem[] {
     ...partRules(bait),
     ...densities(bait),
     ...lineOf(scenario),
-    ...cadence(scenario),
+    ...cadenceRules(scenario),
     ...room(scenario),
     ...marks(scenario),
   ];
@@ -133,39 +134,6 @@ function lineOf(scenario: Scenario): Problem[] {
   const remedy = hint === undefined ? own : `Did you mean "${hint}"? ${own}`;
   const known = lineMaterials.map((one) => `"${one.name}"`).join(", ");
   return [problem("tackle.line.material", describe(line.material), known, remedy)];
-}
-
-/** Longest cadence, s: an hour. */
-const LONGEST_CADENCE = 3600;
-
-function cadence(scenario: Scenario): Problem[] {
-  const out: Problem[] = [];
-  let total = 0;
-  scenario.cadence.forEach((move, i) => {
-    if (move.do === "reel") {
-      const count = Number(move.for_s !== undefined) + Number(move.length_m !== undefined);
-      if (count !== 1) {
-        const found = count === 0 ? "neither for_s nor length_m" : "both for_s and length_m";
-        const remedy = "Say how long to reel (for_s) or how much line to take in (length_m).";
-        out.push(problem(`cadence[${i}]`, found, "exactly one of the two", remedy));
-      }
-      total += move.for_s ?? (move.length_m ?? 0) / move.speed_m_s;
-    } else if (move.do === "twitch") total += move.in_s + move.back_s;
-    else if (move.do === "lift") total += move.in_s;
-    else total += move.for_s;
-  });
-  if (total > LONGEST_CADENCE) {
-    const found = `${Math.round(total)} s in all`;
-    out.push(problem("cadence", found, `up to ${LONGEST_CADENCE} s`, "Shorten the moves, or reel faster."));
-  }
-  const released = scenario.cadence.findIndex((move) => move.do === "release");
-  scenario.cadence.forEach((move, i) => {
-    const pulls = move.do === "reel" || move.do === "twitch" || move.do === "lift";
-    if (released < 0 || i < released || !pulls) return;
-    const remedy = "A release lets the line go for good: put it last.";
-    out.push(problem(`cadence[${i}].do`, describe(move.do), "no pull on the line after a release", remedy));
-  });
-  return out;
 }
 
 /** What a swim needs: the bait must float or hang at its start, and the rod tip must be away from it. */

@@ -18,6 +18,7 @@ import type { Field } from "./fields";
 import { partFields } from "./parts";
 import { density, material } from "./parts/common";
 import { bench, correction, target, tub } from "./schema-bench";
+import { cadence } from "./schema-cadence";
 import { recipeOf } from "./schema-recipe";
 import { tackle, water } from "./schema-water";
 
@@ -105,52 +106,6 @@ const stock = z
     description: "The board that the body is cut from. It changes no number of the bait.",
   });
 
-const seconds = (label: string) => number(label, "s", [0, 3600], [0, 20, 0.1]);
-const quick = (label: string) => above(label, "s", [0, 60], [0.05, 2, 0.01]);
-const move = z
-  .discriminatedUnion("do", [
-    z.strictObject({ do: z.literal("settle"), for_s: seconds("Settle for") }).meta({ title: "Settle" }),
-    z
-      .strictObject({
-        do: z.literal("reel"),
-        speed_m_s: above("Retrieve speed", "m/s", [0, 10], [0.1, 2.5, 0.05]),
-        for_s: maybe(seconds("Reel for")),
-        length_m: maybe(above("Reel in", "m", [0, 500], [0.5, 30, 0.5])),
-      })
-      .meta({ title: "Reel", description: "For a time or for a length: exactly one of for_s and length_m." }),
-    z.strictObject({ do: z.literal("pause"), for_s: seconds("Pause for") }).meta({ title: "Pause" }),
-    z
-      .strictObject({
-        do: z.literal("twitch"),
-        travel_m: number(
-          "Twitch travel",
-          "m",
-          [0, 10],
-          [0, 1, 0.01],
-          "How far the rod tip moves away from the bait.",
-        ),
-        in_s: quick("Twitch time"),
-        back_s: quick("Return time"),
-      })
-      .meta({ title: "Twitch" }),
-    z.strictObject({ do: z.literal("slack"), for_s: seconds("Slack for") }).meta({ title: "Slack" }),
-    z
-      .strictObject({
-        do: z.literal("lift"),
-        height_m: number(
-          "Lift by",
-          "m",
-          [-10, 10],
-          [0, 2, 0.05],
-          "The rod tip rises by this much and stays there.",
-        ),
-        in_s: quick("Lift time"),
-      })
-      .meta({ title: "Lift" }),
-    z.strictObject({ do: z.literal("release"), for_s: seconds("Release for") }).meta({ title: "Release" }),
-  ])
-  .meta({ title: "Move" });
-
 const share = (label: string, help: string) => maybe(number(label, "", [0, 1], [0, 0.4, 0.01], help));
 const uncertainty = z
   .strictObject({
@@ -223,7 +178,7 @@ export const scenarioSchema = z
     corrections: list("Corrections", correction, 20),
     water,
     tackle,
-    cadence: list("Cadence", move, 1000),
+    cadence,
     calibration: maybe(calibration),
     uncertainty: maybe(uncertainty),
     recipe: maybe(recipeOf(bait)),
@@ -234,7 +189,10 @@ export const scenarioSchema = z
 /** A scenario as the program holds it: lists are always there, empty where the file leaves them out. Never changed in place. */
 export type Scenario = Immutable<z.output<typeof scenarioSchema>>;
 export type ScenarioBait = Scenario["bait"];
-export type ScenarioMove = Scenario["cadence"][number];
+/** What a cadence is a list of: a move, or moves that are repeated. */
+export type ScenarioEntry = Scenario["cadence"][number];
+export type ScenarioRepeat = Extract<ScenarioEntry, { readonly do: "repeat" }>;
+export type ScenarioMove = Exclude<ScenarioEntry, ScenarioRepeat>;
 
 /** Keys of what the recipe sets down that have the form of the document's own. */
 const AS_IN_DOCUMENT = ["bait", "bench", "tub", "corrections"];

@@ -1,5 +1,5 @@
 import type { Box, Compiled, Scenario } from "../document";
-import { compile } from "../document";
+import { compile, movesOf } from "../document";
 import { record } from "../model/motion";
 import type { Recording } from "../model/motion";
 import { band, staticsOf } from "../model/statics";
@@ -251,7 +251,7 @@ function reachAnswer(scenario: Scenario, compiled: Compiled, options: AnswerOpti
 
 /** Each different reel speed of the cadence, in its order; 1 m/s where there is none. */
 function reelSpeeds(scenario: Scenario): readonly number[] {
-  const speeds = scenario.cadence.flatMap((move) => (move.do === "reel" ? [move.speed_m_s] : []));
+  const speeds = movesOf(scenario.cadence).flatMap((move) => (move.do === "reel" ? [move.speed_m_s] : []));
   return speeds.length === 0 ? [1] : [...new Set(speeds)];
 }
 

@@ -58,6 +58,55 @@ test("a move is dragged longer and to another place, each drag one step of undo 
   await expect(move(page, 0)).toHaveAccessibleName(/settle/);
 });
 
+test("a rhythm is one block: its count, its moves and its end by keys, and written out; each is undone alone @long", async ({
+  page,
+}) => {
+  await open(page, "swim", true);
+  await recorded(page);
+  const options = strip(page).getByRole("option");
+  await page.getByLabel("Start from a rhythm").selectOption({ label: "Twitch, twitch, pause" });
+  await expect(options).toHaveCount(3);
+  await expect(move(page, 2)).toHaveAccessibleName(/until the line is in \(\d+×\) twitch 0\.35/);
+  await move(page, 2).focus();
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowRight");
+  const often = page.getByLabel("How often the moves are done");
+  await expect(often).toHaveValue("line in");
+  await often.selectOption("times");
+  const count = page.getByRole("textbox", { name: "Times" });
+  await count.fill("4");
+  await count.press("Enter");
+  await expect(move(page, 2)).toHaveAccessibleName(/4× twitch/);
+  await move(page, 2).focus();
+  await page.keyboard.press("+");
+  await expect(move(page, 2)).toHaveAccessibleName(/5× twitch/);
+  // Into the block: its third move, half a metre and more a second faster; then one move less.
+  await page.keyboard.press("ArrowDown");
+  const inner = page.getByRole("listbox", { name: "Moves that are repeated" });
+  await expect(inner.getByRole("option").first()).toBeFocused();
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowRight");
+  const speed = page
+    .getByRole("region", { name: "Cadence", exact: true })
+    .getByRole("textbox", { name: "Retrieve speed" });
+  await speed.fill("1.2");
+  await speed.press("Enter");
+  await expect(move(page, 2)).toHaveAccessibleName(/5× twitch .*reel 1\.20/);
+  await inner.getByRole("option").nth(2).focus();
+  await page.keyboard.press("ArrowLeft");
+  await page.keyboard.press("Delete");
+  await expect(inner.getByRole("option")).toHaveCount(3);
+  await page.keyboard.press("Escape");
+  await expect(move(page, 2)).toBeFocused();
+  await page.getByRole("button", { name: "Write out as single moves" }).click();
+  await expect(options).toHaveCount(2 + 5 * 3);
+  for (let i = 0; i < 6; i++) await undo(page);
+  await expect(options).toHaveCount(3);
+  await expect(move(page, 2)).toHaveAccessibleName(/until the line is in/);
+  await expectAccessible(page, "main");
+});
+
 test(
   "a rhythm fills the cast, its numbers are typed, and it is saved with the scenario @long",
   { tag: "@phone-only" },
@@ -65,8 +114,10 @@ test(
     await open(page, "swim", true);
     await recorded(page);
     await page.getByLabel("Start from a rhythm").selectOption({ label: "Stop and go" });
-    await expect(move(page, 1)).toHaveAccessibleName(/reel 0\.80.m\/s, 3\.0.s/);
+    await expect(move(page, 1)).toHaveAccessibleName(/until the line is in \(\d+×\) reel 0\.80/);
     await move(page, 1).click();
+    const inner = page.getByRole("listbox", { name: "Moves that are repeated" });
+    await inner.getByRole("option", { name: /reel/ }).click();
     const cast = await unfold(page, "Cast and reel");
     await cast.getByLabel("Speeds in turns of the handle too").check();
     const cadence = page.getByRole("region", { name: "Cadence", exact: true });
@@ -79,10 +130,17 @@ test(
     await page.keyboard.press("Control+s");
     const download = await saving;
     const saved = JSON.parse(readFileSync(await download.path(), "utf8")) as {
-      cadence: { do: string; speed_m_s?: number }[];
+      cadence: unknown[];
       tackle: { reel?: unknown };
     };
-    expect(saved.cadence[1]).toEqual({ do: "reel", speed_m_s: 1.2133, for_s: 3 });
+    expect(saved.cadence[1]).toEqual({
+      do: "repeat",
+      until: "line in",
+      moves: [
+        { do: "reel", speed_m_s: 1.2133, for_s: 3 },
+        { do: "pause", for_s: 2 },
+      ],
+    });
     expect(saved.tackle.reel).toEqual({ ratio: 5.2, spool_mm: 140 });
   },
 );

@@ -67,10 +67,13 @@ function words(move: Move): string {
   }
 }
 
+/** Where a move stands, for messages: in the file if that has it at another place than the cadence. */
+export const placeOf = (move: Move, index: number): string => move.place ?? `cadence[${index}]`;
+
 function check(cadence: readonly Move[], tackle: LineReach | null): void {
   let gone = false;
   cadence.forEach((move, i) => {
-    const place = (key: string): string => `cadence[${i}].${key}`;
+    const place = (key: string): string => `${placeOf(move, i)}.${key}`;
     const need = (key: string, value: number, ok: boolean, allowed: string): void => {
       if (!ok || !Number.isFinite(value))
         throw new MotionError(place(key), value, null, `a ${move.do} needs ${allowed}`, "Correct this move");
@@ -122,6 +125,53 @@ function check(cadence: readonly Move[], tackle: LineReach | null): void {
   });
 }
 
+/** Line that is out and height of the rod tip, m, between two moves. */
+interface Left {
+  out: number;
+  tip: number;
+}
+
+const atStart = (tackle: LineReach | null): Left => ({ out: tackle?.lineOut ?? 0, tip: tackle?.rodTip ?? 0 });
+
+/** Line that a reel can still take in, m. */
+const reelable = ({ out, tip }: Left): number => Math.max(0, out - Math.max(0, tip) - LINE_IN);
+
+/** Does one move. Returns the line, m, that its reel asks for and that it gets; `left` is what is left after it. */
+function takeIn(move: Move, left: Left): { readonly wanted: number; readonly length: number } {
+  if (move.do === "lift") left.tip += move.height;
+  if (move.do !== "reel") return { wanted: 0, length: 0 };
+  const wanted = move.length ?? move.speed * (move.for ?? 0);
+  const length = Math.min(wanted, reelable(left));
+  left.out -= length;
+  return { wanted, length };
+}
+
+/** Less line than this is no line, m: sums of lengths have an error of this order. */
+const NO_LINE = 1e-9;
+
+/**
+ * How often a round of moves is done until the line is in: the round in which a reel finds no more line is the last, and is
+ * done to its end. At least once. `before`: the moves that come earlier. Null where the line is not in after `most` rounds.
+ */
+export function roundsUntilIn(
+  before: readonly Move[],
+  round: readonly Move[],
+  tackle: LineReach,
+  most: number,
+): number | null {
+  const left = atStart(tackle);
+  for (const move of before) takeIn(move, left);
+  for (let rounds = 1; rounds <= most; rounds += 1) {
+    let isIn = false;
+    for (const move of round) {
+      const { wanted, length } = takeIn(move, left);
+      if (move.do === "reel" && (length < wanted || reelable(left) <= NO_LINE)) isIn = true;
+    }
+    if (isIn) return rounds;
+  }
+  return null;
+}
+
 /** A cadence whose reels end where the line is in, and the indices of the reels that were cut short. */
 export interface TrimmedCadence {
   readonly moves: readonly Move[];
@@ -136,18 +186,13 @@ export interface TrimmedCadence {
  */
 export function trimCadence(cadence: readonly Move[], tackle: LineReach | null): TrimmedCadence {
   check(cadence, tackle);
-  let out = tackle?.lineOut ?? 0;
-  let tip = tackle?.rodTip ?? 0;
+  const left = atStart(tackle);
   const cut: number[] = [];
   const moves = cadence.map((move, i): Move => {
-    if (move.do === "lift") tip += move.height;
-    if (move.do !== "reel") return move;
-    const wanted = move.length ?? move.speed * (move.for ?? 0);
-    const length = Math.min(wanted, Math.max(0, out - Math.max(0, tip) - LINE_IN));
-    out -= length;
-    if (length === wanted) return move;
+    const { wanted, length } = takeIn(move, left);
+    if (move.do !== "reel" || length === wanted) return move;
     cut.push(i);
-    return { do: "reel", speed: move.speed, for: null, length };
+    return { ...move, for: null, length };
   });
   return { moves, cut };
 }

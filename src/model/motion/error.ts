@@ -34,7 +34,7 @@ export function beyondModel(
   legs: readonly Leg[],
 ): MotionError {
   const leg = legs.find(({ start, end }) => time >= start && time <= end);
-  const where = leg === undefined ? "" : ` in cadence[${leg.index}] (${leg.move.do})`;
+  const where = leg === undefined ? "" : ` in ${leg.move.place ?? `cadence[${leg.index}]`} (${leg.move.do})`;
   return new MotionError(
     quantity,
     value,

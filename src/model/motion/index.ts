@@ -1,5 +1,5 @@
 export type * from "./types";
-export { legsOf, LINE_IN, moveDuration, timeline } from "./cadence";
+export { legsOf, LINE_IN, moveDuration, roundsUntilIn, timeline } from "./cadence";
 export type { LineReach, RodState, Timeline } from "./cadence";
 export { MotionError } from "./error";
 export { eventsOf } from "./events";

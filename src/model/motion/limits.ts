@@ -1,3 +1,4 @@
+import { placeOf } from "./cadence";
 import type { LooseBall } from "./chamber";
 import { MotionError } from "./error";
 import type { Move } from "./types";
@@ -35,9 +36,9 @@ export function checkTipSpeed(cadence: readonly Move[]): void {
   };
   cadence.forEach((move, i) => {
     if (move.do === "twitch") {
-      check(`cadence[${i}].in`, move.travel, move.in);
-      check(`cadence[${i}].back`, move.travel, move.back);
-    } else if (move.do === "lift") check(`cadence[${i}].in`, move.height, move.in);
+      check(`${placeOf(move, i)}.in`, move.travel, move.in);
+      check(`${placeOf(move, i)}.back`, move.travel, move.back);
+    } else if (move.do === "lift") check(`${placeOf(move, i)}.in`, move.height, move.in);
   });
 }
 

@@ -4,7 +4,7 @@ import type { ForceKey, Surroundings } from "../forces";
 import type { Tackle } from "../line";
 
 /** One move of a cadence. SI. */
-export type Move =
+export type Move = (
   | { readonly do: "settle"; readonly for: number }
   /** Reel at a speed, for a time or for a length (the other is null). */
   | {
@@ -21,7 +21,11 @@ export type Move =
   /** Rod tip raised by `height` m in `in` s, and stays there. */
   | { readonly do: "lift"; readonly height: number; readonly in: number }
   /** The line is let go for good; the bait is free from here. */
-  | { readonly do: "release"; readonly for: number };
+  | { readonly do: "release"; readonly for: number }
+) & {
+  /** Where it stands in the file, for messages, e.g. "cadence[2].moves[1]"; absent: at its place in the cadence. */
+  readonly place?: string;
+};
 
 export interface RunSetup {
   readonly bait: Bait;

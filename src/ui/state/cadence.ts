@@ -1,8 +1,9 @@
-import type { Scenario, ScenarioMove } from "../../document";
+import { MOST_MOVES, valueAt, writtenOut } from "../../document";
+import type { Scenario, ScenarioEntry, ScenarioMove, ScenarioRepeat } from "../../document";
 import { LINE_IN, moveDuration } from "../../model/motion";
 import { toSI } from "../../units";
 import { inputAt, withValue } from "./inputs";
-import type { Input } from "./inputs";
+import type { Input, MoveSteps } from "./inputs";
 
 /** The cadence as it is edited: kinds of moves, changes to the list, and rhythms to start from. Pure. */
 
@@ -30,7 +31,8 @@ export const KINDS: readonly KindWords[] = [
   { kind: "release", label: "Let go", help: "The line is let go for good." },
 ];
 
-export const kindLabel = (kind: MoveKind): string => KINDS.find((one) => one.kind === kind)?.label ?? kind;
+export const kindLabel = (kind: ScenarioEntry["do"]): string =>
+  KINDS.find((one) => one.kind === kind)?.label ?? "Repeat";
 
 /** A new move of a kind; what it can take over from the cadence so far it does. */
 export function newMove(kind: MoveKind, like: readonly ScenarioMove[]): ScenarioMove {
@@ -76,6 +78,10 @@ const tidy = (value: number): number => Number(value.toFixed(2));
 /** The shortest move that can be dragged to, s. */
 export const SHORTEST = 0.1;
 
+/** Time that one round of a block asks for, s. */
+export const roundLasts = (block: ScenarioRepeat): number =>
+  block.moves.reduce((sum, move) => sum + asked(move), 0);
+
 /** A move that takes `seconds`; a twitch keeps the ratio of its two ways. */
 export function lasting(move: ScenarioMove, seconds: number): ScenarioMove {
   const time = Math.max(SHORTEST, tidy(seconds));
@@ -105,7 +111,7 @@ export function reelBy(move: ScenarioMove, by: "time" | "line"): ScenarioMove {
     : { do: "reel", speed_m_s, length_m: Math.max(0.01, tidy(seconds * speed_m_s)) };
 }
 
-export const withCadence = (from: Scenario, cadence: readonly ScenarioMove[]): Scenario => ({
+export const withCadence = (from: Scenario, cadence: readonly ScenarioEntry[]): Scenario => ({
   ...from,
   cadence: [...cadence],
 });
@@ -116,39 +122,56 @@ export interface Chosen {
   readonly last: number;
 }
 
-export const inserted = (
-  cadence: readonly ScenarioMove[],
-  at: number,
-  moves: readonly ScenarioMove[],
-): ScenarioMove[] => [...cadence.slice(0, at), ...moves, ...cadence.slice(at)];
-
-export const without = (cadence: readonly ScenarioMove[], { first, last }: Chosen): ScenarioMove[] => [
-  ...cadence.slice(0, first),
-  ...cadence.slice(last + 1),
+export const inserted = <T>(list: readonly T[], at: number, more: readonly T[]): T[] => [
+  ...list.slice(0, at),
+  ...more,
+  ...list.slice(at),
 ];
 
-/** The chosen moves taken out and put in before what stood at `to` (the length: at the end). */
-export function shifted(
-  cadence: readonly ScenarioMove[],
+export const without = <T>(list: readonly T[], { first, last }: Chosen): T[] => [
+  ...list.slice(0, first),
+  ...list.slice(last + 1),
+];
+
+/** The chosen entries taken out and put in before what stood at `to` (the length: at the end). */
+export function shifted<T>(
+  list: readonly T[],
   { first, last }: Chosen,
   to: number,
-): { readonly cadence: ScenarioMove[]; readonly first: number } {
-  const moves = cadence.slice(first, last + 1);
-  const at = to > last ? to - moves.length : Math.min(to, first);
-  return { cadence: inserted(without(cadence, { first, last }), at, moves), first: at };
+): { readonly list: T[]; readonly first: number } {
+  const moved = list.slice(first, last + 1);
+  const at = to > last ? to - moved.length : Math.min(to, first);
+  return { list: inserted(without(list, { first, last }), at, moved), first: at };
 }
 
-/** Most moves of a cadence that the file takes. */
-export const MOST_MOVES = 1000;
+/** The chosen entries once more after themselves. */
+export const doubled = <T>(list: readonly T[], { first, last }: Chosen): T[] =>
+  inserted(list, last + 1, list.slice(first, last + 1));
 
-/** The chosen moves `times` times in a row. */
-export function repeated(
-  cadence: readonly ScenarioMove[],
-  { first, last }: Chosen,
-  times: number,
-): ScenarioMove[] {
-  const moves = cadence.slice(first, last + 1);
-  return inserted(cadence, last + 1, Array.from({ length: times - 1 }, () => moves).flat());
+/** How often a block is done: so many times, or until the line is in. */
+export type Often = number | "line in";
+
+const block = (moves: readonly ScenarioMove[], often: Often): ScenarioRepeat => ({
+  do: "repeat",
+  ...(often === "line in" ? { until: often } : { times: often }),
+  moves: [...moves],
+});
+
+/** The chosen entries as one block. A block that stands alone gets the new count; blocks among others are written out. */
+export function gathered(scenario: Scenario, { first, last }: Chosen, often: Often): ScenarioEntry[] {
+  const { cadence } = scenario;
+  const alone = first === last ? cadence[first] : undefined;
+  const moves =
+    alone?.do === "repeat"
+      ? alone.moves
+      : writtenOut(scenario).flatMap(({ move, entry }) => (entry >= first && entry <= last ? [move] : []));
+  return inserted(without(cadence, { first, last }), first, [block(moves, often)]);
+}
+
+/** The cadence with one of its blocks written out as single moves. */
+export function spelledOut(scenario: Scenario, at: number): ScenarioEntry[] {
+  const moves = writtenOut(scenario).flatMap(({ move, entry }) => (entry === at ? [move] : []));
+  return inserted(without(scenario.cadence, { first: at, last: at }), at, moves);
 }
 
 interface Rhythm {
@@ -221,32 +244,40 @@ export const RHYTHMS: readonly Rhythm[] = [
   },
 ];
 
-/** A rhythm as a cadence: its beat as often as there is line for, and no longer than ten minutes. */
-export function rhythm(key: string, lineOut: number, rodTip: number): ScenarioMove[] {
+/** A rhythm never lasts longer than this, s. Common practice, no source. */
+const LONGEST = 600;
+
+/** A rhythm as a cadence: its beat until the line is in, and no longer than ten minutes. */
+export function rhythm(key: string, scenario: Scenario): ScenarioEntry[] {
   const found = RHYTHMS.find((one) => one.key === key);
   if (found === undefined)
     throw new Error(`No rhythm "${key}": it is one of ${RHYTHMS.map((one) => one.key).join(", ")}.`);
-  const wound = (moves: readonly ScenarioMove[]): number =>
-    moves.reduce((sum, move) => sum + (move.do === "reel" ? move.speed_m_s * asked(move) : 0), 0);
-  // Of a beat a little more than there is line for: the run ends the last reel where the line is in.
-  const line = Math.max(1, lineOut - Math.max(0, rodTip) - LINE_IN);
-  if (found.beat.length === 0) return [...found.before, { do: "reel", speed_m_s: 0.8, length_m: tidy(line) }];
-  const seconds = found.beat.reduce((sum, move) => sum + asked(move), 0);
-  const beats = Math.ceil(Math.max(0, line - wound(found.before)) / wound(found.beat));
-  const most = Math.min(
-    Math.floor(600 / seconds),
-    Math.floor((MOST_MOVES - found.before.length) / found.beat.length),
+  const { before, beat } = found;
+  if (beat.length === 0) {
+    const { lineOut_m, rodTip_m } = scenario.tackle;
+    const line = Math.max(1, lineOut_m - Math.max(0, rodTip_m) - LINE_IN);
+    return [...before, { do: "reel", speed_m_s: 0.8, length_m: tidy(line) }];
+  }
+  const again = block(beat, "line in");
+  const whole = [...before, again];
+  const most = Math.floor(
+    Math.min(LONGEST / roundLasts(again), (MOST_MOVES - before.length) / again.moves.length),
   );
-  return [
-    ...found.before,
-    ...Array.from({ length: Math.max(1, Math.min(beats, most)) }, () => found.beat).flat(),
-  ];
+  const rounds = (writtenOut(withCadence(scenario, whole)).length - before.length) / again.moves.length;
+  return rounds <= most ? whole : [...before, block(again.moves, most)];
+}
+
+/** The move at a place of the document. */
+export function moveAt(scenario: Scenario, at: MoveSteps): ScenarioMove {
+  const move = valueAt(scenario, at);
+  if (typeof move !== "object" || move === null || !("do" in move) || move.do === "repeat")
+    throw new Error(`The cadence has no move at ${at.join(".")}.`);
+  return move as ScenarioMove;
 }
 
 /** The numbers of one move, as inputs. */
-export function moveInputs(scenario: Scenario, index: number): readonly Input[] {
-  const move = scenario.cadence[index];
-  if (move === undefined) return [];
+export function moveInputs(scenario: Scenario, at: MoveSteps): readonly Input[] {
+  const move = moveAt(scenario, at);
   const keys: readonly string[] = {
     reel: ["speed_m_s", move.do === "reel" && move.length_m !== undefined ? "length_m" : "for_s"],
     twitch: ["travel_m", "in_s", "back_s"],
@@ -256,25 +287,15 @@ export function moveInputs(scenario: Scenario, index: number): readonly Input[] 
     settle: ["for_s"],
     release: ["for_s"],
   }[move.do];
-  return keys.map((key) => {
-    const id = `cadence[${index}].${key}`;
-    return inputAt(scenario, ["cadence", index, key], {
-      read: (from: Scenario): number => {
-        const value = (from.cadence[index] as Readonly<Record<string, unknown>> | undefined)?.[key];
-        if (typeof value !== "number")
-          throw new Error(`No number at ${id}: the document changed under its inputs.`);
-        return value;
-      },
-    });
-  });
+  return keys.map((key) => inputAt(scenario, [...at, key]));
 }
 
-/** How long a move takes, as an input: what a drag of its end turns. */
+/** How long a move or a block takes, as an input: what a drag of its end turns. Of a block it turns the count. */
 export function lengthInput(index: number): Input {
-  const at = (from: Scenario): ScenarioMove => {
-    const move = from.cadence[index];
-    if (move === undefined) throw new Error(`The cadence has no move ${index + 1}.`);
-    return move;
+  const at = (from: Scenario): ScenarioEntry => {
+    const entry = from.cadence[index];
+    if (entry === undefined) throw new Error(`The cadence has no move ${index + 1}.`);
+    return entry;
   };
   return {
     id: `cadence[${index}] lasts`,
@@ -285,8 +306,16 @@ export function lengthInput(index: number): Input {
     max: 3600,
     above: false,
     help: "",
-    read: (from) => asked(at(from)),
-    write: (from, value) => withValue(from, ["cadence", index], lasting(at(from), value)),
+    read: (from) => {
+      const entry = at(from);
+      return entry.do === "repeat" ? (entry.times ?? 1) * roundLasts(entry) : asked(entry);
+    },
+    write: (from, value) => {
+      const entry = at(from);
+      if (entry.do !== "repeat") return withValue(from, ["cadence", index], lasting(entry, value));
+      const times = Math.max(1, Math.min(MOST_MOVES, Math.round(value / roundLasts(entry))));
+      return withValue(from, ["cadence", index], block(entry.moves, times));
+    },
   };
 }
 
@@ -296,9 +325,9 @@ export function lineTurn({ tackle: { reel: one } }: Scenario): number | null {
 }
 
 /** The speed of a reel told in turns of the handle a minute; null where it cannot be. */
-export function turnsInput(scenario: Scenario, index: number): Input | null {
+export function turnsInput(scenario: Scenario, at: MoveSteps): Input | null {
   const turn = lineTurn(scenario);
-  const speed = moveInputs(scenario, index).find((one) => one.id.endsWith(".speed_m_s"));
+  const speed = moveInputs(scenario, at).find((one) => one.id.endsWith(".speed_m_s"));
   if (turn === null || speed === undefined) return null;
   const perMinute = 60 / turn;
   return {

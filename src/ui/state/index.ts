@@ -25,7 +25,7 @@ export type { Figure } from "./figures";
 export * from "./inputs";
 export { faultText } from "./fault";
 export { CADENCE, CadenceEditor } from "./cadence-editor.svelte";
-export { kindLabel, KINDS, lineTurn, moveInputs, RHYTHMS, turnsInput } from "./cadence";
+export { kindLabel, KINDS, lineTurn, moveAt, moveInputs, RHYTHMS, turnsInput } from "./cadence";
 export { columnInputs, reelInputs, retrieveSpeed, withReel, withWeed, withZone } from "./retrieve";
 export { LETTERS, LONGEST_NAME } from "./compare.svelte";
 export type { Compare, Letter, Variant } from "./compare.svelte";

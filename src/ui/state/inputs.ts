@@ -1,5 +1,5 @@
 import { fieldAt, fileEntries, PART_FILES, pathText, stretchParts, valueAt } from "../../document";
-import type { FieldUnit, FileEntry, Scenario } from "../../document";
+import type { FieldUnit, FileEntry, Scenario, ScenarioMove } from "../../document";
 import { material } from "../../model/materials";
 import { fromSI } from "../../units";
 
@@ -259,43 +259,52 @@ export function tackleInputs(scenario: Scenario): readonly InputGroup[] {
   ];
 }
 
-type Move = Scenario["cadence"][number];
+/** Where a move stands in the document: in the cadence, or in a block that repeats it. */
+export type MoveSteps = readonly (string | number)[];
+
+export const moveSteps = (entry: number, inner: number | null): MoveSteps =>
+  inner === null ? ["cadence", entry] : ["cadence", entry, "moves", inner];
 
 /**
  * The turns of the cadence. Moves of one kind with one value share one input: four equal twitches are
  * one 'twitch travel', and a pause that differs has its own.
  */
 export function cadenceInputs(scenario: Scenario): readonly InputGroup[] {
-  const keys: readonly { readonly key: string; readonly of: (move: Move) => number | undefined }[] = [
+  const keys: readonly { readonly key: string; readonly of: (move: ScenarioMove) => number | undefined }[] = [
     { key: "speed_m_s", of: (move) => (move.do === "reel" ? move.speed_m_s : undefined) },
     { key: "travel_m", of: (move) => (move.do === "twitch" ? move.travel_m : undefined) },
     { key: "for_s", of: (move) => (move.do === "pause" ? move.for_s : undefined) },
   ];
+  const moves = scenario.cadence.flatMap((entry, i) =>
+    entry.do === "repeat"
+      ? entry.moves.map((move, inner) => ({ move, at: moveSteps(i, inner), name: `${i + 1}.${inner + 1}` }))
+      : [{ move: entry, at: moveSteps(i, null), name: String(i + 1) }],
+  );
   const inputs = keys.flatMap(({ key, of }) => {
-    const alike = new Map<number, number[]>();
-    scenario.cadence.forEach((move, i) => {
-      const value = of(move);
-      if (value !== undefined) alike.set(value, [...(alike.get(value) ?? []), i]);
-    });
+    const alike = new Map<number, (typeof moves)[number][]>();
+    for (const one of moves) {
+      const value = of(one.move);
+      if (value !== undefined) alike.set(value, [...(alike.get(value) ?? []), one]);
+    }
     // In the order of their first move, so that a control keeps its place while its value changes.
     return [...alike.values()].map((places) => {
       const [first] = places;
       if (first === undefined) throw new Error("A group of moves is never empty.");
-      const base = inputAt(scenario, ["cadence", first, key]);
+      const base = inputAt(scenario, [...first.at, key]);
       return {
         ...base,
-        id: places.map((i) => `cadence[${i}].${key}`).join(" "),
-        label: alike.size > 1 ? `${base.label}, ${movesText(places)}` : base.label,
+        id: places.map(({ at }) => pathText([...at, key])).join(" "),
+        label: alike.size > 1 ? `${base.label}, ${movesText(places.map(({ name }) => name))}` : base.label,
         write: (from: Scenario, value: number): Scenario =>
-          places.reduce((next, i) => withValue(next, ["cadence", i, key], value), from),
+          places.reduce((next, { at }) => withValue(next, [...at, key], value), from),
       };
     });
   });
   return inputs.length === 0 ? [] : [{ name: "", inputs }];
 }
 
-function movesText(places: readonly number[]): string {
-  const shown = places.slice(0, 4).map((i) => String(i + 1));
-  const more = places.length > shown.length ? " …" : "";
-  return `${places.length === 1 ? "move" : "moves"} ${shown.join(", ")}${more}`;
+function movesText(names: readonly string[]): string {
+  const shown = names.slice(0, 4);
+  const more = names.length > shown.length ? " …" : "";
+  return `${names.length === 1 ? "move" : "moves"} ${shown.join(", ")}${more}`;
 }

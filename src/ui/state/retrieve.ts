@@ -1,3 +1,4 @@
+import { movesOf } from "../../document";
 import type { Scenario } from "../../document";
 import { inputAt } from "./inputs";
 import type { Input } from "./inputs";
@@ -6,7 +7,7 @@ import type { Input } from "./inputs";
 
 /** The speed of a document's first retrieve, m/s; 1 where it has none. Reach and Swim begin from it. */
 export function retrieveSpeed(scenario: Scenario): number {
-  for (const move of scenario.cadence) if (move.do === "reel" && move.speed_m_s > 0) return move.speed_m_s;
+  for (const move of movesOf(scenario.cadence)) if (move.do === "reel" && move.speed_m_s > 0) return move.speed_m_s;
   return 1;
 }
 

@@ -22,7 +22,9 @@ import type { FormKey, Scenario } from "../../../src/document";
 import {
   bodyInputs,
   columnInputs,
+  inputAt,
   moveInputs,
+  moveSteps,
   provideApp,
   reelInputs,
   tackleInputs,
@@ -65,6 +67,20 @@ const full = scenario((plain) => {
       { do: "twitch", travel_m: 0.3, in_s: 0.2, back_s: 0.4 },
       { do: "slack", for_s: 2 },
       { do: "lift", height_m: 0.3, in_s: 0.5 },
+      {
+        do: "repeat",
+        times: 2,
+        moves: [
+          { do: "settle", for_s: 1 },
+          { do: "reel", speed_m_s: 0.8, for_s: 1 },
+          { do: "reel", speed_m_s: 0.8, length_m: 1 },
+          { do: "pause", for_s: 2 },
+          { do: "twitch", travel_m: 0.3, in_s: 0.2, back_s: 0.4 },
+          { do: "slack", for_s: 2 },
+          { do: "lift", height_m: 0.3, in_s: 0.5 },
+        ],
+      },
+      { do: "repeat", times: 1, moves: [{ do: "release", for_s: 1 }] },
       { do: "release", for_s: 5 },
     ],
     expect: [{ path: "statics.netBuoyancy_g", value: 1, why: "invented" }],
@@ -224,7 +240,14 @@ function claimedByInputs(): readonly string[] {
     ...[...waterInputs(full), ...bodyInputs(full), ...tackleInputs(full)].flatMap((group) => group.inputs),
     ...columnInputs(full),
     ...reelInputs(full),
-    ...full.cadence.flatMap((_, i) => moveInputs(full, i)),
+    ...full.cadence.flatMap((entry, i) =>
+      entry.do === "repeat"
+        ? [
+            inputAt(full, ["cadence", i, "times"]),
+            ...entry.moves.flatMap((_, inner) => moveInputs(full, moveSteps(i, inner))),
+          ]
+        : moveInputs(full, moveSteps(i, null)),
+    ),
   ];
   return inputs.flatMap((input) => written(full, input.write(full, another(input))));
 }

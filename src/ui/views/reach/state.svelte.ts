@@ -1,4 +1,5 @@
 import { untrack } from "svelte";
+import { withMoves } from "../../../document";
 import type { Scenario } from "../../../document";
 import { ModelClient, REACH_PATHS, variableOf, withVariable } from "../../../runner";
 import type { MeasuredDepth, ReachCell, ReachMapJob, ReachVariable } from "../../../runner";
@@ -161,7 +162,7 @@ export class ReachState {
     const { speed } = this;
     this.#app.work.edit("cadence", "retrieve speed", (from) => ({
       ...from,
-      cadence: from.cadence.map((move) =>
+      cadence: withMoves(from.cadence, (move) =>
         move.do === "reel" && move.speed_m_s === first ? { ...move, speed_m_s: speed } : move,
       ),
     }));

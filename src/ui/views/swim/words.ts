@@ -1,5 +1,5 @@
 import type { RunEvent, EventKind } from "../../../model/motion";
-import type { ScenarioMove } from "../../../document";
+import type { ScenarioEntry, ScenarioMove } from "../../../document";
 import { kindLabel } from "../../state";
 import type { Units } from "../../state";
 
@@ -36,3 +36,19 @@ export function moveText(move: ScenarioMove, units: Units): string {
       return kindLabel(move.do).toLowerCase();
   }
 }
+
+/** An entry of the cadence in words: a move, or how often a block is done and what. */
+export function entryText(entry: ScenarioEntry, rounds: number, units: Units): string {
+  if (entry.do !== "repeat") return moveText(entry, units);
+  return `${oftenText(entry.times, rounds)} ${entry.moves.map((move) => moveText(move, units)).join(", ")}`;
+}
+
+/** The same as short as can be. */
+export const entryShort = (entry: ScenarioEntry, rounds: number): string =>
+  entry.do === "repeat" ? `${rounds}×` : kindLabel(entry.do).toLowerCase();
+
+const oftenText = (times: number | undefined, rounds: number): string =>
+  times === undefined ? `until the line is in (${rounds}×)` : `${times}×`;
+
+/** The page's id of a move in the chosen block. */
+export const innerId = (index: number): string => `swim-inner-${index}`;
