@@ -29,14 +29,10 @@ export type { Difference } from "./kept/differences";
 export { exchanges } from "./kept/exchange";
 export type { Exchange } from "./kept/exchange";
 export { fingerprint } from "./kept/fingerprint";
-export {
-  LARGEST_LIBRARY,
-  openLibrary,
-  PHOTO_PLACES,
-  readLibraryBait,
-  serializeLibrary,
-} from "./kept/library";
-export type { LibraryBait, PhotoPlace } from "./kept/library";
+export { LARGEST_LIBRARY, openLibrary, readLibraryBait, serializeLibrary } from "./kept/library";
+export type { LibraryBait } from "./kept/library";
+export { PHOTO_PLACES } from "./kept/photo-places";
+export type { PhotoPlace } from "./kept/photo-places";
 export { fromBase64, linkOf, readLink, toBase64 } from "./kept/link";
 export type { ReadLink } from "./kept/link";
 export { asSetDown, buildAnew, noteDown, setDown } from "./kept/recipe";

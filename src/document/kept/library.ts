@@ -6,11 +6,12 @@ import { carryForward } from "../migrate";
 import { readScenario } from "../parse";
 import { problem } from "../problem";
 import type { Problem } from "../problem";
-import { SET_DOWN } from "../schema-recipe";
 import type { Scenario } from "../schema";
 import { print, serialize } from "../serialize";
 import type { BaitVersion } from "./record";
 import { tagList } from "./tags";
+import { PHOTO_PLACES } from "./photo-places";
+import type { PhotoPlace } from "./photo-places";
 
 /** A file of one bait or many, with what is kept beside them (docs/scenario-format.md, "Many baits in one file"). */
 const LIBRARY_FORMAT = "trimwright/baits";
@@ -22,10 +23,6 @@ const MOST_BAITS = 2000;
 const MOST_VERSIONS = 200;
 /** Longest photo in the file, in characters of base64. */
 const LONGEST_PHOTO = 2_000_000;
-
-/** Where a photo belongs: to the bait as a whole, or to what was set down of it. */
-export const PHOTO_PLACES = ["bait", ...SET_DOWN] as const;
-export type PhotoPlace = (typeof PHOTO_PLACES)[number];
 
 /** A bait as the file holds it. */
 export interface LibraryBait {

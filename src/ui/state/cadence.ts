@@ -1,8 +1,7 @@
 import { MOST_MOVES, valueAt, writtenOut } from "../../document";
 import type { Scenario, ScenarioEntry, ScenarioMove, ScenarioRepeat } from "../../document";
 import { LINE_IN, moveDuration } from "../../model/motion";
-import { toSI } from "../../units";
-import { inputAt, withValue } from "./inputs";
+import { withValue } from "./inputs";
 import type { Input, MoveSteps } from "./inputs";
 
 /** The cadence as it is edited: kinds of moves, changes to the list, and rhythms to start from. Pure. */
@@ -275,21 +274,6 @@ export function moveAt(scenario: Scenario, at: MoveSteps): ScenarioMove {
   return move as ScenarioMove;
 }
 
-/** The numbers of one move, as inputs. */
-export function moveInputs(scenario: Scenario, at: MoveSteps): readonly Input[] {
-  const move = moveAt(scenario, at);
-  const keys: readonly string[] = {
-    reel: ["speed_m_s", move.do === "reel" && move.length_m !== undefined ? "length_m" : "for_s"],
-    twitch: ["travel_m", "in_s", "back_s"],
-    lift: ["height_m", "in_s"],
-    pause: ["for_s"],
-    slack: ["for_s"],
-    settle: ["for_s"],
-    release: ["for_s"],
-  }[move.do];
-  return keys.map((key) => inputAt(scenario, [...at, key]));
-}
-
 /** How long a move or a block takes, as an input: what a drag of its end turns. Of a block it turns the count. */
 export function lengthInput(index: number): Input {
   const at = (from: Scenario): ScenarioEntry => {
@@ -316,30 +300,5 @@ export function lengthInput(index: number): Input {
       const times = Math.max(1, Math.min(MOST_MOVES, Math.round(value / roundLasts(entry))));
       return withValue(from, ["cadence", index], block(entry.moves, times));
     },
-  };
-}
-
-/** Line that one turn of the handle takes in, m; null where the reel is not told. */
-export function lineTurn({ tackle: { reel: one } }: Scenario): number | null {
-  return one === undefined ? null : toSI(one.ratio * one.spool_mm, "mm");
-}
-
-/** The speed of a reel told in turns of the handle a minute; null where it cannot be. */
-export function turnsInput(scenario: Scenario, at: MoveSteps): Input | null {
-  const turn = lineTurn(scenario);
-  const speed = moveInputs(scenario, at).find((one) => one.id.endsWith(".speed_m_s"));
-  if (turn === null || speed === undefined) return null;
-  const perMinute = 60 / turn;
-  return {
-    ...speed,
-    // The same number as the speed: a refusal shows there.
-    id: `${speed.id} turns`,
-    label: "Handle turns / min",
-    unit: "",
-    help: `One turn takes in ${turn.toFixed(2)} m of line: gear ratio × spool circumference.`,
-    slider: { min: 5, max: 200, step: 1 },
-    max: speed.max * perMinute,
-    read: (from) => Number((speed.read(from) * perMinute).toFixed(1)),
-    write: (from, value) => speed.write(from, Number((value / perMinute).toFixed(4))),
   };
 }

@@ -1,5 +1,6 @@
 import { movesOf } from "../../document";
 import type { Scenario } from "../../document";
+import { toSI } from "../../units";
 import { inputAt } from "./inputs";
 import type { Input } from "./inputs";
 
@@ -7,7 +8,8 @@ import type { Input } from "./inputs";
 
 /** The speed of a document's first retrieve, m/s; 1 where it has none. Reach and Swim begin from it. */
 export function retrieveSpeed(scenario: Scenario): number {
-  for (const move of movesOf(scenario.cadence)) if (move.do === "reel" && move.speed_m_s > 0) return move.speed_m_s;
+  for (const move of movesOf(scenario.cadence))
+    if (move.do === "reel" && move.speed_m_s > 0) return move.speed_m_s;
   return 1;
 }
 
@@ -52,4 +54,9 @@ export function withZone(
 /** The document with a reel of usual size (common practice, no source), or without. */
 export function withReel({ tackle: { reel: _, ...tackle }, ...from }: Scenario, there: boolean): Scenario {
   return { ...from, tackle: there ? { ...tackle, reel: { ratio: 5.2, spool_mm: 140 } } : tackle };
+}
+
+/** Line that one turn of the handle takes in, m; null where the reel is not told. */
+export function lineTurn({ tackle: { reel: one } }: Scenario): number | null {
+  return one === undefined ? null : toSI(one.ratio * one.spool_mm, "mm");
 }

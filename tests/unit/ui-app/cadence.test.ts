@@ -6,16 +6,15 @@ import {
   asked,
   KINDS,
   lasting,
-  moveInputs,
   newMove,
   reelBy,
   rhythm,
   RHYTHMS,
   shifted,
-  turnsInput,
 } from "../../../src/ui/state/cadence";
 import { CadenceEditor } from "../../../src/ui/state/cadence-editor.svelte";
 import { moveSteps } from "../../../src/ui/state/inputs";
+import { moveInputs, turnsInput } from "../../../src/ui/state/move-inputs";
 import { columnInputs, withReel, withWeed, withZone } from "../../../src/ui/state/retrieve";
 import { Prefs } from "../../../src/ui/state/prefs.svelte";
 import { Units } from "../../../src/ui/state/units";
