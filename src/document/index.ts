@@ -1,4 +1,4 @@
-export { movePlace, movesOf, withMoves, writtenOut } from "./cadence";
+export { movesOf, withMoves, writtenOut } from "./cadence";
 export type { DoneMove } from "./cadence";
 export { baitSpec, compile } from "./compile";
 export type { Compiled } from "./compile";
