@@ -1,7 +1,7 @@
 import { cos, hypot, pow, sin } from "../base";
 import type { Bait } from "../bait";
 import { ballRadius, drilledHole, holeAcross, keepOuts } from "../parts";
-import { sectionAt } from "../shape";
+import { phiOfStation, sectionAt } from "../shape";
 import type { Section, Shape } from "../shape";
 
 /**
@@ -69,11 +69,17 @@ const ALONG = 96;
 const ROUND = 24;
 const FINE = 1e-5;
 
+/** Where the search along the body begins: at every break of the edges, and evenly between. */
+const allAlong = ({ edges }: Shape): readonly number[] => [
+  ...edges.breaks,
+  ...Array.from({ length: ALONG + 1 }, (_, i) => (Math.PI * i) / ALONG),
+];
+
 /** Least distance of the skin from something hollow: the nearest of a grid of looks, then a pattern search from there. */
-function leastOn({ edges, length }: Shape, hollow: Hollow, middle: number): number {
+function leastOn(shape: Shape, hollow: Hollow, middle: number, looks = allAlong(shape)): number {
+  const { edges, length } = shape;
   const at = (phi: number, t: number): number => hollow(onSection(sectionAt(edges, phi), t));
   let [phi, t, least] = [0, 0, Infinity];
-  const looks = [...edges.breaks, ...Array.from({ length: ALONG + 1 }, (_, i) => (Math.PI * i) / ALONG)];
   for (const one of looks) {
     const section = sectionAt(edges, one);
     for (let k = 0; k <= ROUND; k++) {
@@ -109,6 +115,24 @@ function leastOn({ edges, length }: Shape, hollow: Hollow, middle: number): numb
     least = Math.min(least, hollow({ x: end === 0 ? 0 : 0 - length, y: 0, z }));
   }
   return least;
+}
+
+/** Looks to either side of a place whose distance from the skin is asked. */
+const BESIDE = 6;
+
+/**
+ * Distance of a place in the plane of symmetry from the skin, m; it is looked for no farther along the body than `within`, so
+ * what is farther from the skin than that may be told too large.
+ */
+export function skinFrom(
+  shape: Shape,
+  at: { readonly x: number; readonly z: number },
+  within: number,
+): number {
+  const looks = Array.from({ length: 2 * BESIDE + 1 }, (_, i) =>
+    phiOfStation(Math.min(shape.length, Math.max(0, within * (i / BESIDE - 1) - at.x)), shape.length),
+  );
+  return leastOn(shape, ball(at.x, at.z, 0), at.z, looks);
 }
 
 /** The least wall of every chamber, hole and inside fitting, in the order of the account. */

@@ -1,3 +1,5 @@
+import { distance, distanceToSegment } from "../../model/base";
+import { hookLength } from "../../model/parts";
 import { shapeOf } from "../../model/shape";
 import type { Knot, Shape } from "../../model/shape";
 import { bodyOfForm } from "../../model/shaping";
@@ -12,6 +14,9 @@ import type { Answers } from "./answers";
 
 const tidy = (mm: number): number => Number(mm.toFixed(3));
 const hundredth = (g: number): number => Math.max(0.01, Number(g.toFixed(2)));
+const STEPS_PER_G = 1000;
+/** Rounded down: a hook that just has room stays so. */
+const thousandth = (g: number): number => Math.max(1, Math.floor(g * STEPS_PER_G)) / STEPS_PER_G;
 const between = (low: number, value: number, high: number): number => Math.min(high, Math.max(low, value));
 
 /** The length (mm) that the masses below were chosen at. */
@@ -46,6 +51,8 @@ export interface Blank extends Sized {
   /** How far an eye stands out of the body, mm. */
   readonly eye: number;
   readonly wire: number;
+  /** The bib's plate in the side view, mm. */
+  readonly bib: { readonly root: readonly [number, number]; readonly end: readonly [number, number] };
 }
 
 export function blankOf(answers: Answers): Blank {
@@ -69,13 +76,19 @@ export function blankOf(answers: Answers): Blank {
   const thickness = L < 60 ? 1 : L > 130 ? 2 : 1.5;
   // The tongue ends below the wire of the nose eye, which lies on the datum line.
   const room = -belly(root) - wire / 2 - thickness / 2 - 0.3;
-  const slot = Math.max(0, Math.min(0.04 * L, room / Math.sin(toSI(ANGLE, "deg"))));
+  const plate = tidy(0.155 * L);
+  const angle = toSI(ANGLE, "deg");
+  const slot = Math.max(0, Math.min(0.04 * L, room / Math.sin(angle)));
   return {
     shape,
     back,
     belly,
     eye,
     wire,
+    bib: {
+      root: [root, belly(root)],
+      end: [root - plate * Math.cos(angle), belly(root) - plate * Math.sin(angle)],
+    },
     body: {
       length_mm: L,
       top: points(spec.top),
@@ -86,7 +99,7 @@ export function blankOf(answers: Answers): Blank {
       bib: {
         root_mm: [tidy(root), tidy(belly(root))],
         angle_deg: ANGLE,
-        length_mm: tidy(0.155 * L),
+        length_mm: plate,
         width_mm: tidy(between(0.12 * L, breadth, 0.2 * L)),
         slot_mm: tidy(slot),
         thickness_mm: thickness,
@@ -111,36 +124,61 @@ export function blankOf(answers: Answers): Blank {
   };
 }
 
-/** Wire eyes, and hangers with hooks that nobody has weighed; the belly eye stands at a station (mm). */
-export function hungOn({ shape, eye, wire, belly }: Blank, station: number): Record<string, unknown> {
+/** A hook stays so far from what it could reach, mm. Invented. */
+const CLEAR_OF = 0.5;
+type Place = readonly [station: number, height: number];
+
+/** Places of the eyes, the mass of a usual hook for this body, and how far a hook may reach, mm. */
+function eyesOf({ shape, eye, belly, bib }: Blank, station: number) {
   const L = fromSI(shape.length, "mm");
-  const hook = Math.min(HOOK * (L / AT) ** POWER, CARRIED * fromSI(shape.volume, "mL"));
-  const below = tidy(belly(station) - 0.7 * eye);
-  const one = (name: string, path: readonly (readonly [number, number])[]) => ({
+  const below: Place = [tidy(station), tidy(belly(station) - 0.7 * eye)];
+  const tail: Place = [tidy(L + eye), 0];
+  const vec = ([s, z]: Place) => ({ x: 0 - s, z });
+  const free = [below, tail].map((one) => distanceToSegment(vec(one), vec(bib.root), vec(bib.end)));
+  const tie = distance(vec(below), { x: eye, z: 0 });
+  const reach = Math.min(...free, tie, distance(vec(below), vec(tail)) / 2) - CLEAR_OF;
+  const usual = Math.min(HOOK * (L / AT) ** POWER, CARRIED * fromSI(shape.volume, "mL"));
+  return { L, below, tail, usual, reach };
+}
+
+/**
+ * Share of the usual hook's length that has room on this bait, at most 1: as it swings, it shall reach neither the bib nor the
+ * tie eye nor the other hook.
+ */
+export function hookRoom(blank: Blank, station: number): number {
+  const { usual, reach } = eyesOf(blank, station);
+  const long = fromSI(hookLength(toSI(usual * (1 + RING), "g")), "mm");
+  return Math.min(1, Math.max(0, reach / long));
+}
+
+/** Wire eyes, and hangers with hooks that nobody has weighed; the belly eye stands at a station (mm). */
+export function hungOn(blank: Blank, station: number): Record<string, unknown> {
+  const { eye, wire, belly } = blank;
+  const { L, below, tail, usual } = eyesOf(blank, station);
+  // A hook is as heavy as the cube of its length.
+  const room = hookRoom(blank, station);
+  const hook = room < 1 ? thousandth(usual * room ** 3) : hundredth(usual);
+  const one = (name: string, path: readonly Place[]) => ({
     name,
     path_mm: path,
     diameter_mm: wire,
     material: "stainless steel",
   });
-  const hanger = (name: string, at: readonly [number, number]) => ({
+  const hanger = (name: string, at: Place) => ({
     name,
     at_mm: at,
-    ring: { mass_g: hundredth(RING * hook) },
-    hook: { mass_g: hundredth(hook) },
+    ring: { mass_g: room < 1 ? thousandth(RING * hook) : hundredth(RING * hook) },
+    hook: { mass_g: hook },
   });
-  const tail = [tidy(L + eye), 0] as const;
   return {
     wires: [
       one("nose eye", [
         [tidy(-eye), 0],
         [tidy(0.13 * L), 0],
       ]),
-      one("belly eye", [
-        [tidy(station), tidy(0.25 * belly(station))],
-        [tidy(station), below],
-      ]),
+      one("belly eye", [[below[0], tidy(0.25 * belly(station))], below]),
       one("tail eye", [[tidy(0.87 * L), 0], tail]),
     ],
-    hangers: [hanger("belly", [tidy(station), below]), hanger("tail", tail)],
+    hangers: [hanger("belly", below), hanger("tail", tail)],
   };
 }

@@ -1,10 +1,11 @@
 import { adoptPlan, compile, planKinds, USUAL_DRILLS, USUAL_WEIGHTS } from "../../document";
 import type { Box, Scenario } from "../../document";
+import { USUAL_WALL, wallsOf } from "../../model/checks";
 import type { Plan, PlanResult } from "../../model/plan";
 import { staticsOf } from "../../model/statics";
 import { usualZone } from "../../runner";
 import type { PlanJob } from "../../runner";
-import { fromSI } from "../../units";
+import { fromSI, toSI } from "../../units";
 import { FIRST_WEIGHT } from "./weight";
 import type { Target } from "./wish";
 
@@ -60,6 +61,20 @@ function taken(made: Scenario, bare: Scenario, plan: Plan, usual: boolean): Scen
   return { ...made, bait: { ...made.bait, ballast } };
 }
 
+/** Planned holes keep their wall beside and above them; at their rims it may be a hair thinner. So much more mends it, m. */
+const MORE_WALL = toSI(0.3, "mm");
+const isThin = (scenario: Scenario): boolean =>
+  wallsOf(compile(scenario).bait).some(({ least }) => least < USUAL_WALL);
+
+/** How the guess stands in the plan's place. */
+function guessed({ bait: { ballast } }: Scenario): string {
+  if (ballast.some(({ where }) => where === "outside"))
+    return "The body has no room for a weight with the usual wall of wood all round it: one of just the right mass, a guess, stands outside, on the belly.";
+  return ballast.length === 1
+    ? "One weight of just the right mass, a guess, stands in its place."
+    : `${ballast.length} weights of just the right mass, a guess, stand in its place.`;
+}
+
 /** @param made the bait of the maker's answers, with its first weight by guess */
 export async function planned(made: Scenario, own: Box, planner: Planner): Promise<Begun> {
   if (made.bait.ballast.length === 0)
@@ -69,26 +84,37 @@ export async function planned(made: Scenario, own: Box, planner: Planner): Promi
   const { box, usual } = boxToPlan(own);
   const asked = askedOf(made);
   const bare: Scenario = { ...made, target: asked, bait: { ...made.bait, ballast: [] } };
-  let result: PlanResult | null;
-  try {
-    result = await planner({ scenario: bare, box, places: PLACES, zone: usualZone(bare) });
-  } catch {
-    // Words that cannot be met, or a fault of the plan: the guess stands, and the page says what stands in the way.
-    result = null;
-  }
-  if (result === null)
+  const zone = usualZone(bare);
+  const plan = async (wall: number): Promise<{ result: PlanResult; found: readonly Scenario[] } | null> => {
+    try {
+      const result = await planner({ scenario: bare, box, places: PLACES, zone: { ...zone, wall } });
+      return result === null
+        ? null
+        : { result, found: result.plans.map((one) => taken(made, bare, one, usual)) };
+    } catch {
+      // Words that cannot be met, or a fault of the plan: the guess stands, and the page says what stands in the way.
+      return null;
+    }
+  };
+  const first = await plan(zone.wall);
+  const sound = first?.found.find((one) => !isThin(one));
+  if (sound !== undefined) return { scenario: sound, told: null };
+  const next =
+    first !== null && first.found.length > 0 ? ((await plan(zone.wall + MORE_WALL)) ?? first) : first;
+  if (next === null)
     return {
       scenario: made,
       told: "No plan was found in time. The first weight is a guess: plan it in ‘Weigh’.",
     };
+  const better = next.found.find((one) => !isThin(one));
+  if (better !== undefined) return { scenario: better, told: null };
+  const { nearest } = next.result;
   const from = usual ? "weights of usual sizes" : "the weights in your box";
-  const [best] = result.plans;
-  if (best !== undefined) return { scenario: taken(made, bare, best, usual), told: null };
-  const { nearest } = result;
   const near = nearest === null ? null : taken(made, bare, nearest, usual);
-  const kept = near !== null && missOf(near, asked) < missOf(made, asked) ? near : made;
+  const kept = near !== null && !isThin(near) && missOf(near, asked) < missOf(made, asked) ? near : made;
+  const stands = kept === made ? guessed(made) : "The nearest one is on the bait.";
   return {
     scenario: kept,
-    told: `No plan of ${from} meets this exactly. ${kept === made ? "One weight of just the right mass, a guess, stands in its place" : "The nearest one is on the bait"}. ‘Weigh’ says why, and plans again.`,
+    told: `No plan of ${from} meets this exactly. ${stands} ‘Weigh’ says why, and plans again.`,
   };
 }

@@ -5,7 +5,7 @@ import { toSI } from "../../units";
 import { withWish } from "./wish";
 import { usualAnswers } from "./answers";
 import type { Answers } from "./answers";
-import { BELLY, blankOf, hungOn } from "./parts";
+import { BELLY, blankOf, hookRoom, hungOn } from "./parts";
 import { firstWeight } from "./weight";
 import type { Weights } from "./weight";
 
@@ -66,10 +66,12 @@ export function baitOf(answers: Answers): Scenario {
   let before = bare;
   let belly = place;
   let weights = firstWeight(before.compiled, blank, net, trim);
-  // The belly eye moves out of the way of the weight, to the nearer side; that moves the weight a little.
+  // The belly eye moves out of the way of the weight, to the side where a hook has more room, else to the nearer one; that moves
+  // the weight a little.
   for (let round = 0; round < 3 && inTheWay(belly, weights); round++) {
     const [fore, aft] = weights.takes ?? [place, place];
-    belly = place - fore <= aft - place ? fore - CLEAR : aft + CLEAR;
+    const more = hookRoom(blank, fore - CLEAR) - hookRoom(blank, aft + CLEAR);
+    belly = more > 0 || (more === 0 && place - fore <= aft - place) ? fore - CLEAR : aft + CLEAR;
     before = documentOf(belly, { ballast: [] });
     weights = firstWeight(before.compiled, blank, net, trim);
   }

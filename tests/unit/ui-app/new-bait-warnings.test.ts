@@ -1,0 +1,91 @@
+import { describe, expect, test } from "vitest";
+import { emptyBox, compile } from "../../../src/document";
+import type { Scenario } from "../../../src/document";
+import { random as seeded } from "../../../src/model/base";
+import { USUAL_WALL } from "../../../src/model/checks";
+import { staticsOf } from "../../../src/model/statics";
+import { FORMS } from "../../../src/model/shaping";
+import { planFor } from "../../../src/runner/weigh";
+import { baitOf, planned, usualAnswers, usualSizes, wishOf } from "../../../src/ui/maker";
+import type { Answers } from "../../../src/ui/maker";
+import { Prefs } from "../../../src/ui/state/prefs.svelte";
+import { Units } from "../../../src/ui/state/units";
+import { Workspace } from "../../../src/ui/state/workspace.svelte";
+import { remarksAt } from "../../../src/ui/views/draw/remarks";
+
+/** What the program chose for a new bait, it does not warn of: hooks that reach nothing, weights with their wall of wood. */
+
+const WORDS = [null, "floats", "suspends", "sinks"] as const;
+const remarks = (made: Scenario): readonly string[] =>
+  remarksAt(new Workspace(made).now, USUAL_WALL, new Units(new Prefs(null, 1200))).map((one) => one.text);
+
+/** Form and word in turn; length, wood and, for half of them, sizes unlike the usual ones by the seed. */
+function drawn(count: number, seed: number): readonly Answers[] {
+  const { uniform: random } = seeded(seed);
+  const pick = <T>(list: readonly T[]): T => list[Math.floor(random() * list.length)]!;
+  return Array.from({ length: count }, (_, i): Answers => {
+    const form = FORMS[i % FORMS.length]!.key;
+    const word = WORDS[Math.floor(i / FORMS.length) % WORDS.length]!;
+    const length = Math.round(30 + 170 * random() ** 2);
+    const { height, breadth } = usualSizes(form, length);
+    const by = (): number => (i % 2 === 0 ? 1 : 0.85 + 0.4 * random());
+    return {
+      ...usualAnswers(),
+      form,
+      length,
+      height: Math.max(5, Number((height * by()).toFixed(1))),
+      breadth: Math.max(4, Number((breadth * by()).toFixed(1))),
+      wood: pick(["balsa", "basswood", "white cedar", "beech"]),
+      salinity: pick([0, 35]),
+      wish: word === null ? null : wishOf(word),
+    };
+  });
+}
+const words = ({ form, length, height, breadth, wood, wish }: Answers): string =>
+  `${form} ${length} × ${height} × ${breadth} mm, ${wood}, ${wish?.behaves ?? "nothing said"}`;
+
+describe("a new bait", () => {
+  test("opens without a warning, whatever its form, size, wood and target", () => {
+    for (const answers of drawn(36, 11)) expect(remarks(baitOf(answers)), words(answers)).toEqual([]);
+  });
+
+  test("opens without a warning with planned weights too, and says so where none fit", async () => {
+    for (const answers of drawn(6, 12)) {
+      const made = baitOf(answers);
+      const { scenario, told } = await planned(made, emptyBox(), (job) => Promise.resolve(planFor(job)));
+      expect(remarks(scenario), words(answers)).toEqual([]);
+      if (scenario === made && made.bait.ballast.length > 0) expect(told, words(answers)).toMatch(/a guess/);
+    }
+  });
+
+  test.each(WORDS)(
+    "that is stout and 45 mm long (‘%s’) has hooks that are clear of bib and of each other",
+    (word) => {
+      const answers = { ...usualAnswers(), form: "stout", length: 45, ...usualSizes("stout", 45) };
+      const made = baitOf({ ...answers, wish: word === null ? null : wishOf(word) });
+      expect(remarks(made)).toEqual([]);
+      // Shorter hooks, not none.
+      for (const { hook } of made.bait.hangers) expect(hook?.mass_g).toBeGreaterThan(0.05);
+    },
+  );
+
+  test("too slim for any weight in the wood carries it outside, on the belly, level and as heavy as asked", async () => {
+    const answers = { ...usualAnswers(), length: 38, ...usualSizes("slender", 38), wish: wishOf("suspends") };
+    const made = baitOf(answers);
+    expect(made.bait.ballast.map(({ where }) => where)).toEqual(["outside"]);
+    const { bait, around } = compile(made);
+    const { netBuoyancy, rest } = staticsOf(bait, around.density);
+    const { net_g, netTolerance_g } = made.target!;
+    expect(Math.abs(netBuoyancy * 1e3 - net_g)).toBeLessThanOrEqual(netTolerance_g);
+    expect(Math.abs(rest.pitch ?? Infinity) * (180 / Math.PI)).toBeLessThan(4);
+    const nothing = {
+      plans: [],
+      nearest: null,
+      limits: [],
+      leastBG: { value: 0, from: "own" as const },
+      notes: [],
+    };
+    const none = await planned(made, emptyBox(), () => Promise.resolve(nothing));
+    expect(none.told).toMatch(/no room/);
+  });
+});
