@@ -22,7 +22,7 @@ export type { Exercise, Language, Lesson, LessonUnit, LessonWords, Prediction } 
 export { serializeLesson } from "./serialize";
 export { saidOf, texOf } from "./tex";
 export type { Speech } from "./tex";
-export { filled, inLanguage } from "./text";
+export { equationIn, filled, inLanguage } from "./text";
 export { textsOf } from "./rules";
 export { variantsOf } from "./variants";
 export type { Built, Collection } from "./variants";

@@ -52,6 +52,7 @@ export function lessonRules(lesson: Lesson): readonly Problem[] {
       say(path, "TeX", `simple TeX: ${trouble}`, "Use fractions, roots, indices and Greek letters only.");
   };
   tex("equation.tex", lesson.equation.tex);
+  tex("equation.tex_de", lesson.equation.tex_de);
   lesson.figures.forEach(({ symbol, is, of = "A" }, i) => {
     tex(`figures[${i}].symbol`, symbol);
     const trouble = figureTrouble(is);

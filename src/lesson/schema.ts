@@ -269,6 +269,12 @@ export const lessonSchema = z
     equation: z
       .strictObject({
         tex: z.string().min(1).max(LONGEST_TEX).meta({ title: "TeX" }),
+        tex_de: maybe(
+          z.string().min(1).max(LONGEST_TEX).meta({
+            title: "TeX in German",
+            description: "The same in German, where it holds words.",
+          }),
+        ),
         said: words("Read aloud", 300),
       })
       .meta({ title: "Equation" }),

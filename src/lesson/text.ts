@@ -1,8 +1,13 @@
-import type { Language, LessonWords } from "./schema";
+import type { Language, Lesson, LessonWords } from "./schema";
 
 /** A text in the language that is read, or in the other one where it stands only there. */
 export function inLanguage(words: LessonWords, language: Language): string {
   return words[language] ?? words.en ?? words.de ?? "";
+}
+
+/** A lesson's equation in the language that is read. */
+export function equationIn({ tex, tex_de }: Lesson["equation"], language: Language): string {
+  return language === "de" ? (tex_de ?? tex) : tex;
 }
 
 /** The names that stand in {braces} in a text, each once. */

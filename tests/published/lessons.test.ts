@@ -51,6 +51,10 @@ describe.each(lessons)("$file", ({ file, text, lesson }) => {
   it("stands in both languages in full", () => {
     const missing = textsOf(lesson).filter(([, words]) => !words.en?.trim() || !words.de?.trim());
     expect(missing.map(([path]) => path)).toEqual([]);
+    // An equation that holds words stands in German too.
+    const { tex, tex_de } = lesson.equation;
+    expect(tex_de === undefined).toBe(!tex.includes("\\text"));
+    expect(tex_de).not.toBe(tex);
   });
 
   it(`has a worked answer that the model gives too, for ${SEEDS} students`, () => {

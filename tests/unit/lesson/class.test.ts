@@ -46,4 +46,7 @@ it("a class of thirty is read and counted, lesson by lesson", () => {
     { option: 2, count: 10, happens: false },
   ]);
   expect(own).toMatchObject({ id: "own", lesson: null, count: 3, solved: 0 });
+  // Of numbers, too small and too large are told apart.
+  expect(own?.sides).toEqual({ low: 3, right: 0, high: 0 });
+  expect(density?.sides).toEqual({ low: 0, right: 0, high: 0 });
 });

@@ -22,6 +22,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   windows: ["KeysDialog", "ProblemsDialog", "OverwriteDialog", "LinkDialog", "ExamplesDialog"]
     .map((name) => `src/ui/shell/${name}.svelte`)
     .concat("src/ui/shell/keys.ts", "src/ui/shell/actions.ts"),
+  begin: ["src/ui/shell/NewBait.svelte"],
   recipe: ["src/ui/shell/Recipe.svelte", "src/ui/shell/recipe"],
   stage: ["src/ui/stage/Transport.svelte", "src/ui/stage/CameraControls.svelte"],
   guide: ["src/ui/guide"],

@@ -1,5 +1,8 @@
 import { optionOf } from "../../../lesson";
-import type { Lesson, Results } from "../../../lesson";
+import type { Lesson, LessonResult, Results } from "../../../lesson";
+
+export const SIDES = ["low", "right", "high"] as const;
+type Side = (typeof SIDES)[number];
 
 /** What a class did in one lesson. */
 export interface ClassRow {
@@ -11,6 +14,8 @@ export interface ClassRow {
   readonly atFirst: number;
   /** Predictions: an option's count, or each number; `happens`: the option that came true for most. */
   readonly spread: readonly { readonly option: number; readonly count: number; readonly happens: boolean }[];
+  /** Predictions of a number: how many were too small, right, too large. */
+  readonly sides: Readonly<Record<Side, number>>;
   readonly numbers: readonly { readonly predicted: number; readonly happened: number }[];
 }
 
@@ -27,6 +32,8 @@ export function classRows(files: readonly Results[], lessons: readonly Lesson[])
       prediction?.kind === "choose"
         ? own.filter((one) => optionOf(prediction, one.happened) === option).length
         : 0;
+    const side = (which: (one: LessonResult) => boolean): number =>
+      prediction?.kind === "choose" ? 0 : own.filter(which).length;
     return [
       {
         id,
@@ -43,6 +50,11 @@ export function classRows(files: readonly Results[], lessons: readonly Lesson[])
                 happens: 2 * happened(option) > own.length,
               }))
             : [],
+        sides: {
+          low: side(({ cameTrue, predicted, happened }) => !cameTrue && predicted < happened),
+          right: side(({ cameTrue }) => cameTrue),
+          high: side(({ cameTrue, predicted, happened }) => !cameTrue && predicted >= happened),
+        },
         numbers:
           prediction?.kind === "choose"
             ? []

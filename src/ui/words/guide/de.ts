@@ -11,7 +11,7 @@ export const texts: Translated<typeof en> = {
   leave: "Begleiter verlassen",
   close: "Begleiter schließen",
   "aim.made": "Beginne einen eigenen Köder.",
-  "do.made": "Alle Antworten stehen schon da: drücke „Make this bait“.",
+  "do.made": "Alle Antworten stehen schon da: drücke „{name}“.",
   "aim.floats": "Sag, was er tun soll: schwimmen.",
   "do.floats": "Drücke „floats“.",
   "aim.net": "Sag, wie stark: das Wasser soll ihn mit {net} heben.",

@@ -9,7 +9,7 @@ export const texts = {
   leave: "Leave the guide",
   close: "Close the guide",
   "aim.made": "Begin a bait of your own.",
-  "do.made": "All answers are there already: press “Make this bait”.",
+  "do.made": "All answers are there already: press “{name}”.",
   "aim.floats": "Say what it shall do: float.",
   "do.floats": "Press “floats”.",
   "aim.net": "Say by how much: the water shall lift it with {net}.",
