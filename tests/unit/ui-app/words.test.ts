@@ -2,6 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { STEPS } from "../../../src/ui/guide/steps";
+import { lessonJsonSchema } from "../../../src/lesson";
+import { texts as german } from "../../../src/ui/words/form/de";
 import { LANGUAGES, Part, Speaker } from "../../../src/ui/words/base";
 import type { Entry, Texts } from "../../../src/ui/words/base";
 import { GLOSSARY, termsIn } from "../../../src/ui/words/glossary";
@@ -121,8 +123,21 @@ describe.each(Object.entries(ROOMS))("the part ‘%s’ of the catalogue", (part
 });
 
 it("every part of the catalogue has its rooms here", () => {
-  const parts = readdirSync("src/ui/words").filter((one) => one !== "base");
+  const parts = readdirSync("src/ui/words").filter((one) => one !== "base" && one !== "form");
   expect(parts.sort()).toEqual(Object.keys(ROOMS).sort());
+});
+
+it("the form of a lesson has each title and help of the schema in German, and no others", () => {
+  const said = new Set<string>();
+  const look = (one: unknown): void => {
+    if (typeof one !== "object" || one === null) return;
+    for (const [key, value] of Object.entries(one))
+      if ((key === "title" || key === "description") && typeof value === "string") said.add(value);
+      else look(value);
+  };
+  look(lessonJsonSchema());
+  expect(Object.keys(german).sort()).toEqual([...said].sort());
+  for (const text of Object.values(german)) expect(text.trim()).not.toBe("");
 });
 
 it("the steps of the guide each have an aim and what to do", async () => {
