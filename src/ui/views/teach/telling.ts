@@ -43,7 +43,9 @@ export function told(
   words: Speaker,
 ): string {
   const { unit, digits } = lesson.exercise;
-  return filled(inLanguage(text, words.language), (name) => {
+  // A number and its per cent stay on one line.
+  const joined = inLanguage(text, words.language).replaceAll(/(?<=\d) (?=%)/g, "\u202f");
+  return filled(joined, (name) => {
     if (name === "happens")
       return outcome.happens === undefined || outcome.hand === undefined || outcome.model === undefined
         ? "…"
@@ -68,7 +70,7 @@ const texUnit = (unit: string): string =>
     : unit === "%"
       ? "\\,\\%"
       : unit === "°"
-        ? "^{\\circ}".replace("\\circ", "°")
+        ? "\\text{°}"
         : `\\,\\mathrm{${unit.replace("²", "^2")}}`;
 
 /** A number of a formula as the language writes it. */

@@ -35,7 +35,7 @@ export const texts: Translated<typeof en> = {
   redo: "Wiederholen",
   redoWhat: "Wiederholen: {what}",
   redoNone: "Nichts zu wiederholen",
-  new: "Neuer Köder",
+  new: "Neu",
   newWhy: "Einen eigenen Köder beginnen (n)",
   baits: "Meine Köder",
   baitsWhy: "Die Köder, die dieser Browser behält (b)",
