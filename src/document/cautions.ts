@@ -1,6 +1,7 @@
 import { material } from "../model/materials";
 import type { Scenario } from "./schema";
-import type { Stage } from "./schema-bench";
+import { BARE_TEST } from "./stages";
+import type { Moment } from "./stages";
 
 /** A fact about harm, shown where the step happens. Labels, data sheets, the law and physicians come first. */
 export interface Caution {
@@ -84,17 +85,18 @@ export function cautionsFor(scenario: Scenario): {
   };
 }
 
-/** What to take care of at a stage of making. */
-export function cautionsAt(scenario: Scenario, stage: Stage): readonly Caution[] {
+/** What to take care of at a moment of making. */
+export function cautionsAt(scenario: Scenario, at: Moment): readonly Caution[] {
   const { body, ballast, coats, hooks } = cautionsFor(scenario);
-  const of: Readonly<Record<Stage, readonly Caution[]>> = {
+  const of: Readonly<Record<Moment, readonly Caution[]>> = {
     blank: body,
     sealed: coats,
     "laid out": [...body, ...ballast],
     closed: coats,
+    [BARE_TEST]: hooks,
     painted: coats,
     "clear-coated": coats,
     dressed: hooks,
   };
-  return of[stage];
+  return of[at];
 }

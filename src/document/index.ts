@@ -78,7 +78,18 @@ export { boxLeft, handPlace, onBait, piecesOf, putOn, startPlace, takeOff } from
 export type { PutPlace, Taken } from "./put-on";
 export { cautionsAt, cautions, cautionsFor } from "./cautions";
 export type { Caution } from "./cautions";
-export { baitAt, notYetAt, rowStages } from "./stages";
+export {
+  BARE_TEST,
+  baitAt,
+  hasBareTest,
+  hungForTest,
+  isOnAt,
+  MOMENTS,
+  momentsOf,
+  notYetAt,
+  rowStages,
+} from "./stages";
+export type { Moment } from "./stages";
 export { attitudeWords, floats, floatWords, LEVEL_WITHIN_DEG, riseWords, SUSPENDS_WITHIN_G } from "./words";
 export { visible, visibleIn, visibleJson } from "./visible";
 export { targetWords } from "./target";

@@ -1,4 +1,4 @@
-import { byStage, stageOf, type ScenarioBait, type Stage } from "../document";
+import { isOnAt, type Moment, type ScenarioBait } from "../document";
 import type { Bait } from "../model/bait";
 import type { Snapshot } from "../model/motion";
 import { whatOf } from "../model/parts";
@@ -17,9 +17,9 @@ export interface Look {
   readonly lit?: string | null;
 }
 
-/** The parts that come onto the bait only after a stage of making. */
-export function notYetOn(file: ScenarioBait, { items, spec }: Bait, stage: Stage): ReadonlySet<string> {
-  const late = items.filter((item) => !byStage(stageOf(file, item), stage));
+/** The parts that come onto the bait only after a moment of making. */
+export function notYetOn(file: ScenarioBait, { items, spec }: Bait, at: Moment): ReadonlySet<string> {
+  const late = items.filter((item) => !isOnAt(file, item, at));
   return new Set(late.flatMap((item) => whatOf(spec, item) ?? []));
 }
 

@@ -1,5 +1,5 @@
 import { proxy } from "comlink";
-import type { Scenario, Stage } from "../document";
+import type { Moment, Scenario } from "../document";
 import type { Lesson, Outcome, Values } from "../lesson";
 import type { ResolvedTarget, RiseBand, SensitivityRow } from "../model/bench";
 import type { PlanResult } from "../model/plan";
@@ -101,9 +101,9 @@ export class ModelClient {
     return this.#broker.ask(lane, (api, ticket) => api.calibrate(ticket, scenario, measured));
   }
 
-  /** Trimming moments over a whole turn, at a stage of making. */
-  righting(scenario: Scenario, stage: Stage, lane = "righting"): Promise<Righting | null> {
-    return this.#broker.ask(lane, (api, ticket) => api.righting(ticket, scenario, stage));
+  /** Trimming moments over a whole turn, at a moment of making. */
+  righting(scenario: Scenario, at: Moment, lane = "righting"): Promise<Righting | null> {
+    return this.#broker.ask(lane, (api, ticket) => api.righting(ticket, scenario, at));
   }
 
   /** What a reading in the tub says of the account. */

@@ -1,5 +1,5 @@
 import { baitAt, compile } from "../document";
-import type { Compiled, Scenario, Stage } from "../document";
+import type { Compiled, Moment, Scenario } from "../document";
 import { cos, sin } from "../model/base";
 import { assemble, MID, withOnly } from "../model/bait";
 import type { Bait, BaitSpec } from "../model/bait";
@@ -35,9 +35,9 @@ export function rightingOf(bait: Bait, density: number, steps = 48): Righting {
   };
 }
 
-export function righting(scenario: Scenario, stage: Stage): Righting {
+export function righting(scenario: Scenario, at: Moment): Righting {
   const { bait, around } = compile(scenario);
-  return rightingOf(baitAt(scenario, bait, stage), around.density);
+  return rightingOf(baitAt(scenario, bait, at), around.density);
 }
 
 export type TubReading = Scenario["tub"][number];

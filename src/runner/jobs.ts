@@ -1,4 +1,4 @@
-import type { Compiled, Stage } from "../document";
+import type { Compiled, Moment } from "../document";
 import type { Bait } from "../model/bait";
 import type { RunSetup } from "../model/motion";
 
@@ -18,8 +18,8 @@ export interface Tub {
   readonly pitch: number | "rest";
   /** How long to watch, s. */
   readonly duration: number;
-  /** Stage of making at which it is let go; absent: dressed, with all that is fitted. */
-  readonly stage?: Stage;
+  /** Moment of making at which it is let go; absent: dressed, with all that is fitted. */
+  readonly stage?: Moment;
 }
 
 /** Pushed under in still water and let go: no line. `bait`: as it is at the stage of making. */

@@ -1,4 +1,4 @@
-import type { Scenario, Stage } from "../document";
+import type { Moment, Scenario } from "../document";
 import type { ResolvedTarget, RiseBand, SensitivityRow } from "../model/bench";
 import type { Lesson, Outcome, Values } from "../lesson";
 import type { RecordingChunk, RecordingMeta } from "../model/motion";
@@ -57,7 +57,7 @@ export interface WorkerApi {
   reachCells(ticket: Ticket, job: ReachMapJob, from: number, to: number): Promise<ReachCell[] | null>;
   reachLimits(ticket: Ticket, job: ReachMapJob, queries: readonly LimitQuery[]): Promise<ReachLimit[] | null>;
   calibrate(ticket: Ticket, scenario: Scenario, measured: MeasuredDepth): Promise<Calibration | null>;
-  righting(ticket: Ticket, scenario: Scenario, stage: Stage): Promise<Righting | null>;
+  righting(ticket: Ticket, scenario: Scenario, at: Moment): Promise<Righting | null>;
   tub(ticket: Ticket, scenario: Scenario, reading: TubReading): Promise<TubAnswer | null>;
   swaps(ticket: Ticket, job: SwapJob): Promise<SwapAnswer | null>;
   /** What the target's words come to; null also where the document has no target. */

@@ -25,7 +25,7 @@ export { assemble, MID } from "./assemble";
 export type { AssembleOptions } from "./assemble";
 export { benchBodyMass, benchBodyVolume, prepareBench, rowsNamed } from "./readings";
 export type { PreparedReading, Sizes } from "./readings";
-export { correctionsBefore, correctionsKept } from "./corrections";
+export { correctionsBefore, correctionsKept, isHung } from "./corrections";
 export { withOnly } from "./part";
 export {
   AIR_DENSITY,

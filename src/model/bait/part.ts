@@ -2,13 +2,14 @@ import { entriesOf, mapParts } from "../parts";
 import type { Item } from "../parts";
 import { assemble } from "./assemble";
 import { GROUPS } from "./readings";
-import { correctionsKept } from "./corrections";
+import { correctionsLeft } from "./corrections";
 import type { Bait, BaitSpec } from "./types";
 
 /**
  * The same bait with only some of its items, as at an earlier stage of making. What is left out is neither fitted nor cut
  * into the body. The body stays as the bench readings gave it. A correction by a tub test stays only where that test lacked
- * everything that is left out here: what a later bait did in the tub tells nothing about the barer one.
+ * everything that is left out here: what a later bait did in the tub tells nothing about the barer one. Hooks and rings that
+ * hung on an unfinished bait may be left out all the same.
  *
  * @param keep asked for every row but the body and the corrections; a chamber that is left out takes its balls with it
  */
@@ -28,8 +29,7 @@ export function withOnly(bait: Bait, keep: (item: Item) => boolean): Bait {
     found: { bodyDensity: bait.bodyDensity, volumeFactor: bait.volumeFactor },
   };
   const bare = assemble(left, found);
-  const kept = correctionsKept(bait, keep);
-  const corrections = (spec.corrections ?? []).filter((_, i) => kept[i]);
+  const corrections = correctionsLeft(bait, keep);
   if (corrections.length === 0) return bare;
   // What was missing in the tub and is missing here has no name on this bait any more.
   const words = new Set<string>([

@@ -8,7 +8,7 @@ export type { SensitivityOptions } from "./sensitivity";
 export { exactGrams } from "./exact";
 export { swaps, withLeader } from "./swaps";
 export type { SwapOptions } from "./swaps";
-export { resolveTarget, SUSPENDS_WITHIN } from "./target";
+export { depthWanted, resolveTarget, SUSPENDS_WITHIN } from "./target";
 export type { ResolvedTarget, TargetFigure, TargetWater, TargetWords } from "./target";
 export { seenAttitude, seenWaterline, timedTravel } from "./tub";
 export type { TubOptions } from "./tub";

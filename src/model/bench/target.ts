@@ -167,6 +167,20 @@ function netFigure(
   };
 }
 
+/** The running depth that the words ask for, m; null: none. */
+export function depthWanted({ depth, depthTolerance, speed }: TargetWords): ResolvedTarget["depth"] {
+  if (depth === null) return null;
+  const at = speed === null ? "" : ` at ${speed.toFixed(1)} m/s`;
+  const within =
+    depthTolerance === null ? "; ±20 % is as good as the model's own depth (docs/model.md §10)" : "";
+  return {
+    value: depth,
+    tolerance: depthTolerance ?? DEPTH_WITHIN * depth,
+    speed,
+    why: `The target says ${depth.toFixed(1)} m${at}${within}.`,
+  };
+}
+
 /**
  * The figures that a target in words gives for this bait: net buoyancy, trim, least BG, waters, depth, each with its
  * reason. A rise is turned into grams by the model's own terminal rise: `netForSpeed` seeks the net buoyancy with which
@@ -184,7 +198,7 @@ export function resolveTarget(
   const problems: string[] = [];
   const notes: string[] = [];
   const net = netFigure(bait, around, words, options, problems);
-  const { trim, depth, coldest, warmest } = words;
+  const { trim, coldest, warmest } = words;
   if (coldest !== null && warmest !== null && warmest < coldest)
     problems.push(
       `The warmest water (${warmest} °C) is colder than the coldest (${coldest} °C): change one of the two.`,
@@ -213,15 +227,7 @@ export function resolveTarget(
             why: `The target says ${degrees(trim)}, nose-up positive${words.trimTolerance === null ? "; ±3° is common practice, no source" : ""}.`,
           },
     leastBG: words.leastBG,
-    depth:
-      depth === null
-        ? null
-        : {
-            value: depth,
-            tolerance: words.depthTolerance ?? DEPTH_WITHIN * depth,
-            speed: words.speed,
-            why: `The target says ${depth.toFixed(1)} m${words.speed === null ? "" : ` at ${words.speed.toFixed(1)} m/s`}${words.depthTolerance === null ? "; ±20 % is as good as the model's own depth (docs/model.md §10)" : ""}.`,
-          },
+    depth: depthWanted(words),
     waters,
     notes,
     problems,

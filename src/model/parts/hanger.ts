@@ -120,6 +120,7 @@ export const hanger: Part<HangerSpec, "hangers", "ring" | "hook", true> = {
   groups: ["hangers"],
   pieces: CARRIED,
   word: "hanger",
+  hung: true,
   name: (h) => h.name,
 
   check(h, path) {

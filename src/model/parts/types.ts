@@ -260,6 +260,8 @@ export interface Part<Spec, Group extends string, Piece extends string, Many ext
   readonly word: string;
   /** Entries of this kind may touch one another without a warning. */
   readonly mayTouch?: boolean;
+  /** Its things hang from eyes: a maker hangs them on for a tub test of an unfinished bait, and takes them off again. */
+  readonly hung?: boolean;
   /** By this name a bench reading may call an entry. */
   name(spec: Spec): string;
   /** @throws BaitError for numbers that no entry can have; `path` is the entry's place in the document */

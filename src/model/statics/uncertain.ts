@@ -66,7 +66,7 @@ function tubsOf(bait: Bait, fitted: readonly Item[], input: NewInput): TubModel[
   const missing = specs.map(({ without }, k) =>
     rowsNamed(bait.spec, fitted, without, `corrections[${k}].without`),
   );
-  const before = correctionsBefore(missing.map((one) => new Set(one)));
+  const before = correctionsBefore(missing, fitted);
   return specs.map((spec, k) => {
     const label = rows[k]?.item ?? spec.name;
     const error = (sigma: number | null, what: string): (() => number) | null => {

@@ -7,7 +7,7 @@ import { TYPE } from "../paper/pen";
 import { degText } from "../templates/words";
 import { identity } from "./identity";
 import { grams, partRows } from "./parts";
-import { stagesOf, type StageFigures } from "./stages";
+import { bareTestOf, stagesOf, type MomentFigures, type StageFigures } from "./stages";
 
 /** What is done at each stage. */
 const WORK: Readonly<Record<Stage, string>> = {
@@ -56,13 +56,30 @@ const STEP: readonly Column[] = [
   { head: "What mine did", share: 0.3 },
 ];
 
+/** What scale and tub should say, and room for what they did. */
+function row({ statics, massWithin, netWithin }: MomentFigures): readonly string[] {
+  const rest = statics.rest.pitch;
+  return [
+    `${grams(statics.mass)} g ± ${grams(massWithin)}`,
+    `${floatWords(fromSI(statics.netBuoyancy, "g"))} ± ${grams(netWithin)}`,
+    attitudeWords(rest === null ? null : fromSI(rest, "deg")),
+    "",
+  ];
+}
+
+/** The first tub test, before the coats. */
+function firstTest(flow: Flow, job: SheetJob): void {
+  const then = bareTestOf(job);
+  if (then === null) return;
+  flow.heading("First tub test", 34);
+  flow.paragraph(
+    "Hang its hooks and rings on, bare as it is, and try it in the tub. Then take them off again for the coats.",
+  );
+  flow.table(STEP, [row(then)], TYPE.text, 9);
+}
+
 /** @param told cautions that stand in full further up: from there on their short form is enough */
-function step(
-  flow: Flow,
-  job: SheetJob,
-  told: Set<Caution>,
-  { stage, items, statics, massWithin, netWithin }: StageFigures,
-): void {
+function step(flow: Flow, job: SheetJob, told: Set<Caution>, { stage, items, ...then }: StageFigures): void {
   const names = items.map(({ item, mass }) => (mass > 0 ? `${item} ${grams(mass)} g` : item));
   flow.heading(`${stage[0]?.toUpperCase() ?? ""}${stage.slice(1)}`, 34);
   flow.paragraph(WORK[stage]);
@@ -72,21 +89,9 @@ function step(
     told.add(one);
     flow.paragraph(`Caution, ${one.title.toLowerCase()}: ${words}`, { size: TYPE.small });
   }
-  const rest = statics.rest.pitch;
-  flow.table(
-    STEP,
-    [
-      [
-        `${grams(statics.mass)} g ± ${grams(massWithin)}`,
-        `${floatWords(fromSI(statics.netBuoyancy, "g"))} ± ${grams(netWithin)}`,
-        attitudeWords(rest === null ? null : fromSI(rest, "deg")),
-        "",
-      ],
-    ],
-    TYPE.text,
-    9,
-  );
+  flow.table(STEP, [row(then)], TYPE.text, 9);
   flow.paragraph(OTHERWISE[stage], { size: TYPE.small });
+  if (stage === "closed") firstTest(flow, job);
 }
 
 /** The target in words; null: the file has none. */

@@ -1,18 +1,22 @@
-import { baitAt, rowStages, STAGES } from "../../document";
+import { BARE_TEST, baitAt, hasBareTest, rowStages, STAGES } from "../../document";
 import type { Stage } from "../../document";
 import type { Bait, Item } from "../../model/bait";
 import { band, staticsOf } from "../../model/statics";
 import type { Statics } from "../../model/statics";
 import type { SheetJob } from "../job";
 
-/** The bait at a stage of making: what came onto it, and what scale and tub should say then. SI. */
-export interface StageFigures {
-  readonly stage: Stage;
-  readonly items: readonly Item[];
+/** What scale and tub should say at a moment of making. SI. */
+export interface MomentFigures {
   readonly statics: Statics;
   /** Half of the range that holds 95 of 100 baits made so, kg: of the mass, and of the net buoyancy. */
   readonly massWithin: number;
   readonly netWithin: number;
+}
+
+/** The bait at a stage of making, and what came onto it. */
+export interface StageFigures extends MomentFigures {
+  readonly stage: Stage;
+  readonly items: readonly Item[];
 }
 
 /** Draws of the bands: they are not used, only what each input does by itself. */
@@ -29,6 +33,19 @@ function within(bait: Bait, density: number): number {
   return SHARE_95 * Math.sqrt(variance);
 }
 
+const figuresOf = (then: Bait, density: number): MomentFigures => ({
+  statics: staticsOf(then, density),
+  massWithin: within(then, THIN),
+  netWithin: within(then, density),
+});
+
+/** The first tub test, bare with hooks; null: this bait has none of its own. */
+export function bareTestOf({ scenario, compiled: { bait, water } }: SheetJob): MomentFigures | null {
+  return hasBareTest(scenario.bait, bait)
+    ? figuresOf(baitAt(scenario, bait, BARE_TEST), water.density)
+    : null;
+}
+
 const known = new WeakMap<Bait, readonly StageFigures[]>();
 
 /** Every stage at which something comes onto the bait, from the blank to the dressed bait. */
@@ -40,16 +57,7 @@ export function stagesOf({ scenario, compiled }: SheetJob): readonly StageFigure
   const made = STAGES.flatMap((stage): StageFigures[] => {
     const items = bait.items.filter((item, i) => staged[i] === stage && item.group !== "corrections");
     if (items.length === 0) return [];
-    const then = baitAt(scenario, bait, stage);
-    return [
-      {
-        stage,
-        items,
-        statics: staticsOf(then, water.density),
-        massWithin: within(then, THIN),
-        netWithin: within(then, water.density),
-      },
-    ];
+    return [{ stage, items, ...figuresOf(baitAt(scenario, bait, stage), water.density) }];
   });
   known.set(bait, made);
   return made;

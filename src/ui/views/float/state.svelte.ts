@@ -1,5 +1,5 @@
-import { baitAt, rowStages, STAGES } from "../../../document";
-import type { Stage } from "../../../document";
+import { baitAt, MOMENTS, momentsOf } from "../../../document";
+import type { Moment } from "../../../document";
 import type { Bait } from "../../../model/bait";
 import { sideAt, staticsOf } from "../../../model/statics";
 import type { Statics } from "../../../model/statics";
@@ -20,8 +20,8 @@ export class FloatState {
   readonly app: App;
   readonly session: Session;
   readonly client = new ModelClient();
-  /** Stage of making in the tub. */
-  stage = $state.raw<Stage>("dressed");
+  /** Moment of making in the tub: a stage, or the first tub test. */
+  stage = $state.raw<Moment>("dressed");
   /** Depth of the tie eye in the hand, m; null: nobody holds it. */
   held = $state<number | null>(null);
   readonly righting = new Later<Righting>();
@@ -33,15 +33,14 @@ export class FloatState {
 
   constructor(app: App) {
     this.app = app;
-    app.beside.keep<Pick<FloatState, "stage">>("float", "place", this, { stage: oneOf(...STAGES) });
+    app.beside.keep<Pick<FloatState, "stage">>("float", "place", this, { stage: oneOf(...MOMENTS) });
     this.session = tubSession(app);
   }
 
-  /** Stages at which something comes onto this bait, and the last. */
-  readonly stages = $derived.by((): readonly Stage[] => {
+  /** Stages at which something comes onto this bait, its first tub test, and the last. */
+  readonly stages = $derived.by((): readonly Moment[] => {
     const { scenario, compiled } = this.app.work.now;
-    const used = rowStages(scenario.bait, compiled.bait);
-    return STAGES.filter((one) => used.includes(one) || one === "dressed");
+    return momentsOf(scenario.bait, compiled.bait);
   });
 
   readonly bait = $derived.by((): Bait => {
@@ -96,7 +95,7 @@ export class FloatState {
     return stillSnapshot(this.bait, { nose, pitch, side: sideAt(pitch), B: null });
   });
 
-  choose(stage: Stage): void {
+  choose(stage: Moment): void {
     this.stage = stage;
     this.session.player.pause();
     this.session.player.seek(0);

@@ -1,7 +1,7 @@
 import type { Units, Why } from "../../state";
 import type { Line, StageAccount } from "./account";
-import { countsOf } from "../../../document";
-import type { Stage } from "../../../document";
+import { BARE_TEST, countsOf } from "../../../document";
+import type { Moment } from "../../../document";
 
 const WATER =
   "Water: UNESCO equation of state EOS-80, Fofonoff & Millard 1983, Unesco Tech. Pap. Mar. Sci. 44.";
@@ -14,7 +14,8 @@ const CORRECTION = "What a reading in the tub says beyond the account.";
 const reason = (group: Line["group"]): string => countsOf(group) ?? (group === "body" ? BODY : CORRECTION);
 
 /** A stage as it is spoken of: the bait is … */
-export const stageWords = (stage: Stage): string => (stage === "blank" ? "a blank" : stage);
+export const stageWords = (at: Moment): string =>
+  at === "blank" ? "a blank" : at === BARE_TEST ? "in its first tub test, bare with hooks" : at;
 
 /** Behind the net of one line of the account. `density` of the water, kg/m³. */
 export function whyLine(one: Line, density: number, units: Units): Why {

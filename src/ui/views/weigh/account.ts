@@ -1,4 +1,12 @@
-import { fileEntryOf, ownStage, rowStages, STAGES } from "../../../document";
+import {
+  BARE_TEST,
+  fileEntryOf,
+  hasBareTest,
+  hungForTest,
+  ownStage,
+  rowStages,
+  STAGES,
+} from "../../../document";
 import type { Scenario, Stage, Taken } from "../../../document";
 import { assemble } from "../../../model/bait";
 import type { Item } from "../../../model/bait";
@@ -166,6 +174,33 @@ export function accountByStage(worked: Worked): readonly StageAccount[] {
       ),
     };
   });
+}
+
+/** The first tub test, bare with hooks: what hangs on the bait for it, and the bait with it. */
+export interface BareTest extends Omit<StageAccount, "stage" | "lines"> {
+  readonly stage: typeof BARE_TEST;
+  /** What the closed bait has more on it then. */
+  readonly hung: Pick<StageAccount, "mass" | "displaced" | "net">;
+}
+
+/** Null: that test is of no other bait than one of the stages. */
+export function bareTest(worked: Worked, account: readonly StageAccount[]): BareTest | null {
+  const { scenario, compiled, statics } = worked;
+  const closed = account.find((one) => one.stage === "closed");
+  if (closed === undefined || !hasBareTest(scenario.bait, compiled.bait)) return null;
+  const rows = hungForTest(scenario.bait, compiled.bait);
+  const mass = rows.reduce((sum, one) => sum + one.mass, 0);
+  const displaced = rows.reduce((sum, one) => sum + one.displaced, 0);
+  const net = statics.density * displaced - mass;
+  return {
+    stage: BARE_TEST,
+    hung: { mass, displaced, net },
+    mass: closed.mass + mass,
+    displaced: closed.displaced + displaced,
+    net: closed.net + net,
+    coatsToCome: closed.coatsToCome,
+    restToCome: closed.restToCome - net,
+  };
 }
 
 /** What the other choice of inside or outside does: differences of net (kg) and of rest trim (rad), or why it cannot be. */

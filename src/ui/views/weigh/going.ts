@@ -24,7 +24,8 @@ export function following(steps: readonly Step[], { job }: WeighState): Step | n
 }
 
 /** Opens a step: a job of this view, or a section of the tub's. */
-export async function go({ prefs, view }: App, weigh: WeighState, { place }: Step): Promise<void> {
+export async function go(app: App, weigh: WeighState, { place }: Step): Promise<void> {
+  const { prefs, view } = app;
   if ("job" in place) {
     weigh.job = place.job;
     await tick();
@@ -33,6 +34,8 @@ export async function go({ prefs, view }: App, weigh: WeighState, { place }: Ste
     return;
   }
   prefs.setOpen(place.tub, true);
+  const { putIn } = await import("../float/door");
+  putIn(app, place.as);
   view.show("float");
   await tick();
   // The view's parts may have to be fetched first.

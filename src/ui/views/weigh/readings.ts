@@ -1,5 +1,5 @@
-import { byStage, stageOf } from "../../../document";
-import type { Scenario, Stage } from "../../../document";
+import { byStage, isOnAt, stageOf } from "../../../document";
+import type { Moment, Scenario, Stage } from "../../../document";
 import { assemble } from "../../../model/bait";
 import type { Bait, BenchReading, Item } from "../../../model/bait";
 import type { Measured, Reconciled } from "../../../model/bench";
@@ -15,7 +15,7 @@ export const weighable = (bait: Bait): readonly Item[] =>
 /** Sets of items that a maker weighs at once: bare or sealed blank, the bait as it is at a stage, the whole. */
 export function sets(
   { scenario, compiled }: Worked,
-  stage: Stage,
+  stage: Moment,
 ): readonly { readonly label: string; readonly names: readonly string[] }[] {
   const items = weighable(compiled.bait);
   const there = (at: Stage, test: (item: Item) => boolean = () => true): string[] =>
@@ -34,13 +34,13 @@ export function sets(
   return [...named.slice(0, -1), { label: `as it is now (${stage})`, names: now }, ...named.slice(-1)];
 }
 
-/** What is on the bait at a stage of making, by its names in the account. */
+/** What is on the bait at a moment of making, by its names in the account. */
 export const namesAt = (
   { scenario, compiled }: Pick<Worked, "scenario" | "compiled">,
-  stage: Stage,
+  at: Moment,
 ): readonly string[] =>
   weighable(compiled.bait)
-    .filter((one) => byStage(stageOf(scenario.bait, one), stage))
+    .filter((one) => isOnAt(scenario.bait, one, at))
     .map((one) => one.item);
 
 /** Items that take wood away, and are not among those on the scale. */

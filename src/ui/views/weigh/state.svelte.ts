@@ -1,5 +1,5 @@
-import { adoptPlan, boxLeft, pieceMass, STAGES } from "../../../document";
-import type { Box, Scenario, Stage } from "../../../document";
+import { adoptPlan, boxLeft, MOMENTS, pieceMass } from "../../../document";
+import type { Box, Moment, Scenario } from "../../../document";
 import type { RiseBand, SensitivityRow } from "../../../model/bench";
 import type { Plan, PlanResult } from "../../../model/plan";
 import { ModelClient } from "../../../runner";
@@ -239,8 +239,8 @@ export class Planning {
 /** What the Weigh view shows and what has been typed into it; outlives a change of view. */
 export class WeighState {
   job = $state<Job>("target");
-  /** How far the bait has been made. */
-  stage = $state<Stage>("blank");
+  /** How far the bait has been made; it may hang in the tub for its first test. */
+  stage = $state<Moment>("blank");
   /** The part of the picture that is lit: the one whose row of the account is pointed at. */
   lit = $state.raw<string | null>(null);
   readonly under = new UnderWater();
@@ -291,7 +291,7 @@ export class WeighState {
     });
     beside.keep<Pick<WeighState, "job" | "stage">>("weigh", "place", this, {
       job: oneOf(...JOBS.map((one) => one.key)),
-      stage: oneOf(...STAGES),
+      stage: oneOf(...MOMENTS),
     });
   }
 

@@ -1,10 +1,13 @@
-import { planKinds, STAGES } from "../../../document";
-import type { Box, Scenario, Stage } from "../../../document";
+import { BARE_TEST, MOMENTS, planKinds } from "../../../document";
+import type { Box, Moment, Scenario } from "../../../document";
 import { isPlanned } from "../../maker";
 import type { Job } from "./state.svelte";
 
 /** Where a step is done: a job of this view, or a section of the tub's. */
-export type Place = { readonly job: Job } | { readonly tub: "readings" | "swaps" };
+export type Place =
+  | { readonly job: Job }
+  /** `as`: the bait that goes into the tub. */
+  | { readonly tub: "readings" | "swaps"; readonly as: Moment };
 
 /** One step of the trade's order. What is done follows from the document, the box and how far the bait has been made. */
 export interface Step {
@@ -19,7 +22,7 @@ export interface Made {
   readonly scenario: Scenario;
   readonly box: Box;
   /** How far the bait has been made. */
-  readonly stage: Stage;
+  readonly stage: Moment;
   /** The finished bait is within its target's tolerance; null: no target. */
   readonly met: boolean | null;
 }
@@ -29,7 +32,7 @@ const isCoated = (scenario: Scenario, without: readonly string[] | undefined): b
 
 /** The steps in the order in which a bait is made. None has to be done before another. */
 export function stepsOf({ scenario, box, stage, met }: Made): readonly Step[] {
-  const as = (reached: Stage): boolean => STAGES.indexOf(stage) >= STAGES.indexOf(reached);
+  const as = (reached: Moment): boolean => MOMENTS.indexOf(stage) >= MOMENTS.indexOf(reached);
   const read = (kind: Scenario["bench"][number]["kind"]): boolean =>
     scenario.bench.some((one) => one.kind === kind && one.with.includes("body"));
   const tests = scenario.corrections.map(({ without }) => isCoated(scenario, without));
@@ -42,10 +45,15 @@ export function stepsOf({ scenario, box, stage, met }: Made): readonly Step[] {
     { key: "plan", label: "Ballast plan", place: { job: "plan" }, done: isPlanned(scenario) },
     { key: "lay out", label: "Lay out", place: { job: "lay out" }, done: as("laid out") },
     { key: "close", label: "Close up", place: { job: "close" }, done: as("closed") },
-    { key: "first test", label: "First tub test", place: { tub: "readings" }, done: tests.includes(false) },
+    {
+      key: "first test",
+      label: "First tub test",
+      place: { tub: "readings", as: BARE_TEST },
+      done: tests.includes(false),
+    },
     { key: "coats", label: "Coats", place: { job: "coats" }, done: as("clear-coated") },
-    { key: "final test", label: "Final tub test", place: { tub: "readings" }, done: final },
-    { key: "swaps", label: "Swaps", place: { tub: "swaps" }, done: final && met === true },
+    { key: "final test", label: "Final tub test", place: { tub: "readings", as: "dressed" }, done: final },
+    { key: "swaps", label: "Swaps", place: { tub: "swaps", as: "dressed" }, done: final && met === true },
   ];
 }
 
