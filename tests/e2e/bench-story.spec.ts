@@ -139,7 +139,7 @@ test(
     expect(await netGrams(page)).toBeCloseTo((FRESH_15 / 1e3) * displaced - mass, ROUNDED);
 
     // In the tub it rises a fifth faster than reckoned; drag goes with the square of the speed: 1.44 of the net.
-    await job("First tub test");
+    await job("Final tub test");
     const account = await netGrams(page);
     const rise = numberIn(await page.getByRole("button", { name: /^Rises at: \d/ }).innerText());
     const tub = await unfold(page, "Tub reading");
@@ -188,6 +188,51 @@ test(
     await expect(water.getByRole("textbox", { name: "Salinity", exact: true })).toHaveValue("35.0");
     await expectNoWider(page);
     expect(hand.presses).toBeLessThanOrEqual(isPhone(page) ? MOST.phone : MOST.desk);
+  },
+);
+
+test(
+  "the first tub test is of the bare bait with its hooks on, and leads on to the coats; the final one has readings of its own @long",
+  { tag: "@phone-long" },
+  async ({ page }) => {
+    await open(page, "weigh", true);
+    const main = page.getByRole("main");
+    await press(page, page.getByRole("button", { name: "Make my own" }));
+    const dialog = page.getByRole("dialog", { name: "A new bait" });
+    await press(page, dialog.getByRole("button", { name: "suspends", exact: true }));
+    await press(page, dialog.getByRole("button", { name: "Make this bait" }));
+    await press(page, page.getByRole("link", { name: "On to ‘Weigh’" }));
+    await job(page, "Close up");
+    await press(page, main.getByRole("button", { name: "It is closed, and on to ‘First tub test’" }));
+
+    const tub = await unfold(page, "Tub reading");
+    await expect(tub.getByText(/^In the tub as bare with hooks: it weighs/)).toBeVisible();
+    // What is to come pulls it down, so for the target it has to float by so much more.
+    const due = tub.getByText(/^For the target it should have/);
+    const [should = NaN, , coats = NaN, other = NaN] = [
+      ...(await due.innerText()).matchAll(/[-−+]?\d+\.\d+/g),
+    ].map(([one]) => numberIn(one));
+    expect(coats).toBeLessThan(0);
+    expect(should).toBeCloseTo(0 - coats - other, ROUNDED);
+    await expectNoWider(page);
+    await press(page, tub.getByRole("button", { name: "It rises", exact: true }));
+    for (const seconds of ["8.0", "8.2", "8.1"]) {
+      await tub.getByLabel("or type it, s").fill(seconds);
+      await tub.getByLabel("or type it, s").press("Enter");
+    }
+    await press(page, tub.getByRole("button", { name: "Correct the account by this" }));
+    await expect(tub.getByText("The account agrees with this reading.")).toBeVisible();
+    await press(page, tub.getByRole("button", { name: "On to ‘Coats’" }));
+
+    const steps = main.getByRole("navigation", { name: "Steps of the bench" });
+    await expect(steps.getByRole("button", { name: "First tub test, done" })).toBeVisible();
+    await expect(steps.getByRole("button", { name: /^Final tub test, next|^Final tub test$/ })).toBeVisible();
+    await press(page, main.getByRole("button", { name: "All its coats are on, and on to ‘Final tub test’" }));
+    // The finished bait has been timed by nobody yet.
+    await expect(tub.getByText(/^In the tub as dressed: it weighs/)).toBeVisible();
+    await expect(tub.getByText("8.20")).toHaveCount(0);
+    await expect(tub.getByText("Time it three times or more.")).toBeVisible();
+    await expectNoWider(page);
   },
 );
 

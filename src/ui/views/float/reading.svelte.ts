@@ -1,5 +1,6 @@
-import { correctionEntry, notYetAt } from "../../../document";
-import type { Scenario } from "../../../document";
+import { untrack } from "svelte";
+import { correctionEntry, MOMENTS, notYetAt } from "../../../document";
+import type { Moment, Scenario } from "../../../document";
 import type { TubAnswer, TubReading } from "../../../runner";
 import { fromSI, toSI } from "../../../units";
 import { aFlag, aNumber, aText, degrees, groupOf, keptWith, Later, listOf, oneOf, orNull } from "../../state";
@@ -21,7 +22,28 @@ type Taken =
   | "pitch"
   | "moving"
   | "marks"
-  | "ownWater";
+  | "ownWater"
+  | "of"
+  | "laidBy";
+
+/** What was read of the bait at one moment of its making. */
+interface Read {
+  readonly of: Moment;
+  readonly direction: "rises" | "sinks" | null;
+  readonly times: readonly number[];
+  readonly pitch: number | null;
+  readonly moving: boolean;
+  readonly marks: { readonly nose: Mark; readonly tail: Mark } | null;
+}
+
+const nothingRead = (of: Moment): Read => ({
+  of,
+  direction: null,
+  times: [],
+  pitch: null,
+  moving: false,
+  marks: null,
+});
 
 const aPair = (value: unknown): Mark | undefined => {
   const [a, b, ...more] = listOf(aNumber)(value) ?? [];
@@ -57,6 +79,10 @@ export class ReadingState {
   marks = $state.raw<{ readonly nose: Mark; readonly tail: Mark } | null>(null);
   /** The tub's water where it is not the document's. */
   ownWater = $state.raw<{ readonly temperature: number; readonly salinity: number } | null>(null);
+  /** The bait that all this was read of. A bait at another moment of its making has readings of its own. */
+  of = $state.raw<Moment>("dressed");
+  /** Readings of the bait at other moments. */
+  laidBy = $state.raw<readonly Read[]>([]);
   readonly answer = new Later<TubAnswer>();
 
   constructor(app: App) {
@@ -64,6 +90,7 @@ export class ReadingState {
     this.float = floatOf(app);
     const { beside } = app;
     const mark = aPair;
+    const moment = oneOf(...MOMENTS);
     // A reading half taken belongs to the bait that was in the tub, and comes back with it.
     beside.keep<Pick<ReadingState, Taken>>("float/reading", "work", this, {
       direction: orNull(oneOf("rises", "sinks")),
@@ -75,6 +102,17 @@ export class ReadingState {
       marksErr: aNumber,
       moving: aFlag,
       marks: orNull(groupOf({ nose: mark, tail: mark })),
+      of: moment,
+      laidBy: listOf(
+        groupOf<Read>({
+          of: moment,
+          direction: orNull(oneOf("rises", "sinks")),
+          times: listOf(aNumber),
+          pitch: orNull(aNumber),
+          moving: aFlag,
+          marks: orNull(groupOf({ nose: mark, tail: mark })),
+        }),
+      ),
       ownWater: orNull(groupOf({ temperature: aNumber, salinity: aNumber })),
     });
     beside.keep<Pick<ReadingState, "kind" | "height" | "runUp">>("float/reading/way", "place", this, {
@@ -167,6 +205,27 @@ export class ReadingState {
     }
   });
 
+  /** Takes up the readings of the bait that is in the tub now, and lays the others by. */
+  #turnTo(of: Moment): void {
+    if (of === this.of) return;
+    const { direction, times, pitch, moving, marks } = this;
+    const own: Read = { of: this.of, direction, times, pitch, moving, marks };
+    const next = this.laidBy.find((one) => one.of === of) ?? nothingRead(of);
+    this.laidBy = [...this.laidBy.filter((one) => one.of !== of && one.of !== own.of), own];
+    Object.assign(this, next);
+  }
+
+  /** The reading as it stands here is in the account already. */
+  readonly taken = $derived.by((): boolean => {
+    const { reading } = this;
+    if (reading === null) return false;
+    const { corrections } = this.app.work.scenario;
+    const without = JSON.stringify(reading.without ?? []);
+    return corrections.some(
+      (one) => one.from === said(reading) && JSON.stringify(one.without ?? []) === without,
+    );
+  });
+
   /** Starts the watch, or stops it and keeps the time. `now`: ms of the page's clock. */
   tap(now: number): void {
     if (this.started === null) {
@@ -229,6 +288,10 @@ export class ReadingState {
 
   /** Follows the document for the life of the component that calls it. */
   follow(): void {
+    $effect.pre(() => {
+      const { stage } = this.float;
+      untrack(() => this.#turnTo(stage));
+    });
     this.answer.follow(
       () => (this.reading === null ? null : { scenario: this.app.work.now.scenario, reading: this.reading }),
       ({ scenario, reading }) => this.float.client.tub(scenario, reading),

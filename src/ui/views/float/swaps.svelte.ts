@@ -28,7 +28,7 @@ export interface Leader {
   readonly material: string;
 }
 
-/** Where neither the maker nor a target names a water: the sea in its usual season. */
+/** Where neither the maker nor a target says anything: the sea in its usual season. */
 const SEA = { temperature: 15, salinity: 35 } as const;
 
 /** How near is near enough: a fiftieth of a gram and three degrees; common practice, no source. */
@@ -114,19 +114,17 @@ export class SwapState {
     this.round ? swapParts({ ...this.box.now, things: [...roundThings(this.app.units)] }) : this.#own,
   );
 
-  /** The water that the bait is wanted for: as said, else the target's, else the sea. */
+  /** The water that the bait is wanted for: as said, else the target's, else, without a target, the sea. */
   readonly water = $derived.by(() => {
     const { target, water } = this.app.work.scenario;
     const { coldest_C: coldest, warmest_C: warmest } = target ?? {};
     const season =
       coldest !== undefined && warmest !== undefined ? (coldest + warmest) / 2 : (coldest ?? warmest);
     const own = targetWords(this.app.work.scenario)?.salinity ?? null;
-    // A target in the water of the document asks for no other water.
-    const other = own === water.salinity_g_kg ? null : own;
+    // Without a target the bait is as it should be in its own water: it is another one that is asked for.
     return {
-      temperature:
-        this.wish.temperature ?? season ?? (other === null ? SEA.temperature : water.temperature_C),
-      salinity: this.wish.salinity ?? other ?? SEA.salinity,
+      temperature: this.wish.temperature ?? season ?? (own === null ? SEA.temperature : water.temperature_C),
+      salinity: this.wish.salinity ?? own ?? SEA.salinity,
     };
   });
 

@@ -14,7 +14,12 @@ export function stepsNow({ work, figures }: App, weigh: WeighState): readonly St
     target === undefined
       ? null
       : Math.abs(leftOf(fromSI(work.now.statics.netBuoyancy, "g"), target)) <= target.netTolerance_g;
-  return stepsOf({ scenario: work.scenario, box: weigh.box.now, stage: weigh.stage, met });
+  const { scenario } = work;
+  const coats = [
+    ...scenario.bait.coats.map(({ name }) => name),
+    ...work.now.compiled.bait.items.filter(({ group }) => group === "coats").map(({ item }) => item),
+  ];
+  return stepsOf({ scenario, box: weigh.box.now, stage: weigh.stage, coats, met });
 }
 
 /** The step that follows the open one: the first after it that is not done; null: there is none. */

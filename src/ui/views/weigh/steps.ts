@@ -23,19 +23,21 @@ export interface Made {
   readonly box: Box;
   /** How far the bait has been made. */
   readonly stage: Moment;
+  /** The coats by their names, and as the account calls them. */
+  readonly coats: readonly string[];
   /** The finished bait is within its target's tolerance; null: no target. */
   readonly met: boolean | null;
 }
 
-const isCoated = (scenario: Scenario, without: readonly string[] | undefined): boolean =>
-  !(without ?? []).some((word) => word === "coats" || scenario.bait.coats.some((coat) => word === coat.name));
+const isCoated = (coats: readonly string[], without: readonly string[] | undefined): boolean =>
+  !(without ?? []).some((word) => word === "coats" || coats.includes(word));
 
 /** The steps in the order in which a bait is made. None has to be done before another. */
-export function stepsOf({ scenario, box, stage, met }: Made): readonly Step[] {
+export function stepsOf({ scenario, box, stage, coats, met }: Made): readonly Step[] {
   const as = (reached: Moment): boolean => MOMENTS.indexOf(stage) >= MOMENTS.indexOf(reached);
   const read = (kind: Scenario["bench"][number]["kind"]): boolean =>
     scenario.bench.some((one) => one.kind === kind && one.with.includes("body"));
-  const tests = scenario.corrections.map(({ without }) => isCoated(scenario, without));
+  const tests = scenario.corrections.map(({ without }) => isCoated(coats, without));
   const final = tests.includes(true);
   return [
     { key: "target", label: "Target", place: { job: "target" }, done: scenario.target !== undefined },
