@@ -28,14 +28,22 @@ export function following(steps: readonly Step[], { job }: WeighState): Step | n
   return here < 0 ? null : (steps.find((one, i) => i > here && !one.done) ?? null);
 }
 
+/** The step's own beginning, however far the one before was scrolled; where it is in sight already, nothing moves. */
+function showBeginning(): void {
+  const step = document.querySelector("[data-bench-step]");
+  if (step === null) return;
+  const { top } = step.getBoundingClientRect();
+  const covered = Number.parseFloat(getComputedStyle(step).scrollMarginTop);
+  if (top < covered - 1 || top > 0.7 * innerHeight) step.scrollIntoView({ block: "start" });
+}
+
 /** Opens a step: a job of this view, or a section of the tub's. */
 export async function go(app: App, weigh: WeighState, { place }: Step): Promise<void> {
   const { prefs, view } = app;
   if ("job" in place) {
     weigh.job = place.job;
     await tick();
-    // The step's own beginning, however far the one before was scrolled.
-    document.querySelector("[data-bench-step]")?.scrollIntoView({ block: "nearest" });
+    showBeginning();
     return;
   }
   prefs.setOpen(place.tub, true);
