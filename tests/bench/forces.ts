@@ -8,7 +8,7 @@ import {
   type Acceleration,
   type Surroundings,
 } from "../../src/model/forces";
-import { at, freshWater, minnow, openWater } from "../unit/forces/baits";
+import { at, freshWater, minnow, openWater } from "../lib/towed";
 
 const bait = minnow(40);
 const swimmer = prepareSwimmer(bait);

@@ -10,7 +10,7 @@ import { buildBodies, type EngineBodies } from "../../src/model/motion/engine/bo
 import { hangingHooks } from "../../src/model/motion/hooks";
 import { contactHull } from "../../src/model/motion/hull";
 import { random } from "../../src/model/base";
-import { minnow, rattler, setup, TACKLE, water } from "../unit/motion/baits";
+import { minnow, rattler, setup, TACKLE, water } from "../lib/swum";
 import { lookAlways } from "../unit/motion/free";
 import { Clock, inTurn } from "./lib/clock";
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { assemble } from "../../src/model/bait";
 import { staticsOf } from "../../src/model/statics";
-import { baitSpecs } from "./baits";
+import { baitSpecs } from "../lib/random-baits";
 import { secondWay } from "./second-way";
 
 /** How many random baits: `TRIMWRIGHT_BAITS=5000 npm test -- properties` draws thousands. `TRIMWRIGHT_SEED`: other ones. */

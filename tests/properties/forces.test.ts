@@ -12,7 +12,7 @@ import {
 } from "../../src/model/forces";
 import { Waterline } from "../../src/model/hydrostatics";
 import { Momentum } from "../../src/model/motion/momentum";
-import { ellipsoidBait, freshWater, minnow, openWater } from "../unit/forces/baits";
+import { ellipsoidBait, freshWater, minnow, openWater } from "../lib/towed";
 import { advance } from "../unit/forces/rk4";
 
 /** Every run draws the same examples. */

@@ -3,7 +3,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { energy, VISCOUS } from "../../src/model/forces";
-import { minnow, rattler, water } from "../unit/motion/baits";
+import { minnow, rattler, water } from "../lib/swum";
 import { wholeEnergy, wholeImpulse } from "../unit/motion/books";
 import { free } from "../unit/motion/free";
 

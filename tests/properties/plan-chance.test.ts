@@ -4,7 +4,7 @@ import type { BaitSpec } from "../../src/model/bait";
 import { material } from "../../src/model/materials";
 import { ballastPlan } from "../../src/model/plan";
 import type { Plan, PlanKind, PlanTarget, PlanZone } from "../../src/model/plan";
-import { at, bare, deg, g, mm, stuff } from "../unit/bait/fixtures";
+import { at, bare, deg, g, mm, stuff } from "../lib/si";
 
 /**
  * Forty random blanks and a full box: nearly all get a plan, and the chance that each plan states is what ten thousand draws
@@ -51,17 +51,17 @@ function blank(seed: number): BaitSpec {
     { s: 0, v: uniform(1.8, 2.4) },
     { s: L * mm, v: 2 },
   ];
-  return {
-    ...bare(L * mm, {
-      name: `blank ${seed}`,
-      shape: {
+  const shape = {
         length: L * mm,
         top: edge(h, 0.2),
         bottom: edge(-h, 0.2),
         halfBreadth: edge(b, 0.2),
         exponentAbove: even,
         exponentBelow: even,
-      },
+      };
+  return {
+    ...bare(shape, {
+      name: `blank ${seed}`,
       body: stuff("wood", uniform(280, 560), "wood"),
       wires: [
         {

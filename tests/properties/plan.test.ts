@@ -6,7 +6,8 @@ import { ballastPlan } from "../../src/model/plan";
 import type { PlanKind, PlanOptions, PlanTarget, PlanZone } from "../../src/model/plan";
 import { halfBreadthAt, shapeOf } from "../../src/model/shape";
 import { band, draws, floating, restTrim } from "../../src/model/statics";
-import { deg, g, LEAD, MINNOW, mm, STEEL, stuff, TIN } from "../unit/bait/fixtures";
+import { deg, g, mm, stuff } from "../lib/si";
+import { LEAD, MINNOW, STEEL, TIN } from "../lib/baits";
 
 /**
  * The plan against every possibility tried out: plain loops over kinds, counts and stations, each bait put together whole by

@@ -2,7 +2,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { scenarioJsonSchema, valueAt } from "../../src/document";
 import { random as seeded } from "../../src/model/base";
-import { sample } from "../unit/document/sample";
+import { sample } from "../lib/sample";
 
 /**
  * A thousand spoilt files: each must be refused with exit 2, nothing on standard output, and a message that

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { assemble, MID } from "../../src/model/bait";
 import type { BaitSpec } from "../../src/model/bait";
 import { Floater, staticsOf } from "../../src/model/statics";
-import { deg, g, stuff } from "../unit/bait/fixtures";
-import { baitSpecs, enlarged, real, reversed } from "./baits";
+import { deg, g, stuff } from "../lib/si";
+import { baitSpecs, enlarged, real, reversed } from "../lib/random-baits";
 
 const WATER = 998.2;
 /** Without shrinking: a smaller random bait says no more than the first. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { ellipsoidCoefficients, plateAddedMassFactor, prepareSwimmer } from "../../src/model/forces";
-import { ellipsoidBait, wood } from "../unit/forces/baits";
+import { ellipsoidBait, wood } from "../lib/towed";
 import { number, readCsv } from "./read-csv";
 
 const rows = readCsv("added_mass.csv");

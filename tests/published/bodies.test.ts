@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { makeShape, sectionIntegrals, type Edges } from "../../src/model/shape";
 import { immersion } from "../../src/model/hydrostatics";
-import { ellipsoid, round, station, surface } from "../unit/shape/bodies";
+import { ellipsoid, round, station, surface } from "../lib/bodies";
 import { suboff, suboffRadius } from "./hulls";
 import { number, readCsv } from "./read-csv";
 

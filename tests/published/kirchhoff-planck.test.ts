@@ -4,7 +4,7 @@
 // added mass, leapfrog reading, engine.
 import { describe, expect, it } from "vitest";
 import { free } from "../unit/motion/free";
-import { ellipsoid, water } from "../unit/motion/baits";
+import { ellipsoid, water } from "../lib/swum";
 
 /** docs/model.md §8; signs with z up: w and q change theirs against z-down texts. */
 const CHECK = {

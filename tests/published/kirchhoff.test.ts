@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { createEvaluator, prepareSwimmer } from "../../src/model/forces";
-import { at, ellipsoidBait, freshWater, wood } from "../unit/forces/baits";
+import { at, ellipsoidBait, freshWater, wood } from "../lib/towed";
 import { advance } from "../unit/forces/rk4";
 
 /*

@@ -7,7 +7,7 @@ import {
   type Acceleration,
   type Surroundings,
 } from "../../src/model/forces";
-import { at, ellipsoidBait, freshWater, wood } from "../unit/forces/baits";
+import { at, ellipsoidBait, freshWater, wood } from "../lib/towed";
 import { advance } from "../unit/forces/rk4";
 import { number, readCsv } from "./read-csv";
 

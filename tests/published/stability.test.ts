@@ -4,7 +4,9 @@ import { densityHungUnder, scaleReading, trueMass, trueMassOfDensity } from "../
 import { brent } from "../../src/model/base";
 import { Floater, metacentre, submergedLever } from "../../src/model/statics";
 import type { Afloat } from "../../src/model/statics";
-import { ellipsoidEdges, make, mm, prismEdges, stuff } from "../unit/bait/fixtures";
+import { ellipsoid, prismEdges } from "../lib/bodies";
+import { make } from "../lib/baits";
+import { mm, stuff } from "../lib/si";
 
 /**
  * Worked examples of hydrostatics, each row with its source in data/stability.csv. Where the bait's own body can be the body
@@ -108,7 +110,7 @@ describe("pontoons, by the metacentre's formula", () => {
 
 describe("other bodies", () => {
   it("ell: half-immersed ellipsoid, BM across and along, B 3c/8 under the surface", () => {
-    const bait = make(ellipsoidEdges(50 * mm, 10 * mm, 12 * mm), { body: stuff("b", 500, "wood") });
+    const bait = make(ellipsoid(50 * mm, 10 * mm, 12 * mm), { body: stuff("b", 500, "wood") });
     const water = new Floater(bait, WATER);
     const afloat = water.at(0);
     if (!afloat) throw new Error("it sinks");

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { createEvaluator, ellipsoidCoefficients, prepareSwimmer } from "../../src/model/forces";
-import { at, ellipsoidBait, exactBait, freshWater, wood } from "../unit/forces/baits";
+import { at, ellipsoidBait, exactBait, freshWater, wood } from "../lib/towed";
 import { remus, suboff, suboffRadius } from "./hulls";
 import { number, readCsv } from "./read-csv";
 

@@ -43,7 +43,7 @@ describe("a component's imports of types", () => {
     expect(
       await refused(view, ["planck", "pixi.js", "node:fs", "fs/promises", "../../../../tools/size.mjs"]),
     ).toEqual([...[true, true, true, true, true]]);
-    expect(await refused(stage, ["planck", "pixi.js", "../../../tests/unit/document/sample"])).toEqual([
+    expect(await refused(stage, ["planck", "pixi.js", "../../../tests/lib/sample"])).toEqual([
       ...[true, false, true],
     ]);
     expect(await refused(view, ["svelte", "./Readout.svelte"])).toEqual([false, false]);

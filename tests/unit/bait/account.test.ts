@@ -1,26 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { assemble, bibPlate, MID } from "../../../src/model/bait";
 import type { Bait, Item } from "../../../src/model/bait";
-import {
-  A,
-  at,
-  B,
-  C,
-  deg,
-  ELLIPSOID,
-  ellipsoidEdges,
-  ELLIPSOID_VOLUME,
-  g,
-  LEAD,
-  make,
-  MINNOW,
-  ml,
-  mm,
-  STEEL,
-  stuff,
-  TIN,
-  WOOD,
-} from "./fixtures";
+import { A, B, C, ELLIPSOID, ELLIPSOID_VOLUME, LEAD, make, MINNOW, STEEL, TIN } from "../../lib/baits";
+import { at, deg, g, ml, mm, stuff, WOOD } from "../../lib/si";
+import { ellipsoid } from "../../lib/bodies";
 
 const row = (bait: Bait, label: string): Item => {
   const found = bait.items.find((i) => i.item === label);
@@ -251,7 +234,7 @@ describe("coats", () => {
     near(row(bait, "sealer coat").displaced, (0.3 * g) / 1050, 1e-12);
   });
   it("have the inertia of a thin shell: a sphere's is 2/3 m r²", () => {
-    const sphere = make(ellipsoidEdges(10 * mm, 10 * mm, 10 * mm), {
+    const sphere = make(ellipsoid(10 * mm, 10 * mm, 10 * mm), {
       coats: [{ name: "c", thickness: null, mass: 1 * g, stuff: stuff("e", 1100, "other") }],
     });
     // The skin's spread is worked out by stations with differences for slopes: 2 % on the roundest body there is.

@@ -3,7 +3,8 @@ import { assemble, ballPlaces, ballRoom, lowSide } from "../../../src/model/bait
 import type { BallSide, ChamberSpec } from "../../../src/model/bait";
 import { sideAt } from "../../../src/model/statics";
 import { Swimmers } from "../../../src/model/tow/attitude";
-import { MINNOW, mm, STEEL } from "./fixtures";
+import { MINNOW, STEEL } from "../../lib/baits";
+import { mm } from "../../lib/si";
 
 /** 18 × 8 × 6 mm from station 40, middle at height −3: one ball of 4 mm across, four ranks, two layers. */
 const chamber = (count: number, diameter = 4): ChamberSpec => ({

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { AIR_DENSITY, MID } from "../../../src/model/bait";
 import type { Bait, BenchReading } from "../../../src/model/bait";
 import { density } from "../../../src/model/water";
-import { at, ELLIPSOID, g, make, ml, mm, STEEL, stuff, TIN } from "./fixtures";
+import { at, g, ml, mm, stuff } from "../../lib/si";
+import { ELLIPSOID, make, STEEL, TIN } from "../../lib/baits";
 
 const TAP = 18;
 const rho = density(0, TAP);

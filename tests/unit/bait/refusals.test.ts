@@ -2,7 +2,9 @@ import { describe, expect, it } from "vitest";
 import { BaitError } from "../../../src/model/bait";
 import type { BaitSpec, ChamberSpec } from "../../../src/model/bait";
 import { makeShape } from "../../../src/model/shape";
-import { at, ELLIPSOID, g, LEAD, make, ml, mm, prismEdges, stuff, TIN } from "./fixtures";
+import { at, g, ml, mm, stuff } from "../../lib/si";
+import { ELLIPSOID, LEAD, make, TIN } from "../../lib/baits";
+import { prismEdges } from "../../lib/bodies";
 
 const refusal = (more: Partial<BaitSpec>): BaitError => {
   try {

@@ -5,7 +5,8 @@ import { exactGrams, netOf, swaps, withLeader } from "../../../src/model/bench";
 import type { SwapGoal, SwapPart } from "../../../src/model/bench";
 import { restTrim } from "../../../src/model/statics";
 import { water } from "../../../src/model/water";
-import { deg, g, MINNOW, mm } from "../bait/fixtures";
+import { deg, g, mm } from "../../lib/si";
+import { MINNOW } from "../../lib/baits";
 
 const SPEC: BaitSpec = { ...MINNOW, chambers: [], bench: [] };
 const fresh = assemble(SPEC);

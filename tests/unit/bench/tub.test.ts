@@ -16,7 +16,8 @@ import {
 import { band, draws, floating, restTrim, staticsOf } from "../../../src/model/statics";
 import { terminalRise } from "../../../src/model/tow";
 import { water } from "../../../src/model/water";
-import { deg, g, MINNOW, mm } from "../bait/fixtures";
+import { deg, g, mm } from "../../lib/si";
+import { MINNOW } from "../../lib/baits";
 
 const { density, viscosity } = water(0, 15);
 const around = { density, viscosity, gravity: 9.80665, current: { x: 0, z: 0 }, surface: true, depth: 5 };

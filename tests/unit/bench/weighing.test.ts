@@ -9,7 +9,7 @@ import {
   woodSample,
 } from "../../../src/model/bench";
 import { density, surfaceTension } from "../../../src/model/water";
-import { g, mm } from "../bait/fixtures";
+import { g, mm } from "../../lib/si";
 
 /** Density of moist air, kg/m³, at t (°C), p (Pa) and relative humidity h (0–1). OIML R 111-1:2004, E.3-1 (from memory). */
 const airDensity = (t: number, p: number, h: number): number =>

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { assemble } from "../../../src/model/bait";
 import type { BaitSpec } from "../../../src/model/bait";
 import { stockMisses, USUAL_WALL, wallsOf } from "../../../src/model/checks";
-import { spec as drawn } from "../drawing/bait";
+import { spec as drawn } from "../../lib/drawn";
 import { mm, rod } from "./rod";
 
 const BALL = (r: number): number => (4 / 3) * Math.PI * r ** 3;

@@ -3,7 +3,7 @@ import { assemble } from "../../../src/model/bait";
 import type { BaitSpec } from "../../../src/model/bait";
 import { hookReaches } from "../../../src/model/checks";
 import { hookLength } from "../../../src/model/parts";
-import { spec as drawn } from "../drawing/bait";
+import { spec as drawn } from "../../lib/drawn";
 import { mm, rod } from "./rod";
 
 describe("hooks", () => {

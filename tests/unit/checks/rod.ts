@@ -1,5 +1,5 @@
 import type { BaitSpec } from "../../../src/model/bait";
-import { spec as drawn } from "../drawing/bait";
+import { spec as drawn } from "../../lib/drawn";
 
 /**
  * A round rod of 100 mm and 10 mm radius with flat ends: every distance has a closed form. Half of the cases lie just inside

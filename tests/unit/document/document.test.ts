@@ -15,7 +15,7 @@ import {
 } from "../../../src/document";
 import type { Scenario, Step } from "../../../src/document";
 import { nearest } from "../../../src/document/problem";
-import { sample, sampleScenario } from "./sample";
+import { sample, sampleScenario } from "../../lib/sample";
 
 describe("a material's own spread", () => {
   const bodyOf = (body: Scenario["bait"]["body"]) => {

@@ -2,8 +2,8 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parseScenario, readScenario } from "../../../src/document";
 import type { Problem } from "../../../src/document";
-import { sample, sampleScenario } from "./sample";
-import type { Sample } from "./sample";
+import { sample, sampleScenario } from "../../lib/sample";
+import type { Sample } from "../../lib/sample";
 
 /** Reads the sample after `spoil`; all problems, of which there must be some. */
 function problems(spoil: (draft: Sample) => void): readonly Problem[] {

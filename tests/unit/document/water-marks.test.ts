@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { compile, parseScenario, serialize } from "../../../src/document";
-import { sample } from "./sample";
+import { sample } from "../../lib/sample";
 
 /** The sample with other keys in water and tackle, as text. */
 const file = (water: object, tackle: object = {}): string => {

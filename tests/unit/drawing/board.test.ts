@@ -14,7 +14,7 @@ import {
 } from "../../../src/drawing";
 import { distanceToPath } from "../../../src/drawing/geometry";
 import { phiOfStation, stationOfPhi } from "../../../src/model/shape";
-import { bait, spec } from "./bait";
+import { bait, spec } from "../../lib/drawn";
 
 const scene = sceneOf(bait, null, Infinity);
 const boxes = boardBoxes(scene, bait);

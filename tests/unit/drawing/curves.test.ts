@@ -6,7 +6,8 @@ import { distanceToPath } from "../../../src/drawing/geometry";
 import { boxOfMarks, placesOf } from "../../../src/drawing/mark";
 import type { Vec } from "../../../src/model/base";
 import { halfBreadthAt, shapeOf, sectionArea, type Section, stationOfPhi } from "../../../src/model/shape";
-import { bait, mm, spec } from "./bait";
+import { bait, spec } from "../../lib/drawn";
+import { mm } from "../../lib/si";
 
 /** A template's outline may lie this far off the model's curve, m. */
 const ALLOWED = 0.05e-3;

@@ -9,7 +9,7 @@ import { Placer } from "../../../src/drawing/placer";
 import { sceneOf } from "../../../src/drawing/scene";
 import { heldStill } from "../../../src/drawing/still";
 import { FORCE_LEGEND } from "../../../src/model/forces";
-import { bait } from "./bait";
+import { bait } from "../../lib/drawn";
 
 const scene = sceneOf(bait, null, Infinity);
 const size = { width: 860, height: 400 };

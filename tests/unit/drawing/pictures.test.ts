@@ -11,7 +11,7 @@ import { sceneOf } from "../../../src/drawing/scene";
 import { heldStill, posedMarks } from "../../../src/drawing/still";
 import { simplified, THUMBNAIL_LIMIT } from "../../../src/drawing/thumbnail";
 import { assemble } from "../../../src/model/bait";
-import { bait, spec } from "./bait";
+import { bait, spec } from "../../lib/drawn";
 
 const palette = paletteFrom({}, false, "sans-serif");
 const folder = join(import.meta.dirname, "../../../scenarios");

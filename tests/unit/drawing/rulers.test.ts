@@ -3,7 +3,7 @@ import { groundOf } from "../../../src/drawing/ground";
 import { rulerMarks } from "../../../src/drawing/rulers";
 import { sceneOf } from "../../../src/drawing/scene";
 import { heldStill, restingPlace } from "../../../src/drawing/still";
-import { bait } from "./bait";
+import { bait } from "../../lib/drawn";
 
 const scene = sceneOf(bait, null, Infinity);
 const posed = { scene, snapshot: heldStill(scene, restingPlace(scene), 0) };

@@ -6,7 +6,8 @@ import { boxOfMarks, pickFrom } from "../../../src/drawing/mark";
 import { bodyMarks, ghostMarks, hangingLength, hookMarks, wordsOf } from "../../../src/drawing/marks";
 import { sceneOf } from "../../../src/drawing/scene";
 import { heldStill, hookedHangers, posedMarks, restingPlace } from "../../../src/drawing/still";
-import { at, bait, mm, spec } from "./bait";
+import { at, mm } from "../../lib/si";
+import { bait, spec } from "../../lib/drawn";
 
 const scene = sceneOf(
   bait,

@@ -12,7 +12,7 @@ import { sceneOf } from "../../../src/drawing/scene";
 import { heldStill, posedMarks, restingPlace } from "../../../src/drawing/still";
 import { escaped, svgElements, svgOf } from "../../../src/drawing/svg";
 import type { Scene } from "../../../src/drawing/types";
-import { bait } from "./bait";
+import { bait } from "../../lib/drawn";
 
 const palette = paletteFrom({}, false, "Gill Sans, sans-serif");
 const folder = join(import.meta.dirname, "../../../scenarios");

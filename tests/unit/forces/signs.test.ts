@@ -12,7 +12,7 @@ import {
   type ForceKey,
   type State,
 } from "../../../src/model/forces";
-import { at, ellipsoidBait, freshWater, hanger, minnow } from "./baits";
+import { at, ellipsoidBait, freshWater, hanger, minnow } from "../../lib/towed";
 
 const DEG = Math.PI / 180;
 const swimmer = prepareSwimmer(minnow(40));

@@ -5,7 +5,8 @@ import { createEvaluator, prepareSwimmer, towWrench, type Swimmer } from "../../
 import type { Knot, ShapeSpec } from "../../../src/model/shape";
 import { prepareTow, reach } from "../../../src/model/tow";
 import { Swimmers } from "../../../src/model/tow/attitude";
-import { at, freshWater, minnow, minnowShape, openWater, spec } from "./baits";
+import { at, freshWater, minnow, minnowShape, openWater } from "../../lib/towed";
+import { bare } from "../../lib/si";
 
 const L = minnowShape.length;
 const smooth = minnow(40);
@@ -22,7 +23,7 @@ const knots = (list: readonly number[], v: (s: number, i: number) => number): Kn
 /** A minnow with a bib and hooks in another drawing. */
 function drawn(shape: Partial<ShapeSpec>): Bait {
   const { bib, hangers, tie, body, ballast } = smooth.spec;
-  return assemble(spec({ ...minnowShape, ...shape }, { bib, hangers, tie, body, ballast }));
+  return assemble(bare({ ...minnowShape, ...shape }, { bib, hangers, tie, body, ballast }));
 }
 
 /** A fin under the belly, drawn with six points. */

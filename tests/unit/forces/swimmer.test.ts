@@ -11,7 +11,7 @@ import {
   type Swimmer,
 } from "../../../src/model/forces";
 import { wrench } from "../../../src/model/base";
-import { at, freshWater, minnow, openWater } from "./baits";
+import { at, freshWater, minnow, openWater } from "../../lib/towed";
 
 const bait = minnow(40);
 const swimmer = prepareSwimmer(bait);

@@ -3,7 +3,7 @@ import { random } from "../../../src/model/base";
 import { edgesFromKnots, halfBreadthAt, makeShape, sectionAt, shapeOf } from "../../../src/model/shape";
 import type { Shape } from "../../../src/model/shape";
 import { immersion } from "../../../src/model/hydrostatics";
-import { block, ellipsoid, minnow, round, station, surface } from "../shape/bodies";
+import { block, ellipsoid, minnow, round, station, surface } from "../../lib/bodies";
 
 /** The part of an ellipsoid under a plane: the plane at signed distance d of the unit sphere that it is scaled from. */
 function ellipsoidUnder(a: number, b: number, c: number, pitch: number, d: number) {

@@ -12,7 +12,8 @@ import { hangingHooks } from "../../../src/model/motion/hooks";
 import { sectionArea } from "../../../src/model/shape";
 import { floating } from "../../../src/model/statics";
 
-import { at, ellipsoidBait, minnow, minnowShape, openWater, spec, tin } from "../forces/baits";
+import { at, ellipsoidBait, minnow, minnowShape, openWater, tin } from "../../lib/towed";
+import { bare } from "../../lib/si";
 
 const DEG = Math.PI / 180;
 
@@ -61,7 +62,7 @@ describe("half sections", () => {
 
 describe("what lies under the surface", () => {
   const bodies: readonly (readonly [string, Bait])[] = [
-    ["minnow's bare body", assemble(spec(minnowShape))],
+    ["minnow's bare body", assemble(bare(minnowShape))],
     ["ellipsoid", ellipsoidBait(0.05, 0.008, 0.012)],
   ];
 

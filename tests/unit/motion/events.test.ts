@@ -9,7 +9,7 @@ import {
   summaryOf,
 } from "../../../src/model/motion";
 import type { Channel, Leg, Move, Recorded } from "../../../src/model/motion";
-import { minnow, rattler, setup, TACKLE, water } from "./baits";
+import { minnow, rattler, setup, TACKLE, water } from "../../lib/swum";
 
 const RATE = 60;
 const reel = (speed: number): Move => ({ do: "reel", speed, for: 1, length: null });

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from "vitest";
 import { createEvaluator } from "../../../src/model/forces";
-import { minnow, water } from "./baits";
+import { minnow, water } from "../../lib/swum";
 import { free } from "./free";
 import { rungeKutta, type All, type Body2 } from "./reference";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { BaitSpec } from "../../../src/model/bait";
 import type { Body } from "../../../src/model/motion/engine/planck";
-import { minnow, rattler, water } from "./baits";
+import { minnow, rattler, water } from "../../lib/swum";
 import { free, lookAlways } from "./free";
 
 const START = { x: 0, z: -1, pitch: 0.3, vx: 0.4, vz: -0.2, q: 4 };

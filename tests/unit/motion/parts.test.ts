@@ -4,7 +4,7 @@ import { lowSide } from "../../../src/model/bait";
 import { looseBalls } from "../../../src/model/motion/chamber";
 import { hangingHooks } from "../../../src/model/motion/hooks";
 import { bibEnds, contactHull, convexHull, fewerCorners } from "../../../src/model/motion/hull";
-import { minnow, rattler } from "./baits";
+import { minnow, rattler } from "../../lib/swum";
 
 const area = (polygon: readonly { x: number; z: number }[]): number =>
   polygon.reduce((sum, p, i) => {

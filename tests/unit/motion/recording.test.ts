@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from "vitest";
 import { hashNumbers } from "../../../src/model/base";
 import { GrowingRecording, MotionError, record, startRun } from "../../../src/model/motion";
-import { minnow, rattler, setup, TACKLE } from "./baits";
+import { minnow, rattler, setup, TACKLE } from "../../lib/swum";
 
 // Whole runs: long only where other work is on the machine.
 vi.setConfig({ testTimeout: 60_000 });

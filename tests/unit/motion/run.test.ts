@@ -14,7 +14,7 @@ import { engineIsSteady } from "../../../src/model/motion/engine/planck";
 import { outline } from "../../../src/model/shape";
 import { floating, restTrim } from "../../../src/model/statics";
 import { terminalRise } from "../../../src/model/tow";
-import { ellipsoid, minnow, rattler, setup, TACKLE, water } from "./baits";
+import { ellipsoid, minnow, rattler, setup, TACKLE, water } from "../../lib/swum";
 
 // Whole runs: long only where other work is on the machine.
 vi.setConfig({ testTimeout: 60_000 });

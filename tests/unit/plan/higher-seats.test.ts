@@ -4,7 +4,7 @@ import { compile, parseScenario } from "../../../src/document";
 import { material } from "../../../src/model/materials";
 import { ballastPlan } from "../../../src/model/plan";
 import type { PlanKind } from "../../../src/model/plan";
-import { deg, g, mm } from "../bait/fixtures";
+import { deg, g, mm } from "../../lib/si";
 
 const ball = (name: string, d: number): PlanKind => {
   const metal = material(name);

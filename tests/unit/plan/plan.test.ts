@@ -6,7 +6,8 @@ import { loadsOf } from "../../../src/model/plan/seats";
 import type { PlanKind, PlanOptions, PlanTarget, PlanZone } from "../../../src/model/plan";
 import { halfBreadthAt } from "../../../src/model/shape";
 import { draws, immersed, restTrim } from "../../../src/model/statics";
-import { at, deg, g, LEAD, MINNOW, mm, STEEL, stuff, TIN } from "../bait/fixtures";
+import { at, deg, g, mm, stuff } from "../../lib/si";
+import { LEAD, MINNOW, STEEL, TIN } from "../../lib/baits";
 
 const WATER = 998.2;
 // A heavy wood: with a light one, a gram of ballast leaves the bait afloat on its side.

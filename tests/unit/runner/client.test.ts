@@ -5,7 +5,7 @@ import type { RecordingChunk, RecordingMeta } from "../../../src/model/motion";
 import { GrowingRecording, record } from "../../../src/model/motion";
 import { ModelClient, swimSetup, tubSetup } from "../../../src/runner";
 import { createService } from "../../../src/runner/service";
-import { sampleScenario } from "../document/sample";
+import { sampleScenario } from "../../lib/sample";
 
 /**
  * The client and the worker's service on the two ends of a real message channel, in one thread: everything but

@@ -5,7 +5,7 @@ import { FORCE_LEGEND } from "../../../src/model/forces";
 import { record } from "../../../src/model/motion";
 import { recordingCsv, swimSetup } from "../../../src/runner";
 import type { TableOf } from "../../../src/runner/csv";
-import { sampleScenario } from "../document/sample";
+import { sampleScenario } from "../../lib/sample";
 
 /** A sinking bait that reaches the bottom of shallow water and comes to rest there. */
 function onTheBottom() {

@@ -7,8 +7,8 @@ import { serialize } from "../../../src/document";
 import type { Answer } from "../../../src/runner/answer";
 import { main } from "../../../src/runner/main";
 import { UsageError, parseOptions } from "../../../src/runner/options";
-import { sampleScenario } from "../document/sample";
-import type { Sample } from "../document/sample";
+import { sampleScenario } from "../../lib/sample";
+import type { Sample } from "../../lib/sample";
 
 /** The command in this process, over files that exist only here. */
 function command(args: readonly string[], files: Record<string, string | Uint8Array> = {}) {

@@ -6,7 +6,7 @@ import type { ModelClient, RunJob, RunSink } from "../../../src/runner";
 import { main } from "../../../src/runner/main";
 import { RunSlot } from "../../../src/ui/state/runs.svelte";
 import type { Worked } from "../../../src/ui/state/workspace.svelte";
-import { sampleScenario } from "../document/sample";
+import { sampleScenario } from "../../lib/sample";
 
 const scenario = sampleScenario((draft) => {
   draft.cadence = [{ do: "reel", speed_m_s: 0.8, for_s: 6 }];

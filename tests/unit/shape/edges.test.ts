@@ -9,7 +9,7 @@ import {
 } from "../../../src/model/shape";
 import type { ShapeSpec } from "../../../src/model/shape";
 import { immersion } from "../../../src/model/hydrostatics";
-import { block, ellipsoid, minnow } from "./bodies";
+import { block, ellipsoid, minnow } from "../../lib/bodies";
 
 const b = 0.01;
 const L = 0.1;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { insideOutline, makeShape, outline, outlineCrossings, shapeOf } from "../../../src/model/shape";
-import { block, ellipsoid, minnow, round } from "./bodies";
+import { block, ellipsoid, minnow, round } from "../../lib/bodies";
 
 const area = (points: readonly { x: number; z: number }[]): number =>
   points.reduce((sum, p, i) => {

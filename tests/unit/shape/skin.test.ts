@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { halfBreadthAt, immersedSection, makeShape, sectionAt, shapeOf } from "../../../src/model/shape";
 import type { Section, Shape } from "../../../src/model/shape";
 import { immersion } from "../../../src/model/hydrostatics";
-import { block, ellipsoid, minnow, surface } from "./bodies";
+import { block, ellipsoid, minnow, surface } from "../../lib/bodies";
 
 /** A section's contour as n points (y, z) from the top round one side to the bottom and back up the other, m. */
 function contour(s: Section, n: number): { readonly y: number; readonly z: number }[] {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { serialize } from "../../../src/document";
 import { fingerprintOf } from "../../../src/sheet/fingerprint";
 import { sha256 } from "../../../src/sheet/sha256";
-import { sampleScenario } from "../document/sample";
+import { sampleScenario } from "../../lib/sample";
 
 describe("the fingerprint", () => {
   it("is SHA-256, as NIST's examples and Node's own have it", () => {

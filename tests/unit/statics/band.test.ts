@@ -4,7 +4,8 @@ import type { BaitSpec, BenchReading } from "../../../src/model/bait";
 import { density } from "../../../src/model/water";
 import { band, staticsOf } from "../../../src/model/statics";
 import { noDraw, Uncertain } from "../../../src/model/statics/uncertain";
-import { at, ELLIPSOID, ELLIPSOID_VOLUME, g, make, MINNOW, mm, stuff } from "../bait/fixtures";
+import { at, g, mm, stuff } from "../../lib/si";
+import { ELLIPSOID, ELLIPSOID_VOLUME, make, MINNOW } from "../../lib/baits";
 
 const WATER = 998.2;
 /** Nothing errs but what a test says. */

@@ -1,22 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { BaitSpec, FittingSpec } from "../../../src/model/bait";
 import { Floater, floating, restTrim, staticsOf, upright } from "../../../src/model/statics";
-import {
-  A,
-  at,
-  B,
-  C,
-  deg,
-  ELLIPSOID,
-  ELLIPSOID_VOLUME,
-  g,
-  make,
-  MINNOW,
-  mm,
-  prismEdges,
-  STEEL,
-  stuff,
-} from "../bait/fixtures";
+import { A, B, C, ELLIPSOID, ELLIPSOID_VOLUME, make, MINNOW, STEEL } from "../../lib/baits";
+import { at, deg, g, mm, stuff } from "../../lib/si";
+import { prismEdges } from "../../lib/bodies";
 import { assemble } from "../../../src/model/bait";
 import { immersion } from "../../../src/model/hydrostatics";
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { BaitSpec, FittingSpec } from "../../../src/model/bait";
 import { account, restTrim, staticsOf, submergedLever } from "../../../src/model/statics";
-import { at, deg, ELLIPSOID, ELLIPSOID_VOLUME, g, make, mm, STEEL, stuff } from "../bait/fixtures";
+import { at, deg, g, mm, stuff } from "../../lib/si";
+import { ELLIPSOID, ELLIPSOID_VOLUME, make, STEEL } from "../../lib/baits";
 
 /** A weight so dense that it takes no room: it moves G and nothing else. */
 const point = (mass: number, station: number, height: number): FittingSpec => ({

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { prepareSwimmer } from "../../../src/model/forces";
 import { Swimmers } from "../../../src/model/tow/attitude";
 import { changeSwimmer, releaseStep } from "../../../src/model/tow/rise";
-import { rattler, water } from "../motion/baits";
+import { rattler, water } from "../../lib/swum";
 
 /** Velocity of a point of the bait in body axes, and its place in the world. */
 function seenAt(

@@ -20,7 +20,7 @@ import { Prefs } from "../../../src/ui/state/prefs.svelte";
 import { Units } from "../../../src/ui/state/units";
 import { Workspace } from "../../../src/ui/state/workspace.svelte";
 import { blocksOf } from "../../../src/ui/views/swim/blocks";
-import { sampleScenario } from "../document/sample";
+import { sampleScenario } from "../../lib/sample";
 
 const wait = (seconds: number): ScenarioMove => ({ do: "pause", for_s: seconds });
 const seconds = (entries: readonly ScenarioEntry[]): number[] => movesOf(entries).map(asked);

@@ -5,7 +5,7 @@ import { Units } from "../../../src/ui/state/units";
 import { changesSince } from "../../../src/ui/views/swim/changes";
 import { Workspace } from "../../../src/ui/state/workspace.svelte";
 import { withWeed } from "../../../src/ui/state/retrieve";
-import { sampleScenario } from "../document/sample";
+import { sampleScenario } from "../../lib/sample";
 
 describe("pinned variants", () => {
   const start = () => {

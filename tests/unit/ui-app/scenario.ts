@@ -1,6 +1,6 @@
 import { readScenario } from "../../../src/document";
 import type { Scenario } from "../../../src/document";
-import { sample } from "../document/sample";
+import { sample } from "../../lib/sample";
 
 /** The sample of the document's tests, with a cadence that repeats some of its moves. Invented numbers. */
 export function scenario(change: (plain: ReturnType<typeof sample>) => void = () => undefined): Scenario {

@@ -2,7 +2,7 @@ import { render } from "svelte/server";
 import { describe, expect, test } from "vitest";
 import { sceneOf } from "../../../src/drawing";
 import { BaitDrawing } from "../../../src/ui/stage";
-import { bait } from "../drawing/bait";
+import { bait } from "../../lib/drawn";
 
 const scene = sceneOf(bait, null, 2);
 const drawn = (props: { xray?: boolean }): string =>

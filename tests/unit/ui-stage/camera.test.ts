@@ -9,7 +9,7 @@ import {
   seen,
   settled,
 } from "../../../src/ui/stage/camera";
-import { bait } from "../drawing/bait";
+import { bait } from "../../lib/drawn";
 
 describe("camera", () => {
   const scene = sceneOf(bait, null, 3);

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { closeScale, scaleLimits } from "../../../src/ui/stage/camera";
 import { Cameraman, type Subject } from "../../../src/ui/stage/cameraman.svelte";
 import { sceneOf, rulerSizes, toScreen } from "../../../src/drawing";
-import { bait } from "../drawing/bait";
+import { bait } from "../../lib/drawn";
 
 const scene = sceneOf(bait, null, 3);
 const size = { width: 900, height: 470 };

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import type { BaitSpec, FittingSpec, HangerSpec } from "../../src/model/bait";
-import type { Knot } from "../../src/model/shape";
-import { bare, deg, g, mm, stuff } from "../unit/bait/fixtures";
+import type { Knot, ShapeSpec } from "../../src/model/shape";
+import { bare, deg, g, mm, stuff } from "./si";
 
 /** Random whole baits of 60–140 mm that can be made: what lies inside lies inside. SI. */
 
@@ -79,22 +79,22 @@ export const baitSpecs: fc.Arbitrary<BaitSpec> = shares.map((r) => {
       ]
     : [];
   const ball = 0.12 * h;
-  return bare(L, {
+  const shape: ShapeSpec = {
+    length: L,
+    top: knots(h, r.tail * h),
+    bottom: knots(-h, -r.tail * h),
+    halfBreadth: knots(b, r.tail * b),
+    exponentAbove: [
+      { s: 0, v: 2 },
+      { s: L, v: r.exponent },
+    ],
+    exponentBelow: [
+      { s: 0, v: r.exponent },
+      { s: L, v: 2 },
+    ],
+  };
+  return bare(shape, {
     name: "random",
-    shape: {
-      length: L,
-      top: knots(h, r.tail * h),
-      bottom: knots(-h, -r.tail * h),
-      halfBreadth: knots(b, r.tail * b),
-      exponentAbove: [
-        { s: 0, v: 2 },
-        { s: L, v: r.exponent },
-      ],
-      exponentBelow: [
-        { s: 0, v: r.exponent },
-        { s: L, v: 2 },
-      ],
-    },
     body: r.wood,
     ballast: r.ballast.map((x, i) => ({
       name: `weight ${i}`,

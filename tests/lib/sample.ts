@@ -1,5 +1,5 @@
-import { parseScenario } from "../../../src/document";
-import type { Scenario } from "../../../src/document";
+import { parseScenario } from "../../src/document";
+import type { Scenario } from "../../src/document";
 
 /** A small valid scenario with one of everything, as plain data that a test may spoil. Invented numbers. */
 export function sample() {

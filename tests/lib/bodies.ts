@@ -1,4 +1,5 @@
-import type { Edges, ShapeSpec } from "../../../src/model/shape";
+import type { Edges, ShapeSpec } from "../../src/model/shape";
+import { knots, mm } from "./si";
 
 /** A body of round sections, radius given over φ; smooth between the joints (φ). */
 export function round(
@@ -18,7 +19,7 @@ export function round(
   };
 }
 
-/** The ellipsoid with semi-axes a (along), b (across), c (up): exact edges. */
+/** The ellipsoid with semi-axes a (along), b (across), c (up), its middle at height 0: exact edges. */
 export function ellipsoid(a: number, b: number, c: number): Edges {
   return {
     ...round(2 * a, (phi) => c * Math.sin(phi)),
@@ -26,35 +27,52 @@ export function ellipsoid(a: number, b: number, c: number): Edges {
   };
 }
 
+/** A prism of one section along the datum line, both ends cut square. */
+export const prismEdges = (
+  length: number,
+  halfBreadth: number,
+  halfHeight: number,
+  exponent: number,
+): Edges => ({
+  length,
+  breaks: [0, Math.PI],
+  top: () => halfHeight,
+  bottom: () => -halfHeight,
+  halfBreadth: () => halfBreadth,
+  widest: () => 0,
+  exponentAbove: () => exponent,
+  exponentBelow: () => exponent,
+});
+
 /** Station over φ, m. */
 export const station = (phi: number, length: number): number => (length * (1 - Math.cos(phi))) / 2;
 
 /** A minnow as a maker draws it, exponents changing along it. */
 export const minnow: ShapeSpec = {
-  length: 0.092,
-  top: [
-    { s: 0, v: 0 },
-    { s: 0.03, v: 0.0105 },
-    { s: 0.092, v: 0.0015 },
-  ],
-  bottom: [
-    { s: 0, v: 0 },
-    { s: 0.034, v: -0.011 },
-    { s: 0.092, v: -0.0015 },
-  ],
-  halfBreadth: [
-    { s: 0, v: 0 },
-    { s: 0.036, v: 0.0075 },
-    { s: 0.092, v: 0.0012 },
-  ],
+  length: 92 * mm,
+  top: knots([
+    [0, 0],
+    [30, 10.5],
+    [92, 1.5],
+  ]),
+  bottom: knots([
+    [0, 0],
+    [34, -11],
+    [92, -1.5],
+  ]),
+  halfBreadth: knots([
+    [0, 0],
+    [36, 7.5],
+    [92, 1.2],
+  ]),
   exponentAbove: [
     { s: 0, v: 2 },
-    { s: 0.092, v: 2 },
+    { s: 92 * mm, v: 2 },
   ],
   exponentBelow: [
     { s: 0, v: 2 },
-    { s: 0.046, v: 3 },
-    { s: 0.092, v: 2 },
+    { s: 46 * mm, v: 3 },
+    { s: 92 * mm, v: 2 },
   ],
 };
 

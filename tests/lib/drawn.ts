@@ -1,44 +1,33 @@
-import { assemble, type Bait, type BaitSpec, type Stuff } from "../../../src/model/bait";
-import type { Vec } from "../../../src/model/base";
+import { assemble, type Bait, type BaitSpec } from "../../src/model/bait";
+import type { ShapeSpec } from "../../src/model/shape";
+import { at, bare, even, knots, mm, stuff } from "./si";
 
 /** An invented bait with one of every part that is drawn. SI. */
 
-export const mm = 1e-3;
-
-/** Body point from station and height in mm, as the file writes it. */
-export const at = (station: number, height: number): Vec => ({ x: -station * mm, z: height * mm });
-
-const stuff = (name: string, density: number, kind: Stuff["kind"]): Stuff => ({
-  name,
-  density,
-  kind,
-  given: true,
-});
-const knots = (list: readonly (readonly [number, number])[], unit = mm): { s: number; v: number }[] =>
-  list.map(([s, v]) => ({ s: s * mm, v: v * unit }));
+const shape: ShapeSpec = {
+  length: 80 * mm,
+  top: knots([
+    [0, 0],
+    [30, 10],
+    [80, 2],
+  ]),
+  bottom: knots([
+    [0, 0],
+    [30, -10],
+    [80, -2],
+  ]),
+  halfBreadth: knots([
+    [0, 0],
+    [30, 7],
+    [80, 1],
+  ]),
+  exponentAbove: even(2),
+  exponentBelow: even(2),
+};
 
 export const spec: BaitSpec = {
+  ...bare(shape),
   name: "Drawn 80",
-  shape: {
-    length: 80 * mm,
-    top: knots([
-      [0, 0],
-      [30, 10],
-      [80, 2],
-    ]),
-    bottom: knots([
-      [0, 0],
-      [30, -10],
-      [80, -2],
-    ]),
-    halfBreadth: knots([
-      [0, 0],
-      [30, 7],
-      [80, 1],
-    ]),
-    exponentAbove: knots([[0, 2]], 1),
-    exponentBelow: knots([[0, 2]], 1),
-  },
   body: stuff("wood", 420, "wood"),
   chambers: [
     {
@@ -48,7 +37,7 @@ export const spec: BaitSpec = {
       height: -1 * mm,
       tall: 6 * mm,
       wide: 5 * mm,
-      balls: { count: 2, diameter: 4 * mm, stuff: stuff("steel", 7820, "metal") },
+      balls: { count: 2, diameter: 4 * mm, stuff: stuff("steel", 7820) },
     },
   ],
   ballast: [
@@ -56,7 +45,7 @@ export const spec: BaitSpec = {
       name: "belly",
       at: at(28, -5),
       mass: 4e-3,
-      stuff: stuff("tin", 7310, "metal"),
+      stuff: stuff("tin", 7310),
       where: "inside",
       hole: 0.7e-6,
       filler: 1100,
@@ -65,16 +54,14 @@ export const spec: BaitSpec = {
       name: "strip",
       at: at(60, -6),
       mass: 0.5e-3,
-      stuff: stuff("tin", 7310, "metal"),
+      stuff: stuff("tin", 7310),
       where: "outside",
       hole: null,
       filler: 0,
     },
   ],
   // In at the blunt tail (station 80), out through the nose tip region at station 0, height 0.
-  wires: [
-    { name: "harness", path: [at(-4, 0), at(84, 0)], diameter: 1 * mm, stuff: stuff("steel", 8000, "metal") },
-  ],
+  wires: [{ name: "harness", path: [at(-4, 0), at(84, 0)], diameter: 1 * mm, stuff: stuff("steel", 8000) }],
   bib: {
     root: at(5, -3),
     angle: Math.PI / 2,
@@ -99,9 +86,6 @@ export const spec: BaitSpec = {
   fittings: [
     { name: "eyes", at: at(9, 2), mass: 0.12e-3, stuff: stuff("plastic", 1200, "plastic"), where: "outside" },
   ],
-  coats: [],
-  bench: [],
-  uncertainty: { wood: 0.1, metal: 0.01, plastic: 0.02, coatThickness: 0.2, hook: 0.25, drawnLength: 2e-4 },
 };
 
 export const bait: Bait = assemble(spec);
