@@ -4,7 +4,7 @@ import { compile, readScenario, writtenOut } from "../../../src/document";
 import type { ScenarioEntry, ScenarioMove } from "../../../src/document";
 import { legsOf, roundsUntilIn, startRun } from "../../../src/model/motion";
 import { swimSetup } from "../../../src/runner/jobs";
-import { sampleScenario } from "./sample";
+import { sampleScenario } from "../../lib/sample";
 
 /** Moves that are repeated, from the file to the run. */
 
