@@ -52,13 +52,13 @@ function blank(seed: number): BaitSpec {
     { s: L * mm, v: 2 },
   ];
   const shape = {
-        length: L * mm,
-        top: edge(h, 0.2),
-        bottom: edge(-h, 0.2),
-        halfBreadth: edge(b, 0.2),
-        exponentAbove: even,
-        exponentBelow: even,
-      };
+    length: L * mm,
+    top: edge(h, 0.2),
+    bottom: edge(-h, 0.2),
+    halfBreadth: edge(b, 0.2),
+    exponentAbove: even,
+    exponentBelow: even,
+  };
   return {
     ...bare(shape, {
       name: `blank ${seed}`,
