@@ -17,6 +17,8 @@ export interface ViewParts {
 export interface View {
   /** Stands in the address. The catalogue has the view's name and what it answers under this key. */
   readonly key: ViewKey;
+  /** All its text is in the catalogue: it speaks the language that is read. Else it speaks English. */
+  readonly speaks?: true;
   /** Keys that the view listens to itself, for the page's list of keys. */
   readonly keys?: readonly { readonly keys: string; readonly does: KeyHelp }[];
   /** Loads the parts, and what the view says in the language; the page asks for them when the view is first opened. */

@@ -25,6 +25,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
     .map((name) => `src/ui/shell/${name}.svelte`)
     .concat("src/ui/shell/keys.ts", "src/ui/shell/actions.ts"),
   begin: ["src/ui/shell/NewBait.svelte"],
+  make: ["src/ui/views/make"],
   recipe: ["src/ui/shell/Recipe.svelte", "src/ui/shell/recipe"],
   stage: ["src/ui/stage/Transport.svelte", "src/ui/stage/CameraControls.svelte"],
   guide: ["src/ui/guide"],
@@ -80,6 +81,7 @@ function saidIn(file: string): readonly string[] {
   const code = script
     .replaceAll(/\/\*[\s\S]*?\*\/|(?<!:)\/\/.*$/gm, "")
     .replaceAll(/throw new \w+\([\s\S]*?\);/g, "")
+    .replaceAll('"Source Sans 3"', "")
     // Names on the keys of a keyboard, and selectors, are no text of the page.
     .replaceAll(/\b(?:keys|shown): "[^"]*"/g, "")
     .replaceAll(/\.(?:closest|matches|querySelector)\([^)]*(?:\)[^)"]+)*\)/g, "");

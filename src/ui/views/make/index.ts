@@ -4,5 +4,11 @@ import type { View } from "../view";
 /** From the screen to the bench: what can be printed and cut. */
 export const make: View = {
   key: "make",
-  load: () => both(import("./Main.svelte"), import("./Side.svelte")),
+  speaks: true,
+  load: (language) =>
+    both(
+      import("./Main.svelte"),
+      import("./Side.svelte"),
+      import("../../words/make").then(({ MAKE }) => MAKE.ready(language)),
+    ),
 };

@@ -19,7 +19,7 @@ scope.addEventListener("message", ({ data: { scenario, drills_mm } }) => {
 async function make(scenario: SolidAsked["scenario"], drills: readonly number[]): Promise<void> {
   const tell = (done: number, of: number, what: string): void =>
     scope.postMessage({ kind: "progress", done, of, what });
-  tell(0, 1, "the solid library");
+  tell(0, 1, "library");
   const kernel = await solidKernel();
   const { bait } = compile(scenario);
   const mm = drills.length > 0 ? drills : USUAL_DRILLS;
@@ -30,7 +30,7 @@ async function make(scenario: SolidAsked["scenario"], drills: readonly number[])
     (done, of, what) => tell(done, of + 1, what),
   );
   const { edges, open, cuts, mesh } = solved;
-  tell(cuts.length + 2, cuts.length + 3, "the files");
+  tell(cuts.length + 2, cuts.length + 3, "files");
   const files = solidFiles(scenario, solved);
   scope.postMessage(
     {

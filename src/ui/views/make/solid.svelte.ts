@@ -3,6 +3,7 @@ import type { MadeFile } from "../../../sheet";
 import { download } from "../../plots";
 import { boxOf, keptWith } from "../../state";
 import type { App } from "../../state";
+import { MAKE } from "../../words/make";
 import type { SolidMade, SolidTold } from "./solid";
 
 /** The solid halves of the open bait: made when asked, by a worker of their own that ends with the work. */
@@ -15,6 +16,10 @@ class SolidState {
 
   constructor(app: App) {
     this.#app = app;
+  }
+
+  get #words() {
+    return MAKE.in(this.#app.prefs.language);
   }
 
   /** What was made of the document as it is now; null: nothing yet. */
@@ -31,7 +36,7 @@ class SolidState {
     this.cancel();
     const { scenario } = this.#app.work;
     this.trouble = null;
-    this.progress = { done: 0, of: 1, what: "the solid library" };
+    this.progress = { done: 0, of: 1, what: "library" };
     const worker = new Worker(new URL("./solid-worker.ts", import.meta.url), {
       type: "module",
       name: "solid",
@@ -46,7 +51,7 @@ class SolidState {
       } else this.#fail(data.why);
     };
     worker.onerror = (event) => {
-      if (this.#worker === worker) this.#fail(event.message || "its part of the page could not be loaded");
+      if (this.#worker === worker) this.#fail(event.message || this.#words.tell("notLoaded"));
     };
     worker.postMessage({ scenario, drills_mm: [...boxOf(this.#app).now.drills_mm] });
   }
@@ -59,12 +64,12 @@ class SolidState {
 
   save(file: MadeFile): void {
     download(new Blob([new Uint8Array(file.bytes)], { type: file.type }), file.name);
-    this.#app.files.say(`Saved as ${file.name} in your downloads.`);
+    this.#app.files.say(this.#words.tell("saved", { name: file.name }));
   }
 
   #fail(why: string): void {
     this.cancel();
-    this.trouble = `The solid could not be made: ${why}`;
+    this.trouble = this.#words.tell("solid.failed", { why });
   }
 }
 

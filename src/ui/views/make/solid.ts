@@ -19,6 +19,7 @@ export interface SolidMade {
 }
 
 export type SolidTold =
+  /** `what`: "library", "files", or the name of what is being cut. */
   | { readonly kind: "progress"; readonly done: number; readonly of: number; readonly what: string }
   | { readonly kind: "made"; readonly made: SolidMade }
   | { readonly kind: "failed"; readonly why: string };

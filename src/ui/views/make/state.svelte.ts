@@ -28,6 +28,7 @@ import {
   orNull,
 } from "../../state";
 import type { App, Worked } from "../../state";
+import { MAKE } from "../../words/make";
 import { sheetFonts } from "./fonts";
 
 const ALL: readonly TemplateKey[] = TEMPLATES.map((one) => one.key);
@@ -75,6 +76,10 @@ export class MakeState {
     );
   }
 
+  get #words() {
+    return MAKE.in(this.#app.prefs.language);
+  }
+
   /** The own box, where there is something in it. */
   get #box(): Box | null {
     const { now } = boxOf(this.#app);
@@ -92,7 +97,7 @@ export class MakeState {
     const found: number[] = [];
     for (const word of this.stationsText.split(/[;\s]+|,\s+/u).filter((one) => one !== "")) {
       const read = parseIn(word, unit);
-      if (!read.ok) return { ok: false, why: `“${word}”: ${read.why}. Put a gap between the numbers.` };
+      if (!read.ok) return { ok: false, why: this.#words.tell("gap", { word, why: read.why }) };
       found.push(read.value);
     }
     const why = stationsTrouble(found, this.#length);
@@ -178,10 +183,10 @@ export class MakeState {
     this.writing = true;
     try {
       const file = await make(job);
-      if (file === null) this.#app.files.say("This bait has no such part.");
+      if (file === null) this.#app.files.say(this.#words.tell("noPart"));
       else {
         download(new Blob([new Uint8Array(file.bytes)], { type: file.type }), file.name);
-        this.#app.files.say(`Saved as ${file.name} in your downloads.`);
+        this.#app.files.say(this.#words.tell("saved", { name: file.name }));
       }
     } catch (fault) {
       this.#app.files.say(faultText(fault));

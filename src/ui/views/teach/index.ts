@@ -5,6 +5,7 @@ import { shownIn } from "./clock.svelte";
 /** Lessons: a prediction, the run, the reason, an exercise; and what a teacher needs around them. */
 export const teach: View = {
   key: "teach",
+  speaks: true,
   clock: (app) => shownIn(app).player,
   load: (language) =>
     both(

@@ -12,7 +12,7 @@ export const texts: Translated<typeof en> = {
   "paper.light": "Hell",
   "paper.dark": "Dunkel",
   language: "Sprache",
-  languageNote: "Zeichnen, Wiegen, Auftrieb, Laufen, Tiefe und Bauen sprechen bisher Englisch.",
+  languageNote: "Zeichnen, Wiegen, Auftrieb, Laufen und Tiefe sprechen bisher Englisch.",
   recipe: "Rezept und Versionen",
   lead: "Führ mich zu einem Köder",
   cautions: "Warnungen wieder zeigen",

@@ -10,7 +10,7 @@ export const texts = {
   "paper.light": "Light",
   "paper.dark": "Dark",
   language: "Language",
-  languageNote: "Draw, Weigh, Float, Swim, Reach and Make speak English so far.",
+  languageNote: "Draw, Weigh, Float, Swim and Reach speak English so far.",
   recipe: "Recipe and versions",
   lead: "Lead me to a bait",
   cautions: "Show the cautions again",
