@@ -45,7 +45,7 @@ test("the account adds up, and says what the other side of the skin would do", a
       .then((text) => text.replace(/^\D*would be/, "")),
   );
   await press(page, seat.getByRole("button", { name: "outside" }));
-  // Outside it displaces its own volume, 1.67 g of tungsten less what the hole's wood weighed: it must get lighter.
+  // Outside it displaces its own volume, 1.61 g of tungsten less what the hole's wood weighed: it must get lighter.
   expect(said).toBeGreaterThan(0);
   await expect.poll(async () => Math.abs((await netGrams(page)) - before - said)).toBeLessThan(0.011);
   await undo(page);
