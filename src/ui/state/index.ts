@@ -33,7 +33,7 @@ export type { Compare, Letter, Variant } from "./compare.svelte";
 export { aCount, aFlag, aNumber, aRecord, aText, groupOf, listOf, oneOf, orNull } from "./readers";
 export type { Store, ThemeChoice } from "./prefs.svelte";
 export { keptWith } from "./kept.svelte";
-export { atRest, Pace } from "./rest";
+export { atRest, KEYS_REST_MS, Pace } from "./rest";
 export type { Library } from "./library.svelte";
 export { netsOf } from "./nets.svelte";
 export { quietly } from "./quiet";

@@ -1,6 +1,9 @@
 /** While a hand moves a slider or types, slow work waits this long for it to rest, ms. */
 const REST_MS = 160;
 
+/** A run of key presses counts as one step of undo: it ends when the keys have rested so long, ms. */
+export const KEYS_REST_MS = 900;
+
 /**
  * Starts slow work: at once, or, with `waiting`, when the hand has rested. Gives the function that takes the start back,
  * so that an effect can return it: then only the last of several quick changes starts the work.

@@ -15,7 +15,7 @@ import {
 import type { CurveKey, CurvePoint, Scenario } from "../../../document";
 import type { BoardView, Elevation } from "../../../drawing";
 import { USUAL_WALL } from "../../../model/checks";
-import { aNumber, keptWith } from "../../state";
+import { aNumber, KEYS_REST_MS, keptWith } from "../../state";
 import type { Worked, Workspace } from "../../state";
 import { aDraft } from "./draft";
 import type { Draft } from "./draft";
@@ -49,9 +49,6 @@ export type Job = (typeof JOBS)[number]["key"];
 
 /** Chosen points, by their places in their curves. */
 type Picked = Readonly<Partial<Record<CurveKey, readonly number[]>>>;
-
-/** How long a run of key presses may rest before it counts as one step, ms. */
-const KEYS_REST_MS = 900;
 
 /** What is chosen on the board, and what the hand does with it. The document is the workspace's alone. */
 export class Board {

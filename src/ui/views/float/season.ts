@@ -1,10 +1,9 @@
 import { season, SALINITY_PRESETS } from "../../../model/bench";
 import type { SeasonPoint } from "../../../model/bench";
 import type { Bait } from "../../../model/bait";
-import { fieldAt } from "../../../document";
 import type { Scenario } from "../../../document";
 import { SUSPENDS_WITHIN_G } from "../../../runner";
-import { withValue } from "../../state";
+import { inputAt, withValue } from "../../state";
 import type { Input } from "../../state";
 import { toSI } from "../../../units";
 
@@ -28,22 +27,10 @@ export function seasonOf(
 /** An end of the season as an input of the target; null where the document has no target to hold it. */
 export function seasonInput(scenario: Scenario, end: End, usual: number): Input | null {
   if (scenario.target === undefined) return null;
-  const path = `target.${end}`;
-  const field = fieldAt(path);
-  if (field === null || field.kind !== "number") throw new Error(`No number field at ${path}.`);
-  const { label, unit, slider, min, max, above, help } = field;
-  return {
-    id: path,
-    label,
-    unit,
-    slider,
-    min,
-    max,
-    above,
-    help,
+  return inputAt(scenario, ["target", end], {
     read: (from) => from.target?.[end] ?? usual,
     write: (from, value) => (from.target === undefined ? from : withValue(from, ["target", end], value)),
-  };
+  });
 }
 
 /** One water over the season. */

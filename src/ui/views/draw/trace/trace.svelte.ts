@@ -1,6 +1,16 @@
 import { untrack } from "svelte";
 import { freshId } from "../../../kept";
-import { aCount, aFlag, aNumber, aText, faultText, groupOf, keptWith, orNull } from "../../../state";
+import {
+  aCount,
+  aFlag,
+  aNumber,
+  aText,
+  faultText,
+  groupOf,
+  KEYS_REST_MS,
+  keptWith,
+  orNull,
+} from "../../../state";
 import type { App } from "../../../state";
 import { boardOf } from "../state.svelte";
 import { aPx, isDrawing, keptPicture, PictureError, readPicture } from "./picture";
@@ -38,9 +48,6 @@ const laidOrNull = orNull((value: unknown) => {
   const laid = aLaid(value);
   return laid !== undefined && laid.place.apart > 0 && placeTrouble(laid.place) === null ? laid : undefined;
 });
-
-/** How long a run of key presses on a mark may rest before the picture follows, ms. */
-const KEYS_REST_MS = 900;
 
 /** The pictures under the drawing. They stay in this browser: the bait's file has none of them. */
 export class Trace {
