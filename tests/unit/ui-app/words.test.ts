@@ -15,6 +15,8 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
     "src/ui/App.svelte",
     ...["Header", "HeaderMenu", "ViewTabs", "ViewFrame", "Welcome", "SkipLinks", "Kept", "NewRelease"],
     ...["LateDialog", "Modal", "FileAsked", "Notice", "Spoken", "GuideSlot", "WhySlot"],
+    "src/ui/views/parts/Failed.svelte",
+    "src/ui/views/parts/Guard.svelte",
     "src/ui/views/view.ts",
     ...["draw", "weigh", "float", "swim", "reach", "make", "teach"].map(
       (view) => `src/ui/views/${view}/index.ts`,
@@ -23,7 +25,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   menu: ["src/ui/shell/MenuInside.svelte"],
   windows: ["KeysDialog", "ProblemsDialog", "OverwriteDialog", "LinkDialog", "ExamplesDialog"]
     .map((name) => `src/ui/shell/${name}.svelte`)
-    .concat("src/ui/shell/keys.ts", "src/ui/shell/actions.ts"),
+    .concat("src/ui/shell/keys.ts", "src/ui/shell/actions.ts", "src/ui/views/parts/WhyPanel.svelte"),
   begin: ["src/ui/shell/NewBait.svelte"],
   make: ["src/ui/views/make"],
   recipe: ["src/ui/shell/Recipe.svelte", "src/ui/shell/recipe"],

@@ -64,6 +64,12 @@ export const texts: Translated<typeof en> = {
   releaseReady: "Eine neuere Ausgabe von Trimwright liegt bereit. Der nächste Start nimmt sie von selbst.",
   releaseLater: "Später",
   releaseNow: "Jetzt laden",
+  "failed.title": "{what} kann nicht gezeigt werden",
+  "failed.text":
+    "Ein Fehler in diesem Programm hat das angehalten. Dein Köder ist nicht verloren: du kannst die letzte Änderung zurücknehmen, eine andere Ansicht öffnen oder den Köder in eine Datei speichern.",
+  "failed.says": "Der Fehler sagt: {why}",
+  "failed.again": "Noch einmal versuchen",
+  "failed.undo": "„{what}“ rückgängig machen",
   drop: "Leg eine Datei hierher, um sie zu öffnen",
   opening: "„{title}“ wird geöffnet …",
   notOpened:

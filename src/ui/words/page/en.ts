@@ -63,6 +63,12 @@ export const texts = {
   releaseReady: "A newer release of Trimwright is ready. The next start takes it by itself.",
   releaseLater: "Later",
   releaseNow: "Load it now",
+  "failed.title": "{what} cannot be shown",
+  "failed.text":
+    "An error in this program stopped it. Your document is not lost: you can undo the last change, open another view, or save the document to a file.",
+  "failed.says": "The error says: {why}",
+  "failed.again": "Try again",
+  "failed.undo": "Undo ‘{what}’",
   drop: "Drop a scenario file to open it",
   opening: "Opening ‘{title}’ …",
   notOpened: "It could not be loaded. See whether the page's server still runs, then try again.",
