@@ -6,7 +6,7 @@ import type { Under } from "../hydrostatics";
 import { balance } from "./balance";
 import type { Balance } from "./balance";
 import { draftOf } from "./draft";
-import { canReach, mayTurn, otherSign, type Sloped } from "./hollow";
+import { canReach, fallsIn, FLAT, mayTurn, plain, type Fall, type Sloped } from "./hollow";
 import { type Estimate, Levers, type Side } from "./levers";
 import { metacentre } from "./metacentre";
 import { restTrim, wrap } from "./rest";
@@ -15,10 +15,24 @@ import type { Afloat, Floating, RestTrim } from "./types";
 /** How many trims the scan over the whole circle looks at. */
 const SCAN = 72;
 const STEP = (2 * Math.PI) / SCAN;
+/** Where turning points may be hidden between two trims of the scan, as many smaller steps are looked at. */
+const FINER = 4;
+/** Two stable trims this close count as one, rad. */
+const SAME = 2e-5;
+
+/** What a scan shows: stable trims, and the cells that need a closer look. */
+interface Scanned {
+  readonly roots: readonly Root[];
+  readonly doubted: ReadonlySet<number>;
+}
+
 /** An equilibrium, and the side on which its balls lie. */
 interface Root extends Balance {
   readonly side: Side;
 }
+
+/** How far two trims are apart, rad. */
+const apart = (a: number, b: number): number => Math.abs(wrap(a - b));
 
 /** A bait on the surface of a given water, held at any trim or free. */
 export class Floater {
@@ -97,71 +111,129 @@ export class Floater {
       const side = this.#held.sideAt(from + (cells * STEP) / 2);
       const trims = Array.from({ length: cells + 1 }, (_, i) => from + i * STEP);
       const levers = exact
-        ? trims.map((pitch) => ({ lever: this.#held.lever(side, pitch), level: NaN }))
+        ? trims.map((pitch) => ({ pitch, lever: this.#held.lever(side, pitch), level: NaN }))
         : this.#held.scan(side, trims);
-      for (let i = 1; i <= cells; i++) {
-        const before = levers[i - 1];
-        const here = levers[i];
-        if (!before || !here) continue;
-        const [a, b] = [from + (i - 1) * STEP, from + i * STEP];
-        const falls = before.lever > 0 && here.lever <= 0;
-        const root =
-          (falls ? this.#polish(side, a, b, before, here) : null) ?? this.#hidden(side, levers, i, a, b);
-        if (root) roots.push(root);
+      const found = this.#scanned(side, levers);
+      for (const i of found.doubted) {
+        const [a, b] = [trims[i - 1] ?? NaN, trims[i] ?? NaN];
+        roots.push(...this.#within(side, a, b, found.roots));
       }
+      roots.push(...found.roots);
     }
-    return roots.filter(
-      (r, i) => roots.findIndex((other) => Math.abs(wrap(other.pitch - r.pitch)) < 1e-7) === i,
-    );
+    return roots.filter((r, i) => roots.findIndex((other) => apart(other.pitch, r.pitch) < SAME) === i);
   }
 
-  /** A stable equilibrium in a hollow of the lever between two trims of the scan, i − 1 and i (`a` and `b`, rad). */
-  #hidden(side: Side, levers: readonly Estimate[], i: number, a: number, b: number): Root | null {
+  /**
+   * The stable trims that the scan shows at once, and between which of its trims (i − 1 and i) there may be others: where a
+   * turning point of the lever may reach zero.
+   */
+  #scanned(side: Side, levers: readonly Estimate[]): Scanned {
     const last = levers.length - 1;
-    const at = (k: number): Estimate | undefined =>
-      levers[this.#held.balls || (k >= 0 && k <= last) ? k : (k + last) % last];
-    const [before, atA, atB, after] = [at(i - 2), at(i - 1), at(i), at(i + 1)];
-    if (!atA || !atB) return null;
-    if (!mayTurn(before?.lever, atA.lever, atB.lever, after?.lever, this.#held.doubt("besideHollow")))
-      return null;
-    const exact = (pitch: number): Sloped =>
-      this.#held.sloped(side, pitch, this.#held.level(side, pitch).under);
-    const rough = (pitch: number, { level }: Estimate): Sloped =>
-      Number.isFinite(level)
-        ? this.#held.sloped(side, pitch, this.#held.roughly(side, pitch, level))
-        : exact(pitch);
-    // Roughly first, from the end that is nearer to zero: mostly the lever leads away from zero there.
-    const fromA = Math.abs(atA.lever) < Math.abs(atB.lever);
-    const near = fromA ? rough(a, atA) : rough(b, atB);
-    const sure = near.lever > 0 === (fromA ? atA : atB).lever > 0;
-    if (sure && near.slope * near.lever > 0 === fromA) return null;
-    const [left, right] = fromA ? [near, rough(b, atB)] : [rough(a, atA), near];
-    if (left.lever > 0 === right.lever > 0 && !canReach(left, right)) return null;
-    return this.#between(side, exact(a), exact(b), exact);
+    const doubted = new Set<number>();
+    const roots: Root[] = [];
+    const lever = (k: number): number => {
+      const inside = levers[this.#held.balls || (k >= 0 && k <= last) ? k : (k + last) % last];
+      return (inside ?? this.#held.cloud(side, (levers[0]?.pitch ?? NaN) + k * STEP)).lever;
+    };
+    for (let i = 1; i <= last; i++) {
+      const a = levers[i - 1];
+      const b = levers[i];
+      if (!a || !b) continue;
+      if (a.lever > 0 === b.lever > 0) {
+        const run = { before: lever(i - 2), a: a.lever, b: b.lever, after: lever(i + 1) };
+        if (mayTurn(run, this.#held.doubt(a.pitch, "besideHollow")) && this.#turns(side, a, b))
+          doubted.add(i);
+        continue;
+      }
+      const root = a.lever > 0 ? this.#polish(side, a, b) : null;
+      if (root) roots.push(root);
+      if (this.#crossesOnce(side, a, b, root)) continue;
+      for (const k of [i - 1, i, i + 1])
+        if (k >= 1 && k <= last) doubted.add(k);
+        else if (!this.#held.balls) doubted.add(k < 1 ? last : 1);
+    }
+    return { roots, doubted };
   }
 
-  /** The stable equilibrium between two trims whose levers are exact; in a hollow where they have the same sign. */
-  #between(side: Side, a: Sloped, b: Sloped, exact: (pitch: number) => Sloped): Root | null {
-    const inside = a.lever > 0 === b.lever > 0 ? otherSign(a, b, exact) : null;
-    const left = inside && inside.lever > 0 ? inside : a;
-    const right = inside && inside.lever <= 0 ? inside : b;
-    if (!(left.lever > 0 && right.lever <= 0)) return null;
-    const lever = (pitch: number): number => this.#held.lever(side, pitch);
-    const pitch = brent(lever, left.pitch, right.pitch, 1e-13, left.lever, right.lever);
-    return this.#held.agrees(side, pitch) ? { side, pitch, ...this.#held.level(side, pitch) } : null;
+  /** Two trims of the scan have levers of different signs, and `root` is the stable trim found there: is there no other? */
+  #crossesOnce(side: Side, a: Estimate, b: Estimate, root: Root | null): boolean {
+    const mean = (b.lever - a.lever) / (b.pitch - a.pitch);
+    if (root) return plain(this.#held.sloped(side, root.pitch, root.under).slope, mean);
+    if (a.lever > 0) return false;
+    if (this.#rises(side, a, b)) return true;
+    const near = Math.abs(a.lever) < Math.abs(b.lever) ? a : b;
+    const seen = this.#held.glance(side, near.pitch, near.level) ?? this.#rough(side, near);
+    return seen.lever > 0 === near.lever > 0 && plain(seen.slope, mean);
+  }
+
+  /** By the fast estimate: does the lever rise in even steps between two trims of the scan? */
+  #rises(side: Side, a: Estimate, b: Estimate): boolean {
+    const step = (b.pitch - a.pitch) / FINER;
+    const mean = (b.lever - a.lever) / FINER;
+    let before = a.lever;
+    for (let k = 1; k <= FINER; k++) {
+      const here = k < FINER ? this.#held.cloud(side, a.pitch + k * step).lever : b.lever;
+      if (!plain(here - before, mean)) return false;
+      before = here;
+    }
+    return true;
+  }
+
+  #exact(side: Side, pitch: number): Sloped {
+    return this.#held.sloped(side, pitch, this.#held.level(side, pitch).under);
+  }
+
+  #rough(side: Side, { pitch, level }: Estimate): Sloped {
+    if (!Number.isFinite(level)) return this.#exact(side, pitch);
+    return this.#held.sloped(side, pitch, this.#held.roughly(side, pitch, level));
+  }
+
+  /** By rough levers: may the lever reach zero between two trims of the scan at which it has the same sign? */
+  #turns(side: Side, a: Estimate, b: Estimate): boolean {
+    // First the end that is nearer to zero: mostly the lever leads away from zero there.
+    const fromA = Math.abs(a.lever) < Math.abs(b.lever);
+    const near = this.#rough(side, fromA ? a : b);
+    const sure = near.lever > 0 === (fromA ? a : b).lever > 0;
+    if (sure && near.slope * near.lever > 0 === fromA) {
+      // A slope that is flat for the way to the other end says little of what is between.
+      const way = Math.abs(b.lever - a.lever);
+      return Math.abs(near.slope) * STEP < FLAT * way && Math.abs(near.lever) < way;
+    }
+    // A tangent that reaches zero before the other end: the lever turns at least once on the way.
+    if (Math.abs(near.lever) < Math.abs(near.slope) * STEP) return true;
+    const [left, right] = fromA ? [near, this.#rough(side, b)] : [this.#rough(side, a), near];
+    return left.lever > 0 !== right.lever > 0 || canReach(left, right);
+  }
+
+  /** Falls of the lever between two trims of the scan, by smaller steps. */
+  #falls(a: number, b: number, exact: (pitch: number) => Sloped): Fall[] {
+    const at = Array.from({ length: FINER + 1 }, (_, k) => exact(a + (k * (b - a)) / FINER));
+    return at.flatMap((left, k) => {
+      const right = at[k + 1];
+      return right ? fallsIn(left, right, exact) : [];
+    });
+  }
+
+  /** All stable trims between two trims, but those that are known. */
+  #within(side: Side, a: number, b: number, known: readonly Root[]): Root[] {
+    const exact = (pitch: number): Sloped => this.#exact(side, pitch);
+    const roots: Root[] = [];
+    for (const [left, right] of this.#falls(a, b, exact)) {
+      const [middle, half] = [(left.pitch + right.pitch) / 2, (right.pitch - left.pitch) / 2];
+      if (known.some((root) => apart(root.pitch, middle) <= half)) continue;
+      const lever = (pitch: number): number => this.#held.lever(side, pitch);
+      const pitch = brent(lever, left.pitch, right.pitch, 1e-13, left.lever, right.lever);
+      if (this.#held.agrees(side, pitch)) roots.push({ side, pitch, ...this.#held.level(side, pitch) });
+    }
+    return roots;
   }
 
   /**
    * The stable equilibrium between two trims: Newton's method on level and trim (`balance`). If that does not settle between
    * them, we bracket the lever on the true geometry. Null if the true lever does not change its sign there.
    */
-  #polish(
-    side: Side,
-    a: number,
-    b: number,
-    atA: { lever: number; level: number },
-    atB: { lever: number; level: number },
-  ): Root | null {
+  #polish(side: Side, atA: Estimate, atB: Estimate): Root | null {
+    const [a, b] = [atA.pitch, atB.pitch];
     const t = atA.lever / (atA.lever - atB.lever);
     const guess = { pitch: a + t * (b - a), level: atA.level + t * (atB.level - atA.level) };
     const quick = this.#balance(side, guess.pitch, guess.level);
@@ -221,7 +293,7 @@ export class Floater {
         : this.#held.sideAt(start);
     // Use the fast lever when its sign is certain. With a single stable trim the direction of turning is irrelevant.
     const quick = roots.length > 1 ? this.#held.cloud(side, start).lever : Infinity;
-    const lever = this.#held.doubtful(quick, "atEnd") ? this.#held.signedLever(side, start) : quick;
+    const lever = this.#held.doubtful(quick, start, "atEnd") ? this.#held.signedLever(side, start) : quick;
     const turn = (pitch: number): number => {
       // How far the moment has to turn the bait from its rest trim to a trim, rad. Without a moment: the shorter way.
       const up = wrap(pitch - start);

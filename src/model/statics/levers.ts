@@ -20,11 +20,15 @@ import { hasBalls, sideAt } from "./rest";
  * 4e-4; it is below 2e-3 in nine of ten and 1.2e-2 at most. Divided by the volume share above water: 1.6e-3, 8e-3 and 6.4e-2.
  */
 const DOUBT = {
-  between: { fixed: 2e-3, emergent: 0.07 },
+  between: { fixed: 4e-3, emergent: 0.07 },
   atEnd: { fixed: 1.5e-2, emergent: 0.15 },
   /** For the two trims beside a hollow, whose levers are not as small as the one in it. */
-  besideHollow: { fixed: 4e-3, emergent: 0.07 },
+  besideHollow: { fixed: 5e-3, emergent: 0.07 },
 };
+/** Within some 11° of level or of belly-up what stands out of the water can be anywhere along the back: these limits are wider. */
+const LEVEL = 0.2;
+const WIDER = 4;
+const level = (pitch: number): boolean => Math.abs(pitch - Math.PI * Math.round(pitch / Math.PI)) < LEVEL;
 type Doubt = keyof typeof DOUBT;
 /** With all or nothing under water, the next level tried is this fraction of the bracket inward from its end. */
 const NEAR_END = 0.04;
@@ -39,8 +43,9 @@ export interface Side {
   readonly cloud: Cloud;
 }
 
-/** Lever (m) and level (m) at a trim of the scan. */
+/** Lever (m) and level (m) at a trim of the scan (rad). */
 export interface Estimate {
+  readonly pitch: number;
   readonly lever: number;
   readonly level: number;
 }
@@ -127,9 +132,10 @@ export class Levers {
     );
   }
 
-  cloud(side: Side, pitch: number): { lever: number; level: number } {
+  cloud(side: Side, pitch: number): Estimate {
     const { G } = side.wet.rigid;
-    return side.cloud.at(sine(pitch), cosine(pitch), this.load.needed, G.x, G.z);
+    const { lever, level } = side.cloud.at(sine(pitch), cosine(pitch), this.load.needed, G.x, G.z);
+    return { pitch, lever, level };
   }
 
   /** Righting lever X_B − X_G (m) at a trim, on the true geometry. */
@@ -146,14 +152,15 @@ export class Levers {
   }
 
   /** May the sign of an estimated lever be wrong? */
-  doubtful(lever: number, where: Doubt = "between"): boolean {
-    return Math.abs(lever) <= this.doubt(where);
+  doubtful(lever: number, pitch: number, where: Doubt = "between"): boolean {
+    return Math.abs(lever) <= this.doubt(pitch, where);
   }
 
-  /** How far an estimated lever may be wrong, m. */
-  doubt(where: Doubt): number {
+  /** How far an estimated lever may be wrong at a trim, m. */
+  doubt(pitch: number, where: Doubt): number {
     const { fixed, emergent } = DOUBT[where];
-    return Math.min(fixed, (emergent * this.load.emergent) / this.load.total + 1e-6) * this.bait.shape.length;
+    const share = ((level(pitch) ? WIDER : 1) * emergent * this.load.emergent) / this.load.total;
+    return Math.min(fixed, share + 1e-6) * this.bait.shape.length;
   }
 
   /** Righting lever on the true geometry, exact enough for its sign. What is under does not depend on where the balls lie. */
@@ -194,6 +201,12 @@ export class Levers {
     };
   }
 
+  /** Lever and slope at a trim by one look at a level that is nearly right. The lever's sign is mostly right. */
+  glance(side: Side, pitch: number, level: number): Sloped | null {
+    const found = Number.isFinite(level) ? this.#nearly(side, pitch, level) : null;
+    return found && this.sloped(side, pitch, found.under);
+  }
+
   /** Righting lever on the true geometry: the rough one if its sign is certain, else the exact one. */
   signedLever(side: Side, pitch: number): number {
     const rough = this.#roughLever(side, pitch, this.cloud(side, pitch).level);
@@ -204,11 +217,11 @@ export class Levers {
    * Righting levers at the trims of a scan. Their sign is right wherever it decides whether there is a stable trim. It does not
    * decide that if the neighbours' levers have different signs: then there is one root, and it is found from either cell.
    */
-  scan(side: Side, trims: readonly number[]): { lever: number; level: number }[] {
+  scan(side: Side, trims: readonly number[]): Estimate[] {
     const quick = trims.map((pitch) => this.cloud(side, pitch));
     const last = trims.length - 1;
     return quick.map((here, i) => {
-      const pitch = trims[i] ?? NaN;
+      const { pitch } = here;
       // Without balls the scan goes once round: its first trim is its last. With balls it covers one quarter, at whose ends the
       // balls run to the other side: there the next trim has another lever and is no neighbour.
       const before = quick[i > 0 ? i - 1 : this.balls ? -1 : last - 1];
@@ -216,14 +229,16 @@ export class Levers {
       let matters: boolean;
       if (before && after)
         matters =
-          this.doubtful(here.lever) &&
-          (this.doubtful(before.lever) || this.doubtful(after.lever) || before.lever > 0 === after.lever > 0);
+          this.doubtful(here.lever, pitch) &&
+          (this.doubtful(before.lever, pitch) ||
+            this.doubtful(after.lever, pitch) ||
+            before.lever > 0 === after.lever > 0);
       else
         matters =
-          this.doubtful(here.lever, "atEnd") &&
-          (after ? after.lever <= 0 || this.doubtful(after.lever) : true) &&
-          (before ? before.lever > 0 || this.doubtful(before.lever) : true);
-      return matters ? { level: here.level, lever: this.#roughLever(side, pitch, here.level) } : here;
+          this.doubtful(here.lever, pitch, "atEnd") &&
+          (after ? after.lever <= 0 || this.doubtful(after.lever, pitch) : true) &&
+          (before ? before.lever > 0 || this.doubtful(before.lever, pitch) : true);
+      return matters ? { pitch, level: here.level, lever: this.#roughLever(side, pitch, here.level) } : here;
     });
   }
 
