@@ -40,46 +40,56 @@ const AROUND = [
   [0, 1],
   [1, 0],
   [-1, 0],
+  [1, -0.5],
+  [-1, -0.5],
+  [1, 0.5],
+  [-1, 0.5],
 ] as const;
 
-/** How far from its point a label is looked for that keeps clear of cut lines too, mm; beyond, only words must be clear. */
-const NEAR = 14;
+/** What a label keeps clear of, and how far from its point it is looked for, mm. Words it always keeps clear of. */
+const SEARCHES = [
+  { lines: "all", end: 40 },
+  { lines: "cut", end: 14 },
+  { lines: "none", end: 400 },
+] as const;
+const FIRST = 1.6;
+const STEP = 1.2;
+/** Beyond this a line leads from the point to its label, mm. */
+const BESIDE = 3;
 
-const crosses = (item: Item, box: Box): boolean =>
+const crosses = (item: Item, box: Box, lines: "all" | "cut"): boolean =>
   item.kind === "path" &&
-  item.role === "cut" &&
+  (lines === "all" || item.role === "cut") &&
   clippedTo(item.closed ? [...item.points, ...item.points.slice(0, 1)] : item.points, box).length > 0;
 
-/** Words beside a point, where no other words stand; with a line to the point where they had to go further away. */
+/**
+ * Words beside a point, where no other words stand and, while there is room near by, no line is drawn; with a line to the point
+ * where they had to go further away.
+ */
 export function label(pen: Pen, at: Point, words: string, letters: Letters = {}): void {
   const { size = TYPE.small } = letters;
   const taken = pen.items.flatMap((item) => (item.kind === "text" ? [textBox(item)] : []));
   const probe = textAt(pen.fonts, at, words, { ...letters, size });
-  const rings = [NEAR, 400].flatMap((end) =>
-    Array.from({ length: Math.floor((end - 1.6) / 1.2) }, (_, i) => ({
-      away: 1.6 + 1.2 * i,
-      clear: end === NEAR,
-    })),
-  );
-  for (const { away, clear } of rings)
-    for (const [sx, sy] of AROUND) {
-      const x = at.x + sx * away + (sx > 0 ? 0 : sx < 0 ? -probe.width : -probe.width / 2);
-      const y = at.y + sy * away + (sy > 0 ? 0.75 * size : sy < 0 ? 0 : 0.3 * size);
-      const item = { ...probe, at: { x, y } };
-      const own = grown(textBox(item));
-      if (!taken.every((one) => apart(one, own))) continue;
-      if (clear && pen.items.some((one) => crosses(one, own))) continue;
-      pen.items.push(item);
-      if (away > 3) {
+  for (const { lines, end } of SEARCHES)
+    for (let away = FIRST; away < end; away += STEP)
+      for (const [sx, sy] of AROUND) {
+        const x = at.x + sx * away + (sx > 0 ? 0 : sx < 0 ? -probe.width : -probe.width / 2);
+        const y = at.y + sy * away + (sy > 0 ? 0.75 * size : sy < 0 ? 0 : 0.3 * size);
+        const item = { ...probe, at: { x, y } };
         const box = textBox(item);
+        const own = grown(box);
+        if (!taken.every((one) => apart(one, own))) continue;
+        if (lines !== "none" && pen.items.some((one) => crosses(one, own, lines))) continue;
         const near = {
           x: Math.min(Math.max(at.x, box.minX), box.maxX),
           y: Math.min(Math.max(at.y, box.minY), box.maxY),
         };
-        pen.line("rule", at, near);
+        const leads = away > BESIDE;
+        if (leads && taken.some((one) => clippedTo([at, near], one).length > 0)) continue;
+        pen.items.push(item);
+        if (leads) pen.line("rule", at, near);
+        return;
       }
-      return;
-    }
   throw new Error(`There is no room for the words “${words}” on the sheet.`);
 }
 

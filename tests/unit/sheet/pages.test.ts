@@ -1,14 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { pagesOf } from "../../../src/sheet";
-import { boxOf, LINES } from "../../../src/sheet/paper/page";
+import { boxOf, LINES, textBox } from "../../../src/sheet/paper/page";
 import { baits, jobOf } from "./baits";
-import { faults, HAIR, texts } from "./faults";
+import { faults, HAIR, overLines, texts } from "./faults";
 
 describe.each(["A4", "Letter"] as const)("the pages on %s", (paper) => {
   it.each(baits)("of %s hold every word apart from all others, and within the page", (_, scenario) => {
     const pages = pagesOf(jobOf(scenario, { paper }));
     expect(pages.length).toBeGreaterThan(1);
     expect(pages.flatMap(faults)).toEqual([]);
+    expect(pages.flatMap(overLines)).toEqual([]);
   });
 
   it("still do where the printer is off", () => {
@@ -45,6 +46,17 @@ it("words that lie on each other or off the page are found", () => {
   const [one] = texts(page!);
   const spoiled = { ...page!, items: [...page!.items, one!, { ...one!, at: { x: -1, y: 160 } }] };
   expect(faults(spoiled)).toHaveLength(2);
+});
+
+it("words over a line are found", () => {
+  const [page] = pagesOf(jobOf(baits[0]![1]));
+  const { minX, minY, maxX, maxY } = textBox(texts(page!)[0]!);
+  const points = [
+    { x: minX - 1, y: (minY + maxY) / 2 },
+    { x: maxX + 1, y: (minY + maxY) / 2 },
+  ];
+  const line = { kind: "path", role: "mark", points, closed: false } as const;
+  expect(overLines({ ...page!, items: [...page!.items, line] })).toHaveLength(1);
 });
 
 it("the cut line is thin", () => {
