@@ -1,5 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "@playwright/test";
+import { openLibrary, readLibraryBait } from "../../src/document";
+import { fileOf, inventedBaits } from "../bench/lib/many-baits";
 import { expect, test } from "./fixture";
 import {
   expectAccessible,
@@ -76,7 +78,7 @@ test("a bait's design stays while the bait changes; versions come back; another 
   await expect(dialog.getByText("1 of 2 baits")).toBeVisible();
   await dialog.getByLabel("Find").fill("");
   await dialog.getByLabel("In order").selectOption("name");
-  await expect(dialog.locator("li").first()).toContainText(/Mine.*floats|Mine.*sinks/s);
+  await expect(dialog.getByRole("listitem").first()).toContainText(/Mine.*floats|Mine.*sinks/s);
   await expectAccessible(page, "dialog");
   await expectAccessibleInDark(page, "dialog");
   await part(page, "Many baits in one file");
@@ -107,6 +109,56 @@ test("a bait's design stays while the bait changes; versions come back; another 
   await page.locator("input[type=file]").first().setInputFiles(path);
   await expect(dialog.getByText(/one bait taken over, 1 was here already/)).toBeVisible();
   await expect(dialog.getByRole("button", { name: "Mine (2)", exact: true })).toBeVisible();
+});
+
+test("a file of 200 baits comes in whole, with tags, versions and photos, and a second time it adds nothing @long", async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  const baits = inventedBaits(200);
+  const file = { name: "many.json", mimeType: "application/json", buffer: Buffer.from(fileOf(baits)) };
+  await open(page, "float", true);
+  await fromMenu(page, "My baits", "My baits");
+  const dialog = page.getByRole("dialog");
+  await dialog.locator("input[data-take=baits]").setInputFiles(file);
+  await expect(dialog.getByText("200 baits taken over.")).toBeVisible({ timeout: 60_000 });
+  await expect(dialog.getByText("200 baits", { exact: true })).toBeVisible();
+  await dialog.locator("input[data-take=baits]").setInputFiles(file);
+  await expect(dialog.getByText("0 baits taken over, 200 were here already.")).toBeVisible({
+    timeout: 60_000,
+  });
+
+  // All rows are made, those out of sight too, and the last one gets its picture as it comes into sight.
+  await dialog.getByLabel("In order").selectOption("name");
+  await expect(dialog.getByRole("listitem")).toHaveCount(200);
+  const last = dialog.getByRole("listitem").last();
+  await expect(last).toContainText("Invented 200");
+  await last.scrollIntoViewIfNeeded();
+  await expect(last.locator("img")).toHaveCount(1);
+  await expect(last).toContainText(/floats|sinks/);
+
+  // Out again: the same baits, and what belongs to each.
+  await dialog.getByLabel("with their photos").check();
+  const [out] = await Promise.all([
+    page.waitForEvent("download"),
+    dialog.getByRole("button", { name: "Save as one file" }).click(),
+  ]);
+  const read = openLibrary(readFileSync(await out.path(), "utf8"));
+  if (!read.ok) throw new Error(read.problems[0]?.message);
+  const back = new Map(
+    read.baits.map((value) => {
+      const one = readLibraryBait(value);
+      if (!one.ok) throw new Error(one.why);
+      return [one.bait.scenario.name, one.bait];
+    }),
+  );
+  for (const [i, scenario] of baits.entries()) {
+    const one = back.get(scenario.name);
+    expect(one?.scenario).toEqual(scenario);
+    expect(one?.versions).toHaveLength(i % 3 === 0 ? 2 : 0);
+    expect(Object.keys(one?.photos ?? {})).toHaveLength(i % 10 === 0 ? 1 : 0);
+    expect(one?.tags.length).toBeGreaterThan(0);
+  }
 });
 
 test("a link holds the bait and offers it as a new one; a damaged one is refused and nothing is lost @long", async ({

@@ -89,5 +89,7 @@ export function toBase64(bytes: Uint8Array): string {
 /** Throws where it is no base64. */
 export function fromBase64(text: string): Uint8Array<ArrayBuffer> {
   const plain = atob(text.replaceAll("-", "+").replaceAll("_", "/"));
-  return Uint8Array.from(plain, (one) => one.charCodeAt(0));
+  const bytes = new Uint8Array(plain.length);
+  for (let i = 0; i < bytes.length; i++) bytes[i] = plain.charCodeAt(i);
+  return bytes;
 }

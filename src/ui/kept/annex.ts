@@ -17,6 +17,13 @@ export interface KeptPhoto {
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
+/** What comes along with one bait. */
+export interface Annexed {
+  readonly bait: string;
+  readonly versions: readonly BaitVersion[];
+  readonly photos: readonly KeptPhoto[];
+}
+
 /** Bounds for one bait. */
 const MOST_VERSIONS = 200;
 const LARGEST_PHOTO = 1_500_000;
@@ -48,6 +55,26 @@ export class Annex {
       for (const one of versions) await shelf.put("versions", `${bait}/${freshId()}`, one);
       return true;
     });
+  }
+
+  /**
+   * Keeps what came along with baits that nobody has kept yet, all in one transaction. Gives the baits of photos that were none,
+   * or were too large: these photos are left out.
+   */
+  async addAll(all: readonly Annexed[]): Promise<readonly string[]> {
+    const unfit: string[] = [];
+    await this.#base.run("readwrite", async (shelf) => {
+      const writes: Promise<void>[] = [];
+      for (const { bait, versions, photos } of all) {
+        for (const one of versions.slice(0, MOST_VERSIONS))
+          writes.push(shelf.put("versions", `${bait}/${freshId()}`, one));
+        for (const { place, bytes } of photos)
+          if (isPhoto(bytes)) writes.push(shelf.put("photos", `${bait}/${place}`, bytes));
+          else unfit.push(bait);
+      }
+      await Promise.all(writes);
+    });
+    return unfit;
   }
 
   async removeVersion(key: string): Promise<void> {

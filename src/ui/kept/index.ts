@@ -1,7 +1,7 @@
 export { MemoryBase } from "./base";
 export type { Base } from "./base";
 export { Annex, openAnnex } from "./annex";
-export type { KeptPhoto, KeptVersion } from "./annex";
+export type { Annexed, KeptPhoto, KeptVersion } from "./annex";
 export { BaitStore, freshId } from "./store";
 export type { KeptBox, Listed } from "./store";
 export { clashWords, startKept } from "./start";

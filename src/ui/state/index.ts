@@ -1,7 +1,6 @@
 export { againstTarget } from "./against";
 export { App, app, provideApp } from "./app.svelte";
 export { boxOf } from "./box.svelte";
-export { compiledOf } from "./compiled";
 export type { BoxState } from "./box.svelte";
 export { cautions, cautionsFor } from "../../document";
 export type { Caution } from "../../document";
@@ -35,7 +34,6 @@ export type { Store, ThemeChoice } from "./prefs.svelte";
 export { keptWith } from "./kept.svelte";
 export { atRest, KEYS_REST_MS, Pace } from "./rest";
 export type { Library } from "./library.svelte";
-export { netsOf } from "./nets.svelte";
 export { quietly } from "./quiet";
 export { Later, RunSlot } from "./runs.svelte";
 export { Session } from "./session.svelte";

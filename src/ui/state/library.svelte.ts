@@ -10,8 +10,9 @@ import {
   serializeLibrary,
   toBase64,
 } from "../../document";
-import type { BaitHead, Box, KeptBait, LibraryBait, PhotoPlace } from "../../document";
+import type { BaitHead, Box, KeptBait, LibraryBait } from "../../document";
 import { freshId } from "../kept";
+import type { Annexed, KeptPhoto } from "../kept";
 import { download } from "../plots";
 import type { App } from "./app.svelte";
 import { numbered } from "./kept-words";
@@ -153,20 +154,29 @@ export class Library {
       fresh.push({ bait: this.#record({ ...scenario, name }, read.bait.tags), from: read.bait });
     }
     await baits.store.add(fresh.map(({ bait }) => bait));
-    const annex = await this.#app.annex();
-    for (const { bait, from } of fresh) {
-      if (from.versions.length > 0) await annex.addVersions(bait.id, from.versions);
-      for (const place of PHOTO_PLACES) {
-        const text = from.photos[place];
-        if (text !== undefined && !(await this.#photo(bait.id, place, text)))
-          refused.push({
-            name: bait.scenario.name,
-            why: "its photo is not one: the bait is here without it",
-          });
-      }
+    const along = fresh.filter(({ from }) => from.versions.length > 0 || Object.keys(from.photos).length > 0);
+    if (along.length > 0) {
+      const left = await this.#addAlong(
+        along.map(({ bait, from }) => ({ bait: bait.id, versions: from.versions, photos: photosOf(from) })),
+      );
+      for (const one of left)
+        refused.push({
+          name: fresh.find(({ bait }) => bait.id === one)?.bait.scenario.name ?? "",
+          why: "its photo is not one: the bait is here without it",
+        });
     }
     baits.tellList();
     this.taken = { file, added: fresh.length, known, refused, box };
+  }
+
+  /** Versions and photos, all in one transaction. Gives the baits of photos that are none. */
+  async #addAlong(along: readonly Annexed[]): Promise<readonly string[]> {
+    try {
+      return await (await this.#app.annex()).addAll(along);
+    } catch (fault) {
+      this.trouble = `The baits are here, but without their versions and photos: ${faultText(fault)}`;
+      return [];
+    }
   }
 
   #record(scenario: KeptBait["scenario"], tags: readonly string[]): KeptBait {
@@ -186,15 +196,6 @@ export class Library {
     };
   }
 
-  async #photo(bait: string, place: PhotoPlace, text: string): Promise<boolean> {
-    const annex = await this.#app.annex();
-    try {
-      return await annex.putPhoto(bait, { place, bytes: fromBase64(text) });
-    } catch {
-      return false;
-    }
-  }
-
   /** Puts what the file's box holds beside what one's own box holds. */
   takeBox(): void {
     const other = this.taken?.box;
@@ -210,5 +211,17 @@ export class Library {
     this.taken = { ...this.taken, box: null };
   }
 }
+
+/** The photos that came along. What is no base64 has no bytes, and so is no photo. */
+const photosOf = ({ photos }: LibraryBait): readonly KeptPhoto[] =>
+  PHOTO_PLACES.flatMap((place) => {
+    const text = photos[place];
+    if (text === undefined) return [];
+    try {
+      return [{ place, bytes: fromBase64(text) }];
+    } catch {
+      return [{ place, bytes: new Uint8Array(0) }];
+    }
+  });
 
 export const libraryOf = keptWith((app) => new Library(app));

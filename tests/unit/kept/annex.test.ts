@@ -42,6 +42,21 @@ describe("what belongs to a bait", () => {
   });
 });
 
+describe("what came along with many baits", () => {
+  it("is kept all at once; a photo that is none is left out and told", async () => {
+    const one = annex();
+    const jpeg = Uint8Array.from([0xff, 0xd8, 0xff, 0xe0, 0, 1]);
+    const unfit = await one.addAll([
+      { bait: "a", versions: [version("first", 1)], photos: [{ place: "bait", bytes: jpeg }] },
+      { bait: "b", versions: [], photos: [{ place: "built", bytes: new Uint8Array(0) }] },
+    ]);
+    expect(unfit).toEqual(["b"]);
+    expect((await one.versions("a")).map(({ name }) => name)).toEqual(["first"]);
+    expect(await one.photos("a")).toEqual([{ place: "bait", bytes: jpeg }]);
+    expect(await one.photos("b")).toEqual([]);
+  });
+});
+
 describe("tags", () => {
   it("stay with the bait over its edits, and two tabs' tags stand together", async () => {
     const store = new BaitStore(new MemoryBase());

@@ -1,0 +1,115 @@
+import { untrack } from "svelte";
+import type { Scenario } from "../../../document";
+import type { Palette } from "../../../drawing";
+import { readPalette, watchPalette } from "../../stage";
+import { keptWith } from "../../state";
+import type { GlanceAsked, GlanceTold } from "./glance";
+
+/** A bait as a list has it. */
+export interface Glanced {
+  readonly id: string;
+  readonly revision: number;
+  readonly scenario: Scenario;
+}
+
+const stateOf = ({ id, revision }: Glanced): string => `${id}/${String(revision)}`;
+
+/** The last answer for one bait: a signal of its own, so that an answer changes one row of hundreds. */
+class Answer {
+  told = $state.raw<GlanceTold | null>(null);
+}
+
+/**
+ * What a list shows of each bait at a glance: its small picture and its net buoyancy. A worker of its own works them out one
+ * by one, so that a list of hundreds scrolls meanwhile; it ends when no list is shown any longer.
+ */
+class Glances {
+  readonly #answers = new Map<string, Answer>();
+  /** What is still to be asked, the next one last: what has come into sight goes before what is out of it again. */
+  readonly #waiting = new Map<string, Glanced>();
+  readonly #asked = new Map<string, Glanced>();
+  #worker: Worker | null = null;
+  #busy = false;
+  #palette: Palette | null = null;
+  #lists = 0;
+
+  /** What is known of a bait in its present state. */
+  of(one: Glanced): GlanceTold | null {
+    const { told } = this.#answer(one.id);
+    return told?.of === stateOf(one) ? told : null;
+  }
+
+  #answer(id: string): Answer {
+    const answer = this.#answers.get(id) ?? new Answer();
+    this.#answers.set(id, answer);
+    return answer;
+  }
+
+  /** What is asked as a list comes into sight does not hang on what the answers are. */
+  want(baits: readonly Glanced[]): void {
+    for (const one of [...baits].reverse()) {
+      this.#asked.set(one.id, one);
+      if (untrack(() => this.of(one)) !== null) continue;
+      this.#waiting.delete(one.id);
+      this.#waiting.set(one.id, one);
+    }
+    this.#next();
+  }
+
+  /** The place of a list on the page, whose colours the pictures have. */
+  readonly shownAt = (place: Element): (() => void) => {
+    this.#lists += 1;
+    this.#colours(readPalette(place));
+    const end = watchPalette(place, (next) => this.#colours(next));
+    return () => {
+      end();
+      this.#lists -= 1;
+      if (this.#lists === 0) this.#rest();
+    };
+  };
+
+  /** In other colours all pictures are made anew. */
+  #colours(palette: Palette): void {
+    const other = JSON.stringify(palette) !== JSON.stringify(this.#palette);
+    this.#palette = palette;
+    if (other) {
+      for (const one of this.#answers.values()) one.told = null;
+      this.want([...this.#asked.values()]);
+    } else this.#next();
+  }
+
+  #next(): void {
+    const last = [...this.#waiting.values()].at(-1);
+    const palette = this.#palette;
+    if (this.#busy || last === undefined || palette === null || this.#lists === 0) return;
+    this.#waiting.delete(last.id);
+    this.#busy = true;
+    const { id, scenario } = last;
+    this.#running().postMessage({ id, of: stateOf(last), scenario, palette } satisfies GlanceAsked);
+  }
+
+  #running(): Worker {
+    if (this.#worker !== null) return this.#worker;
+    const worker = new Worker(new URL("./glance-worker.ts", import.meta.url), {
+      type: "module",
+      name: "glances",
+    });
+    worker.onmessage = ({ data }: MessageEvent<GlanceTold>) => {
+      if (this.#worker !== worker) return;
+      this.#answer(data.id).told = data;
+      this.#busy = false;
+      this.#next();
+    };
+    this.#worker = worker;
+    return worker;
+  }
+
+  #rest(): void {
+    this.#worker?.terminate();
+    [this.#worker, this.#busy] = [null, false];
+    this.#waiting.clear();
+    this.#asked.clear();
+  }
+}
+
+export const glancesOf = keptWith(() => new Glances());
