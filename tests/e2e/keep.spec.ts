@@ -161,6 +161,48 @@ test("a file of 200 baits comes in whole, with tags, versions and photos, and a 
   }
 });
 
+test("any view's pictures and tables are saved with title, scale and units @long", async ({ page }) => {
+  await open(page, "weigh", true);
+  const saved = async (button: RegExp | string): Promise<string> => {
+    const [file] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("dialog").getByRole("button", { name: button }).first().click(),
+    ]);
+    return readFileSync(await file.path(), "latin1");
+  };
+  const pictures = async (): Promise<void> => {
+    await page.getByRole("button", { name: /^Units/ }).click();
+    await page.getByRole("button", { name: "Pictures and tables" }).click();
+  };
+  const mass = /\d+\.\d+/.exec(
+    await page
+      .getByRole("main")
+      .getByRole("row", { name: /^finished/ })
+      .getByRole("cell")
+      .first()
+      .innerText(),
+  )?.[0];
+  await pictures();
+  const account = (await saved("CSV: Account by stage")).split("\r\n");
+  expect(account[0]).toBe("stage,item,in_air_g,displaced_mL,net_g");
+  expect(Number(account.at(-2)?.split(",")[2]).toFixed(2)).toBe(mass);
+  const svg = await saved(/^SVG: The bait as it is now/);
+  expect(svg).toMatch(/<text[^>]*>Coldwater suspender 90, Weigh</);
+  expect(svg).toMatch(/<text[^>]*>\d+ mm</);
+  expect(svg).not.toMatch(/<script|href="(?!#)/);
+  expect((await saved(/^PNG: The bait as it is now/)).slice(1, 4)).toBe("PNG");
+  await expectAccessible(page, "dialog");
+  await expectNoWider(page);
+  await page.keyboard.press("Escape");
+
+  await page.getByRole("link", { name: "Float", exact: true }).click();
+  await expect(page.getByRole("figure", { name: /^Righting lever/ })).toBeVisible();
+  await pictures();
+  expect(await saved(/^CSV: Righting lever/)).toMatch(/^curve,[^\r]*\(.*\),[^\r]*\(mm\)\r\n/);
+  // The stage's own drawing, not the canvas.
+  expect(await saved(/^SVG: /)).toMatch(/^<svg|^<\?xml/);
+});
+
 test("a link holds the bait and offers it as a new one; a damaged one is refused and nothing is lost @long", async ({
   page,
   context,

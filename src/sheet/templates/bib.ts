@@ -27,13 +27,14 @@ export function bibTemplate({ bait, fonts }: TemplateJob): Template | null {
   const wide = mm(bib.width / 2);
   pen.line("hidden", { x: 0, y: -wide - 3 }, { x: 0, y: wide + 3 });
   pen.line("axis", { x: back - 4, y: 0 }, { x: mm(bib.length) + 4, y: 0 });
-  pen.text({ x: 0, y: wide + 6.4 }, "root", { size: TYPE.small, anchor: 0.5 });
+  const root = bib.slot > 0 ? "root" : "root: bend here";
+  pen.text({ x: 0, y: wide + 6.4 }, root, { size: TYPE.small, anchor: 0.5 });
   return {
     title: "Bib",
     notes: [
       bib.slot > 0
         ? `Outside the body ${mmText(bib.length)} long and ${mmText(bib.width)} wide; the tongue goes ${mmText(bib.slot)} into the slot and is ${mmText(tongue.width)} wide there. Stock ${mmText(bib.thickness)} thick. The dashed line is the root: it stands at the body's skin.`
-        : `${mmText(bib.length)} long and ${mmText(bib.width)} wide from its root, the dashed line; stock ${mmText(bib.thickness)} thick. The file gives no tongue: add what your way of fixing needs (a bend, a tab for a screw) beyond the root.`,
+        : `${mmText(bib.length)} long and ${mmText(bib.width)} wide from its root, the dashed line; stock ${mmText(bib.thickness)} thick. The file gives no tongue: add what your way of fixing needs (a bend, a tab for a screw) beyond the root. A bent tab begins at the dashed line: one that lies along the datum line is bent by ${degText(bib.angle)} there.`,
       "The thin full line is the cut line: cut on its outer side and dress to its middle.",
     ],
     drawings: [pen.drawing("bib")],

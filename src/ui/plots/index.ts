@@ -3,3 +3,4 @@ export { default as TimePlot } from "./TimePlot.svelte";
 export { exportPlotSVG, exportPNG } from "./export";
 export { download } from "./files";
 export type { PlotMark, Series } from "./types";
+export { curvesCsv } from "./table";

@@ -9,6 +9,8 @@ export { default as Stage } from "./Stage.svelte";
 export { default as Transport } from "./Transport.svelte";
 export { default as Marks } from "./Marks.svelte";
 export { readPalette, watchPalette } from "./colours";
+export { offering, offerOf } from "./offers";
+export type { Offer } from "./offers";
 export { Player } from "./player.svelte";
 export type { StageOptions } from "./types";
 

@@ -25,6 +25,8 @@ class Answer {
  */
 class Glances {
   readonly #answers = new Map<string, Answer>();
+  /** Rises as signals of further baits are made. */
+  #made = $state(0);
   /** What is still to be asked, the next one last: what has come into sight goes before what is out of it again. */
   readonly #waiting = new Map<string, Glanced>();
   readonly #asked = new Map<string, Glanced>();
@@ -35,24 +37,31 @@ class Glances {
 
   /** What is known of a bait in its present state. */
   of(one: Glanced): GlanceTold | null {
-    const { told } = this.#answer(one.id);
-    return told?.of === stateOf(one) ? told : null;
-  }
-
-  #answer(id: string): Answer {
-    const answer = this.#answers.get(id) ?? new Answer();
-    this.#answers.set(id, answer);
-    return answer;
+    const answer = this.#answers.get(one.id);
+    // A signal that is made while a value is derived would not count for it: so `want` makes it, and `#made` tells.
+    if (answer === undefined) {
+      void this.#made;
+      return null;
+    }
+    return answer.told?.of === stateOf(one) ? answer.told : null;
   }
 
   /** What is asked as a list comes into sight does not hang on what the answers are. */
   want(baits: readonly Glanced[]): void {
-    for (const one of [...baits].reverse()) {
-      this.#asked.set(one.id, one);
-      if (untrack(() => this.of(one)) !== null) continue;
-      this.#waiting.delete(one.id);
-      this.#waiting.set(one.id, one);
-    }
+    untrack(() => {
+      let fresh = false;
+      for (const one of [...baits].reverse()) {
+        this.#asked.set(one.id, one);
+        if (!this.#answers.has(one.id)) {
+          this.#answers.set(one.id, new Answer());
+          fresh = true;
+        }
+        if (this.of(one) !== null) continue;
+        this.#waiting.delete(one.id);
+        this.#waiting.set(one.id, one);
+      }
+      if (fresh) this.#made += 1;
+    });
     this.#next();
   }
 
@@ -96,7 +105,8 @@ class Glances {
     });
     worker.onmessage = ({ data }: MessageEvent<GlanceTold>) => {
       if (this.#worker !== worker) return;
-      this.#answer(data.id).told = data;
+      const answer = this.#answers.get(data.id);
+      if (answer !== undefined) answer.told = data;
       this.#busy = false;
       this.#next();
     };

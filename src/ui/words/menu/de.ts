@@ -14,6 +14,7 @@ export const texts: Translated<typeof en> = {
   language: "Sprache",
   languageNote: "Zeichnen, Wiegen, Auftrieb, Laufen und Tiefe sprechen bisher Englisch.",
   recipe: "Rezept und Versionen",
+  pictures: "Bilder und Tabellen",
   lead: "Führ mich zu einem Köder",
   cautions: "Warnungen wieder zeigen",
 };

@@ -12,6 +12,7 @@ export const texts = {
   language: "Language",
   languageNote: "Draw, Weigh, Float, Swim and Reach speak English so far.",
   recipe: "Recipe and versions",
+  pictures: "Pictures and tables",
   lead: "Lead me to a bait",
   cautions: "Show the cautions again",
 } as const;

@@ -48,6 +48,12 @@ export const texts: Translated<typeof en> = {
   "cap.Space": "Leertaste",
   "cap.Ctrl": "Strg",
   "cap.Shift": "Umschalt",
+  "pictures.title": "Bilder und Tabellen von ‚{view}‘",
+  "pictures.lead":
+    "Wie die Ansicht jetzt steht. Über einem Bild steht der Name des Köders, unter einer Zeichnung ihr Maßstab. Tabellen und Kurven haben ihre Einheiten in den Überschriften.",
+  "pictures.none": "Diese Ansicht zeigt jetzt kein Bild und keine Tabelle.",
+  "pictures.failed": "‚{what}‘ ließ sich nicht speichern: {why}",
+  "pictures.later": "es ist noch nicht gezeichnet: versuch es gleich noch einmal",
   "problems.title": "{file} konnte nicht geöffnet werden",
   "problems.count": {
     one: "Eines stimmt daran nicht. Der offene Köder ist, wie er war.",

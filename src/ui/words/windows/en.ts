@@ -46,6 +46,12 @@ export const texts = {
   "cap.Space": "Space",
   "cap.Ctrl": "Ctrl",
   "cap.Shift": "Shift",
+  "pictures.title": "Pictures and tables of ‘{view}’",
+  "pictures.lead":
+    "As the view stands now. Pictures have the bait's name above them, and drawings their scale below. Tables and curves have their units in the headings.",
+  "pictures.none": "This view shows no picture and no table now.",
+  "pictures.failed": "‘{what}’ could not be saved: {why}",
+  "pictures.later": "it has not been drawn yet: try again in a moment",
   "problems.title": "{file} could not be opened",
   "problems.count": {
     one: "One thing is wrong with it. The open document is as it was.",
