@@ -25,7 +25,7 @@ function drawn(count: number, seed: number): readonly Answers[] {
   const pick = <T>(list: readonly T[]): T => list[Math.floor(random() * list.length)]!;
   return Array.from({ length: count }, (_, i): Answers => {
     const form = FORMS[i % FORMS.length]!.key;
-    const word = WORDS[Math.floor(i / FORMS.length) % WORDS.length]!;
+    const word = WORDS[Math.floor(i / FORMS.length) % WORDS.length] ?? null;
     const length = Math.round(30 + 170 * random() ** 2);
     const { height, breadth } = usualSizes(form, length);
     const by = (): number => (i % 2 === 0 ? 1 : 0.85 + 0.4 * random());
