@@ -2,8 +2,8 @@
  * Steady tow: one evaluation of reach, and the map of 25 bib angles by 12 speeds as a worker makes it. Time is processor time:
  * what other programs take does not count. Two workers share a map evenly, since its rows are handed out as they come.
  */
-import { readdirSync, readFileSync } from "node:fs";
-import { compile, parseScenario, type Scenario } from "../../src/document";
+import { compile } from "../../src/document";
+import { scenarioOf, SCENARIOS } from "../lib/scenarios";
 import { prepareTow, reach } from "../../src/model/tow";
 import { ReachMapper } from "../../src/runner/reach-map";
 
@@ -12,14 +12,6 @@ const ONE_MS = 3;
 const MAP_SECONDS = 2;
 const CORES = 2;
 const TRIES = 60;
-
-const folder = new URL("../../scenarios/", import.meta.url);
-
-function scenarioOf(file: string): Scenario {
-  const parsed = parseScenario(readFileSync(new URL(file, folder), "utf8"));
-  if (!parsed.ok) throw new Error(`${file}: ${parsed.problems[0]?.message ?? "refused"}`);
-  return parsed.scenario;
-}
 
 /** Processor time of some work, ms. */
 function cost(work: () => void): number {
@@ -36,10 +28,8 @@ const column = (value: string | number) => String(value).padStart(12);
 console.log(
   `${"scenario".padEnd(28)}${["reach, ms", "asked", "map, s", "on 2 cores", "asked", "does not run"].map(column).join("")}`,
 );
-for (const file of readdirSync(folder)
-  .filter((name) => name.endsWith(".json"))
-  .sort()) {
-  const scenario = scenarioOf(file);
+for (const name of [...SCENARIOS].sort()) {
+  const scenario = scenarioOf(name);
   const { bait, around, tackle, calibration } = compile(scenario);
   const tow = prepareTow(bait, calibration.bibFactor);
   const round = () => {
@@ -66,7 +56,7 @@ for (const file of readdirSync(folder)
       for (let i = 0; i < mapper.count; i++) if (!mapper.cell(i).runs) still++;
     }) / 1000;
   console.log(
-    file.replace(".json", "").padEnd(28) +
+    name.padEnd(28) +
       [one.toFixed(2), ONE_MS, map.toFixed(2), (map / CORES).toFixed(2), MAP_SECONDS, `${still} of 300`]
         .map(column)
         .join(""),

@@ -2,8 +2,8 @@
  * How many full statics a second: shape from its knots, assembly, account, rest trim, floating and stability, of a bait
  * whose breadth changes a little each time, so that nothing can be kept from the time before. And one band.
  */
-import { readdirSync, readFileSync } from "node:fs";
-import { baitSpec, parseScenario, type Scenario } from "../../src/document";
+import { baitSpec } from "../../src/document";
+import { scenarioOf, SCENARIOS } from "../lib/scenarios";
 import { assemble, type BaitSpec } from "../../src/model/bait";
 import { shapeOf } from "../../src/model/shape";
 import { band, staticsOf } from "../../src/model/statics";
@@ -18,14 +18,6 @@ const BAND_SECONDS = 1;
 const PART = 10;
 const PARTS = 5;
 const ROUNDS = 30;
-
-const folder = new URL("../../scenarios/", import.meta.url);
-
-function scenarioOf(file: string): Scenario {
-  const parsed = parseScenario(readFileSync(new URL(file, folder), "utf8"));
-  if (!parsed.ok) throw new Error(`${file}: ${parsed.problems[0]?.message ?? "refused"}`);
-  return parsed.scenario;
-}
 
 /** The same bait, broader by 1e-6 for each `i`. */
 function broader(spec: BaitSpec, i: number): BaitSpec {
@@ -52,28 +44,25 @@ const column = (value: string | number) => String(value).padStart(10);
 console.log(
   `${"scenario".padEnd(28)}${["statics/s", "asked", "ratio", "shape", "assembly", "rest", "band s"].map(column).join("")}`,
 );
-const scenes = readdirSync(folder)
-  .filter((name) => name.endsWith(".json"))
-  .sort()
-  .map((file) => {
-    const scenario = scenarioOf(file);
-    const spec = baitSpec(scenario);
-    const { density } = water(scenario.water.salinity_g_kg, scenario.water.temperature_C);
-    return {
-      file,
-      spec,
-      density,
-      whole: counted((i) => void staticsOf(assemble(broader(spec, i)), density)),
-      drawn: counted((i) => void shapeOf(broader(spec, i).shape)),
-      assembled: counted((i) => void assemble(broader(spec, i))),
-    };
-  });
+const scenes = [...SCENARIOS].sort().map((name) => {
+  const scenario = scenarioOf(name);
+  const spec = baitSpec(scenario);
+  const { density } = water(scenario.water.salinity_g_kg, scenario.water.temperature_C);
+  return {
+    name,
+    spec,
+    density,
+    whole: counted((i) => void staticsOf(assemble(broader(spec, i)), density)),
+    drawn: counted((i) => void shapeOf(broader(spec, i).shape)),
+    assembled: counted((i) => void assemble(broader(spec, i))),
+  };
+});
 inTurn(
   scenes.flatMap(({ whole, drawn, assembled }) => [whole, drawn, assembled]),
   ROUNDS,
 );
 
-for (const { file, spec, density, whole, drawn, assembled } of scenes) {
+for (const { name, spec, density, whole, drawn, assembled } of scenes) {
   // Shares of the time of one: shape alone, assembly beyond the shape, the statics proper.
   const full = perSecond(whole);
   const shape = full / perSecond(drawn);
@@ -87,7 +76,7 @@ for (const { file, spec, density, whole, drawn, assembled } of scenes) {
 
   const share = (part: number) => column(`${(100 * part).toFixed(0)} %`);
   console.log(
-    file.replace(".json", "").padEnd(28) +
+    name.padEnd(28) +
       [full.toFixed(0), WANTED, (full / WANTED).toFixed(1)].map(column).join("") +
       [shape, assembly, 1 - shape - assembly].map(share).join("") +
       column(seconds.toFixed(2)),

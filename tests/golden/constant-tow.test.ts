@@ -1,6 +1,6 @@
-import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { compile, parseScenario } from "../../src/document";
+import { compile } from "../../src/document";
+import { scenarioOf } from "../lib/scenarios";
 import { record, type RunSetup } from "../../src/model/motion";
 import { prepareTow, reach } from "../../src/model/tow";
 import { swimSetup } from "../../src/runner";
@@ -9,9 +9,7 @@ const SPEED = 0.9;
 
 /** The scenario's bait held in a stream: a tow at constant speed with the rod at rest. */
 function held(name: string, more: Partial<RunSetup> = {}) {
-  const parsed = parseScenario(readFileSync(`scenarios/${name}.json`, "utf8"));
-  if (!parsed.ok) throw new Error(parsed.problems.map((p) => p.message).join("\n"));
-  const compiled = compile(parsed.scenario);
+  const compiled = compile(scenarioOf(name));
   const steady = reach(prepareTow(compiled.bait), compiled.around, compiled.tackle, { speed: SPEED });
   const recording = record({
     ...swimSetup(compiled),

@@ -1,7 +1,7 @@
-import { readFileSync } from "node:fs";
 import { expose } from "comlink";
 import { afterEach, describe, expect, test } from "vitest";
-import { compile, parseScenario } from "../../../src/document";
+import { compile } from "../../../src/document";
+import { scenarioOf } from "../../lib/scenarios";
 import type { Scenario } from "../../../src/document";
 import { prepareTow, reach } from "../../../src/model/tow";
 import { changesBait, ModelClient, variableOf, withVariable } from "../../../src/runner";
@@ -10,11 +10,6 @@ import { reachLimit, ReachMapper } from "../../../src/runner/reach-map";
 import { createService } from "../../../src/runner/service";
 import { tackleWith } from "../../../src/runner/vary";
 
-function scenarioOf(name: string): Scenario {
-  const parsed = parseScenario(readFileSync(`scenarios/${name}.json`, "utf8"));
-  if (!parsed.ok) throw new Error(parsed.problems.map((one) => one.message).join("\n"));
-  return parsed.scenario;
-}
 const scenario = scenarioOf("suspender-90");
 const job = (vary: ReachMapJob["vary"], more: Partial<ReachMapJob> = {}): ReachMapJob => ({
   scenario,

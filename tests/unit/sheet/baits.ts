@@ -1,18 +1,9 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
-import { compile, parseScenario, scaled } from "../../../src/document";
+import { compile, scaled } from "../../../src/document";
 import type { Box, Compiled, Scenario } from "../../../src/document";
 import { AS_PRINTED, sheetJob, TEMPLATES } from "../../../src/sheet";
 import type { SheetChoice, SheetJob } from "../../../src/sheet";
+import { scenarioOf, SCENARIOS } from "../../lib/scenarios";
 import { fonts } from "./fonts";
-
-const folder = fileURLToPath(new URL("../../../scenarios", import.meta.url));
-
-export function scenario(name: string): Scenario {
-  const parsed = parseScenario(readFileSync(`${folder}/${name}.json`, "utf8"));
-  if (!parsed.ok) throw new Error(`${name}: ${parsed.problems[0]?.message}`);
-  return parsed.scenario;
-}
 
 /** A bait of another length, alike in all directions. */
 const sized = (from: Scenario, length_mm: number): Scenario => {
@@ -36,15 +27,12 @@ const light = (from: Scenario): Scenario => ({
 
 /** All scenarios of the project, and baits that are very long and very short. */
 export const baits: readonly (readonly [string, Scenario])[] = [
-  ...readdirSync(folder).map((file): readonly [string, Scenario] => {
-    const name = file.replace(/\.json$/, "");
-    return [name, scenario(name)];
-  }),
-  ["400 mm", sized(scenario("suspender-90"), 400)],
-  ["400 mm, long bib", sized(scenario("long-bib-diver-90"), 400)],
-  ["230 mm, chamber", sized(scenario("rattle-chamber-60"), 230)],
-  ["25 mm", sized(light(scenario("tail-heavy-90")), 25)],
-  ["25 mm, bib", sized(light(scenario("rattle-chamber-60")), 25)],
+  ...SCENARIOS.map((name): readonly [string, Scenario] => [name, scenarioOf(name)]),
+  ["400 mm", sized(scenarioOf("suspender-90"), 400)],
+  ["400 mm, long bib", sized(scenarioOf("long-bib-diver-90"), 400)],
+  ["230 mm, chamber", sized(scenarioOf("rattle-chamber-60"), 230)],
+  ["25 mm", sized(light(scenarioOf("tail-heavy-90")), 25)],
+  ["25 mm, bib", sized(light(scenarioOf("rattle-chamber-60")), 25)],
 ];
 
 export const ALL: SheetChoice = {

@@ -3,10 +3,11 @@ import { serialize } from "../../../src/document";
 import { sheetFonts } from "../../../src/runner/fonts";
 import { sheetsMain } from "../../../src/runner/sheets";
 import { cutterFile, pdfFile, solidFiles, solidKernel, solveHalf } from "../../../src/sheet";
-import { jobOf, scenario } from "./baits";
+import { jobOf } from "./baits";
+import { scenarioOf } from "../../lib/scenarios";
 import { fonts } from "./fonts";
 
-const bait = scenario("timed-sinker-70");
+const bait = scenarioOf("timed-sinker-70");
 const text = serialize(bait);
 
 /** Files of megabytes: compared as bytes, where `toEqual` would go through them one number at a time. */

@@ -7,7 +7,8 @@ import { templateOf } from "../../../src/sheet/sheets";
 import { halfBreadthAt } from "../../../src/model/shape";
 import { adoptPlan, parseBox } from "../../../src/document";
 import { planFor, usualZone } from "../../../src/runner/weigh";
-import { baits, jobOf, scenario } from "./baits";
+import { baits, jobOf } from "./baits";
+import { scenarioOf } from "../../lib/scenarios";
 
 const textOf = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
 
@@ -102,7 +103,7 @@ describe("the drill map", () => {
   );
 
   it("finds again the drill and the depth of a ballast plan", () => {
-    const from = scenario("suspender-90");
+    const from = scenarioOf("suspender-90");
     const bare = {
       ...from,
       bait: { ...from.bait, ballast: [] },

@@ -1,7 +1,8 @@
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, it } from "vitest";
 import { PAPERS, pdfFile } from "../../../src/sheet";
-import { jobOf, scenario } from "./baits";
+import { jobOf } from "./baits";
+import { scenarioOf } from "../../lib/scenarios";
 
 /** Dots of the picture to a millimetre. */
 const DOTS = 10;
@@ -45,7 +46,7 @@ function middle(dark: (at: number) => number, near: number): number {
 
 describe.each(["A4", "Letter"] as const)("a PDF on %s, drawn by another program", (paper) => {
   it("has the paper's size, rulers of 100.0 mm in both directions, and Greek that can be read", async () => {
-    const from = { ...scenario("suspender-90"), name: "Kleiner Köder β 5°" };
+    const from = { ...scenarioOf("suspender-90"), name: "Kleiner Köder β 5°" };
     const { bytes } = await pdfFile(jobOf(from, { paper, templates: ["side"] }));
     const page = await drawn(bytes);
     const { width, height } = PAPERS[paper];
@@ -62,9 +63,9 @@ describe.each(["A4", "Letter"] as const)("a PDF on %s, drawn by another program"
 });
 
 it("the same document gives the same bytes, whatever was printed before", async () => {
-  const one = await pdfFile(jobOf(scenario("timed-sinker-70")));
-  await pdfFile(jobOf(scenario("slow-floater-72")));
-  const again = await pdfFile(jobOf(scenario("timed-sinker-70")));
+  const one = await pdfFile(jobOf(scenarioOf("timed-sinker-70")));
+  await pdfFile(jobOf(scenarioOf("slow-floater-72")));
+  const again = await pdfFile(jobOf(scenarioOf("timed-sinker-70")));
   expect(again.name).toBe(one.name);
   expect(Buffer.compare(Buffer.from(again.bytes), Buffer.from(one.bytes))).toBe(0);
   const text = Buffer.from(one.bytes).toString("latin1");

@@ -1,13 +1,9 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { compile, parseScenario } from "../../../src/document";
+import { compile } from "../../../src/document";
 import { beat, calibrate, prepareTow, reach } from "../../../src/model/tow";
+import { scenarioOf } from "../../lib/scenarios";
 
-function suspender() {
-  const parsed = parseScenario(readFileSync("scenarios/suspender-90.json", "utf8"));
-  if (!parsed.ok) throw new Error(parsed.problems.map((p) => p.message).join("\n"));
-  return compile(parsed.scenario);
-}
+const suspender = () => compile(scenarioOf("suspender-90"));
 
 describe("calibration by a measured run", () => {
   test("finds the factor that a depth was made with, at another line out than the file's", () => {

@@ -1,32 +1,23 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { compile, parseScenario, readBox } from "../../../src/document";
+import { compile, readBox } from "../../../src/document";
 import type { BoxThing, Scenario } from "../../../src/document";
 import { staticsOf } from "../../../src/model/statics";
 import { accountByStage, otherwise, withStage, withWeighed } from "../../../src/ui/views/weigh/account";
 import { drawnVolume, tidyMean } from "../../../src/ui/views/weigh/readings";
 import { withoutBallast } from "../../../src/ui/views/weigh/plan";
 import { draftOf, emptyDraft, thingOf } from "../../../src/ui/views/weigh/things";
-
-const folder = new URL("../../../scenarios/", import.meta.url);
+import { scenarioOf, SCENARIOS } from "../../lib/scenarios";
 
 function workedOf(scenario: Scenario) {
   const compiled = compile(scenario);
   return { scenario, compiled, statics: staticsOf(compiled.bait, compiled.around.density) };
 }
 
-function read(file: string): Scenario {
-  const parsed = parseScenario(readFileSync(new URL(file, folder), "utf8"));
-  if (!parsed.ok) throw new Error(parsed.problems.map((one) => one.message).join("\n"));
-  return parsed.scenario;
-}
-
-const files = readdirSync(folder).filter((one) => one.endsWith(".json"));
-const suspender = read("suspender-90.json");
+const suspender = scenarioOf("suspender-90");
 
 describe("the account by stage", () => {
-  it.each(files)("ends with the finished bait, and what is to come closes it: %s", (file) => {
-    const worked = workedOf(read(file));
+  it.each(SCENARIOS)("ends with the finished bait, and what is to come closes it: %s", (file) => {
+    const worked = workedOf(scenarioOf(file));
     const stages = accountByStage(worked);
     const last = stages.at(-1);
     expect(last?.mass).toBeCloseTo(worked.statics.mass, 12);
