@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { contour, regions } from "../../../src/ui/views/reach/contour";
+import { contour, labelPlace, regions } from "../../../src/ui/views/reach/contour";
 import { roundStep } from "../../../src/ui/views/reach/figures";
 
 describe("contour", () => {
@@ -76,4 +76,28 @@ test("steps are round", () => {
   expect(roundStep(2.2, 6)).toBe(0.5);
   expect(roundStep(5, 5)).toBe(1);
   expect(roundStep(0.11, 5)).toBeCloseTo(0.05, 12);
+});
+
+describe("a contour's label", () => {
+  const line = Array.from({ length: 21 }, (_, i) => ({ x: 10 * i, y: 50 }));
+  const label = { halfWidth: 15, halfHeight: 8 };
+
+  test("stands in the middle of its line where nothing is", () => {
+    expect(labelPlace(line, label, [])).toEqual({ x: 100, y: 50 });
+  });
+
+  test("gives way to a mark, no farther than it must, and does not meet it", () => {
+    const mark = { x: 106, y: 52, halfWidth: 9, halfHeight: 9 };
+    // Half of the mark and half of the label are 24 px: 80 is 26 px off it.
+    expect(labelPlace(line, label, [mark])).toEqual({ x: 80, y: 50 });
+    expect(labelPlace(line, label, [{ ...mark, y: 90 }])).toEqual({ x: 100, y: 50 });
+    const also = { x: 70, y: 50, ...label };
+    expect(labelPlace(line, label, [mark, also])).toEqual({ x: 140, y: 50 });
+  });
+
+  test("stands where there is most room when it meets something everywhere; a line without points has none", () => {
+    const wide = { x: 0, y: 50, halfWidth: 500, halfHeight: 500 };
+    expect(labelPlace(line, label, [wide])).toEqual({ x: 200, y: 50 });
+    expect(labelPlace([], label, [wide])).toBeNull();
+  });
 });

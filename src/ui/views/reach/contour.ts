@@ -141,3 +141,41 @@ export function regions(
 export function reasonsIn(patches: readonly Region[]): readonly string[] {
   return [...new Set(patches.map(({ why }) => why))];
 }
+
+/** What a label must not lie on, px: its middle, and half its width and height. */
+export interface Taken {
+  readonly x: number;
+  readonly y: number;
+  readonly halfWidth: number;
+  readonly halfHeight: number;
+}
+
+/**
+ * Where on a line (px) its label stands: as near to the line's middle as it meets nothing that is there already. Where it meets
+ * something everywhere it stands at the place that is farthest from all of it.
+ */
+export function labelPlace(
+  line: readonly GridPoint[],
+  label: { readonly halfWidth: number; readonly halfHeight: number },
+  taken: readonly Taken[],
+): GridPoint | null {
+  /** px between the label and the nearest of them; below 0 where they meet. */
+  const room = (p: GridPoint): number =>
+    Math.min(
+      ...taken.map((one) =>
+        Math.max(
+          Math.abs(p.x - one.x) - one.halfWidth - label.halfWidth,
+          Math.abs(p.y - one.y) - one.halfHeight - label.halfHeight,
+        ),
+      ),
+      Infinity,
+    );
+  const middle = (line.length - 1) / 2;
+  const order = line.map((p, i) => ({ p, off: Math.abs(i - middle) })).sort((a, b) => a.off - b.off);
+  const free = order.find(({ p }) => room(p) > 0);
+  if (free !== undefined) return free.p;
+  return order.reduce<GridPoint | null>(
+    (best, { p }) => (best === null || room(p) > room(best) ? p : best),
+    null,
+  );
+}
