@@ -44,7 +44,7 @@ const made = (change: (bait: Record<string, unknown>) => void = () => undefined)
         { name: "tail", at_mm: [92, 0], ring: { mass_g: 0.1 }, hook: { mass_g: 0.4 } },
       ],
     });
-    change(one.bait as Record<string, unknown>);
+    change(one.bait);
   });
 
 const plain = made();
