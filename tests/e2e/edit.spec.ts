@@ -27,7 +27,7 @@ test(
       ["Length", "abc", /not a number/],
       ["Length", "-4", /more than/],
       ["Length", "99999", /at most/],
-      ["Width", "0.5", /Not taken/],
+      ["Width", "0.3", /Not taken/],
       ["Body density", "", /number is needed/],
     ] as const) {
       await type(body, label, text);
