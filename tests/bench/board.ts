@@ -114,6 +114,8 @@ async function board(browser: Browser, address: string, scenario: Scenario | nul
       });
       await page.waitForFunction("document.querySelectorAll('circle.point.own').length === 60");
     }
+    // Nobody finds a point to drag sooner; by then the page has gone through a move by itself.
+    await page.waitForTimeout(2000);
     const points = page.locator("circle.point.own");
     const box = await points.nth(Math.floor((await points.count()) / 2)).boundingBox();
     if (box === null) throw new Error("there is no point to drag");
