@@ -241,7 +241,9 @@ export class Baits {
       this.#took(mine, settled.kind === "kept" ? null : settled.bait, settled.bait);
       if (settled.kind === "merged") this.#tell(settled.clashes);
       if (settled.kind === "parted") this.#part(settled.bait);
-      this.safe = this.#same(this.#work.scenario, this.#beside.now);
+      // An edit that was taken back during the write is again what was there before it: no effect tells of that.
+      if (this.#same(this.#work.scenario, this.#beside.now)) this.safe = true;
+      else this.#schedule();
       this.#keeping.tabs.tell({ about: settled.bait.id, revision: settled.bait.revision });
       this.news += 1;
       if (this.#own && !this.#asked) {

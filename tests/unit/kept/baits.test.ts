@@ -23,6 +23,19 @@ describe("the open bait", () => {
     expect(one.baits.safe).toBe(true);
   });
 
+  it("is kept as it is where an edit was taken back while it was being written", async () => {
+    const store = new BaitStore(new MemoryBase());
+    const one = page(store, null);
+    one.set("temperature_C", 9);
+    await one.baits.flush();
+    one.set("temperature_C", 10);
+    const writing = one.baits.flush();
+    one.work.undo();
+    await writing;
+    await vi.waitFor(() => expect(one.baits.safe).toBe(true));
+    expect((await kept(store, one.baits.id)).scenario.water.temperature_C).toBe(9);
+  });
+
   it("comes back with its undo, and with what a hand had entered", async () => {
     const store = new BaitStore(new MemoryBase());
     const one = page(store, null);
