@@ -187,6 +187,25 @@ const sticking = (page: Page): Promise<string[]> =>
       .map((one) => `${one.tagName} ${one.textContent.trim()} ${one.getAttribute("aria-label") ?? ""}`),
   );
 
+/** The part that was chosen has come into sight: nothing has moved for some frames. */
+const still = (page: Page): Promise<void> =>
+  page.evaluate(
+    () =>
+      new Promise((then) => {
+        let before = "";
+        let same = 0;
+        const look = (): void => {
+          const main = document.querySelector("main")?.getBoundingClientRect();
+          const now = `${scrollY} ${main?.top ?? ""} ${main?.height ?? ""}`;
+          same = now === before ? same + 1 : 0;
+          before = now;
+          if (same < 6) requestAnimationFrame(look);
+          else then();
+        };
+        look();
+      }),
+  );
+
 test("at 320 px nothing sticks out of any view", { tag: "@phone-only" }, async ({ page }) => {
   test.skip(!isPhone(page));
   await page.setViewportSize({ width: 320, height: 640 });
@@ -195,8 +214,14 @@ test("at 320 px nothing sticks out of any view", { tag: "@phone-only" }, async (
     await unfoldAll(page);
     const parts = page.getByRole("main").locator("nav button, [role=tab]");
     for (let i = 0; i < Math.max(1, await parts.count()); i++) {
-      if ((await parts.count()) > 0) await parts.nth(i).tap();
+      if ((await parts.count()) > 0) {
+        // Steps at the tub lead to Float, which has its own turn.
+        if (/tub test|swaps/i.test((await parts.nth(i).getAttribute("aria-label")) ?? "")) continue;
+        await parts.nth(i).tap();
+      }
+      await still(page);
       await unfoldAll(page);
+      await still(page);
       await expectNoWider(page);
       expect(await sticking(page), `${view} ${i}`).toEqual([]);
     }
