@@ -1,5 +1,5 @@
 import { expect, test } from "./fixture";
-import { expectNet, isPhone, net, netGrams, open, redo, type, undo, unfold, unfoldAll } from "./page";
+import { expectNet, isPhone, net, netGrams, open, redo, still, type, undo, unfold, unfoldAll } from "./page";
 
 test("a gram more inside is a gram less lift, and the word follows", async ({ page }) => {
   await open(page, "float");
@@ -67,6 +67,7 @@ test("a drag of a slider is one step, whatever it passes on the way", async ({ p
   const water = await unfold(page, "Water");
   const slider = water.getByRole("slider", { name: "Salinity, slider" });
   await slider.scrollIntoViewIfNeeded();
+  await still(slider);
   const box = await slider.boundingBox();
   if (box === null) throw new Error("the slider has no box");
   const y = box.y + box.height / 2;

@@ -1,6 +1,6 @@
 import type { Page } from "@playwright/test";
 import { expect, test } from "./fixture";
-import { expectAccessible, expectNoWider, isPhone, net, open, recorded, unfoldAll } from "./page";
+import { expectAccessible, expectNoWider, isPhone, net, open, recorded, still, unfoldAll } from "./page";
 
 /** The frame of the page: what holds for every view alike. */
 
@@ -187,25 +187,6 @@ const sticking = (page: Page): Promise<string[]> =>
       .map((one) => `${one.tagName} ${one.textContent.trim()} ${one.getAttribute("aria-label") ?? ""}`),
   );
 
-/** The part that was chosen has come into sight: nothing has moved for some frames. */
-const still = (page: Page): Promise<void> =>
-  page.evaluate(
-    () =>
-      new Promise((then) => {
-        let before = "";
-        let same = 0;
-        const look = (): void => {
-          const main = document.querySelector("main")?.getBoundingClientRect();
-          const now = `${scrollY} ${main?.top ?? ""} ${main?.height ?? ""}`;
-          same = now === before ? same + 1 : 0;
-          before = now;
-          if (same < 6) requestAnimationFrame(look);
-          else then();
-        };
-        look();
-      }),
-  );
-
 test("at 320 px nothing sticks out of any view", { tag: "@phone-only" }, async ({ page }) => {
   test.skip(!isPhone(page));
   await page.setViewportSize({ width: 320, height: 640 });
@@ -219,9 +200,9 @@ test("at 320 px nothing sticks out of any view", { tag: "@phone-only" }, async (
         if (/tub test|swaps/i.test((await parts.nth(i).getAttribute("aria-label")) ?? "")) continue;
         await parts.nth(i).tap();
       }
-      await still(page);
+      await still(page.getByRole("main"));
       await unfoldAll(page);
-      await still(page);
+      await still(page.getByRole("main"));
       await expectNoWider(page);
       expect(await sticking(page), `${view} ${i}`).toEqual([]);
     }

@@ -33,6 +33,25 @@ export async function unfoldAll(page: Page): Promise<void> {
   while ((await folded.count()) > 0) await folded.first().click();
 }
 
+/** Waits until something has stood still for some frames: what loads above it, or brings it into sight, is done. */
+export const still = (what: Locator): Promise<void> =>
+  what.evaluate(
+    (one) =>
+      new Promise((then) => {
+        let before = "";
+        let same = 0;
+        const look = (): void => {
+          const { x, y, width, height } = one.getBoundingClientRect();
+          const now = [x, y, width, height].join(" ");
+          same = now === before ? same + 1 : 0;
+          before = now;
+          if (same < 6) requestAnimationFrame(look);
+          else then();
+        };
+        look();
+      }),
+  );
+
 /** Waits for the big number to be this many grams. */
 export async function expectNet(page: Page, grams: number): Promise<void> {
   await expect.poll(() => netGrams(page)).toBe(grams);
