@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { STEPS } from "../../../src/ui/guide/steps";
 import { lessonJsonSchema } from "../../../src/lesson";
 import { texts as german } from "../../../src/ui/words/form/de";
-import { LANGUAGES, Part, Speaker } from "../../../src/ui/words/base";
+import { Below, LANGUAGES, Part, Speaker } from "../../../src/ui/words/base";
 import type { Entry, Texts } from "../../../src/ui/words/base";
 import { GLOSSARY, termsIn } from "../../../src/ui/words/glossary";
 
@@ -127,7 +127,7 @@ describe.each(Object.entries(ROOMS))("the part ‘%s’ of the catalogue", (part
 });
 
 it("every part of the catalogue has its rooms here", () => {
-  const parts = readdirSync("src/ui/words").filter((one) => one !== "base" && one !== "form");
+  const parts = readdirSync("src/ui/words").filter((one) => !["base", "form", "file"].includes(one));
   expect(parts.sort()).toEqual(Object.keys(ROOMS).sort());
 });
 
@@ -189,6 +189,36 @@ describe("a speaker", () => {
     expect([late.language, late.tell("hello", { name: "Ada" })]).toEqual(["de", "Guten Tag, Ada"]);
     await part.ready("de");
     expect(asked).toBe(2);
+  });
+});
+
+describe("texts from below the page", () => {
+  const below = new Below({
+    de: () =>
+      Promise.resolve({
+        texts: {
+          belly: "Bauch",
+          "{what} of the {part}": "{what}: {part}",
+          "Wall of {mm} mm.": "Wand von {mm} mm.",
+          "(a) {b}?": "(ä) {b}?",
+        },
+      }),
+  });
+
+  it("are found by their English, and what stands in their places too", async () => {
+    await below.ready("de");
+    const { of } = { of: (text: string): string => below.in("de").of(text) };
+    expect(of("belly")).toBe("Bauch");
+    expect(of("weight of the belly")).toBe("weight: Bauch");
+    expect(of("Wall of 1.25 mm.")).toBe("Wand von 1,25 mm.");
+    expect(of("(a) belly?")).toBe("(ä) Bauch?");
+  });
+
+  it("stay as they came where the language does not know them, and in English", async () => {
+    await below.ready("de");
+    expect(below.in("de").of("Anna's 12.5 minnow")).toBe("Anna's 12.5 minnow");
+    expect(below.in("de").of("constructor")).toBe("constructor");
+    expect(below.in("en").of("belly")).toBe("belly");
   });
 });
 

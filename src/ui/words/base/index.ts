@@ -3,6 +3,8 @@
  * place that is not filled, is an error of types. A module of our own: a library that writes its modules at build time
  * would have to run before types, lint and tests each time.
  */
+export { Below } from "./below.svelte";
+export type { Echoes } from "./below.svelte";
 export type { Entry, Texts, Translated } from "./catalogue";
 export { languageHere, provideLanguage } from "./here";
 export { Part } from "./part.svelte";

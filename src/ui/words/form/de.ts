@@ -1,5 +1,7 @@
+import type { Echoes } from "../base";
+
 /** Titles and help of the lesson's schema in German, each under its English text. */
-export const texts: Readonly<Record<string, string>> = {
+export const texts: Echoes = {
   "Trimwright lesson, version 1": "Trimwright-Lektion, Fassung 1",
   "Short name": "Kurzname",
   "Small letters, digits and hyphens.": "Kleine Buchstaben, Ziffern und Bindestriche.",

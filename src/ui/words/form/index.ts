@@ -1,5 +1,7 @@
+import { Below } from "../base";
+
 /**
  * The form of a lesson is made from the lesson's schema, which has its titles and help in English. Here they stand in the other
  * languages.
  */
-export const ofTheForm = { de: () => import("./de") };
+export const FORM = new Below({ de: () => import("./de") });
