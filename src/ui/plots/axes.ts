@@ -1,4 +1,6 @@
 import { rangeOf } from "./decimate";
+import { marked } from "../words/base";
+import type { Language } from "../words/base";
 import type { PlotMark, Series } from "./types";
 
 /** Least span of a plot's value axis by unit, so that the round-off of a bait at rest does not fill the plot. */
@@ -106,11 +108,11 @@ export function decimalsFor(span: number, unit = ""): number {
   return Math.max(figures, LEAST_DECIMALS[unit] ?? 0);
 }
 
-/** A value in words with a real minus sign; "–" for a gap. */
-export function valueText(value: number, decimals: number): string {
+/** A value in words with a real minus sign and the language's decimal mark; "–" for a gap. */
+export function valueText(value: number, decimals: number, language: Language = "en"): string {
   if (!Number.isFinite(value)) return "–";
-  const text = value.toFixed(decimals);
-  return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "−");
+  const text = marked(value.toFixed(decimals), language);
+  return text.replace("-", /[1-9]/.test(text) ? "−" : "");
 }
 
 /** What the plot shows, for those who do not see it. */

@@ -1,7 +1,8 @@
 import type { FieldUnit } from "../../document";
 import type { Lengths } from "../../drawing";
-import { convert, formatNumber, fromSI, parseIn, UNITS } from "../../units";
+import { convert, formatNumber, fromSI, parseIn, tickText, UNITS } from "../../units";
 import type { UnitName } from "../../units";
+import { marked } from "../words/base";
 import type { Prefs } from "./prefs.svelte";
 
 export type { UnitChoice } from "./prefs.svelte";
@@ -76,6 +77,11 @@ export class Units {
     );
   }
 
+  /** With the decimal mark of the language that is read. */
+  #written(number: string): string {
+    return marked(number, this.#prefs.language);
+  }
+
   /** How a picture of the water tells its lengths. */
   get lengths(): Lengths {
     return this.#prefs.units.length === "in" ? "inches" : "metric";
@@ -95,7 +101,7 @@ export class Units {
   /** A number as shown, without its unit; `signed`: with its plus. Not for differences of temperature. */
   bare(value: number, unit: ShownUnit, digits: number, signed = false): string {
     const { name, more } = this.#of(unit);
-    return formatNumber(convert(value, NAMES[unit], name), digits + more, signed);
+    return this.#written(formatNumber(convert(value, NAMES[unit], name), digits + more, signed));
   }
 
   /** A number as shown, with its unit. */
@@ -106,11 +112,19 @@ export class Units {
     return symbol === "°" ? bare + symbol : bare + GAP + symbol;
   }
 
+  /** A round number at an axis, which is in the unit shown already. */
+  tick(value: number): string {
+    return this.#written(tickText(value));
+  }
+
   /** Words of the model, whose lengths are in mm, with the lengths in the unit shown. */
   told(text: string): string {
     if (this.unit("mm") === "mm") return text;
-    return text.replace(/(-?\d+(?:\.(\d+))?) mm\b/g, (_, figure: string, decimals: string | undefined) =>
-      this.show(Number(figure), "mm", Math.max(1, decimals?.length ?? 0)),
+    // In a language with decimal commas the words may have got theirs already.
+    return text.replace(
+      /(-?\d+(?:[.,](\d+))?)[ \u202f]mm\b/g,
+      (_, figure: string, decimals: string | undefined) =>
+        this.show(Number(figure.replace(",", ".")), "mm", Math.max(1, decimals?.length ?? 0)),
     );
   }
 
@@ -128,9 +142,9 @@ export class Units {
   edit(value: number, unit: ShownUnit, step: number): string {
     const { name, more } = this.#of(unit);
     const least = decimalsOf(step) + more;
-    if (name !== NAMES[unit]) return formatNumber(convert(value, NAMES[unit], name), least);
+    if (name !== NAMES[unit]) return this.#written(formatNumber(convert(value, NAMES[unit], name), least));
     const needed = decimalsOf(Number(value.toFixed(6)));
-    return formatNumber(value, Math.max(least, needed));
+    return this.#written(formatNumber(value, Math.max(least, needed)));
   }
 
   /** Reads what was typed, in the shown unit or the one written behind it; says in words what is wrong with it. */

@@ -25,6 +25,16 @@ describe("a table of the page as CSV", () => {
       ),
     ).toBe('What,Value\r\na,"1,234.5 g"\r\nb,3 mm\r\nc,7\r\n');
   });
+
+  it("has decimal points where the page writes commas", () => {
+    const rows = [
+      ["body", "4,140 g", "0,25"],
+      ["hook", "-1250,5 g", "1.200"],
+    ];
+    expect(csvOf(["Part", "Mass", "Share"], rows, ",")).toBe(
+      "Part,Mass (g),Share\r\nbody,4.140,0.25\r\nhook,-1250.5,1.200\r\n",
+    );
+  });
 });
 
 it("curves have one row a point and their units in the headings; what has no value is left out", () => {

@@ -6,6 +6,8 @@ const metric = new Units(new Prefs(null, 1200));
 const inchPrefs = new Prefs(null, 1200);
 inchPrefs.setUnits({ length: "in", mass: "oz", temperature: "°F" });
 const inches = new Units(inchPrefs);
+const germanPrefs = new Prefs(null, 1200, "de");
+const german = new Units(germanPrefs);
 const any = { min: -1000, max: 1000, above: false };
 
 describe("numbers on the screen", () => {
@@ -25,6 +27,34 @@ describe("numbers on the screen", () => {
     expect(metric.told(said)).toBe(said);
     expect(inches.told(said)).toBe("The wall is 0.0500\u202fin, 1.000\u202fin above 3 mL.");
   });
+
+  test("have a comma where German is read, at once after a switch", () => {
+    expect(german.show(-36, "mm", 1)).toBe("\u221236,0\u202fmm");
+    expect(german.bare(0.25, "g", 2, true)).toBe("+0,25");
+    expect(german.showSI(0.0254, "mm", 1)).toBe("25,4\u202fmm");
+    expect([german.tick(0.5), german.tick(-20)]).toEqual(["0,5", "\u221220"]);
+    const prefs = new Prefs(null, 1200, "de");
+    const both = new Units(prefs);
+    prefs.setLanguage("en");
+    expect(both.show(1.5, "g", 1)).toBe("1.5\u202fg");
+    prefs.setLanguage("de");
+    expect(both.show(1.5, "g", 1)).toBe("1,5\u202fg");
+    prefs.setUnits({ length: "in", mass: "g", temperature: "°C" });
+    expect(both.told("Die Wand ist 1,27\u202fmm dick.")).toBe("Die Wand ist 0,0500\u202fin dick.");
+  });
+
+  test.each([0.5, 36.137, -0.25, 1234.567, 1e-4, 0, 250])(
+    "in a German field %f reads back as itself",
+    (value) => {
+      for (const unit of ["mm", "g/mL", "°", ""] as const)
+        expect(
+          german.read(german.edit(value, unit, 0.25), unit, { min: -1e9, max: 1e9, above: false }),
+        ).toEqual({
+          ok: true,
+          value,
+        });
+    },
+  );
 
   test("that are none are refused, not shown", () => {
     expect(() => metric.show(NaN, "g", 2)).toThrow();

@@ -97,6 +97,7 @@ describe("reading", () => {
   test("values with a real minus, no minus nought, and a dash for a gap", () => {
     expect(valueText(-18.94, 1)).toBe("−18.9");
     expect(valueText(-0.001, 1)).toBe("0.0");
+    expect([valueText(-18.94, 1, "de"), valueText(-0.001, 1, "de")]).toEqual(["−18,9", "0,0"]);
     expect(valueText(Number.NaN, 1)).toBe("–");
     expect(decimalsFor(1.5)).toBe(2);
     expect(decimalsFor(40)).toBe(1);

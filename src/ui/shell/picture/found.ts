@@ -1,6 +1,7 @@
 import { offerOf } from "../../stage";
 import type { Offer } from "../../stage";
 import { tableText } from "./table";
+import type { DecimalMark } from "./table";
 
 /** One thing of the view that can be saved. */
 export interface Found {
@@ -40,14 +41,14 @@ const seen = (element: Element): boolean => {
   return width >= LEAST.width && height >= LEAST.height;
 };
 
-/** All pictures and tables that a view shows now, in their order on the page. */
-export function found(place: Element): readonly Found[] {
+/** All pictures and tables that a view shows now, in their order on the page. `decimal`: how it writes its numbers. */
+export function found(place: Element, decimal: DecimalMark): readonly Found[] {
   return [...place.querySelectorAll("svg, table, [data-renderer]")].flatMap((element): Found[] => {
     if (!seen(element)) return [];
     const offer = offerOf(element);
     const what = nameOf(element, place);
     if (element instanceof HTMLTableElement)
-      return [{ what, svg: null, offer: offer ?? { csv: () => tableText(element) } }];
+      return [{ what, svg: null, offer: offer ?? { csv: () => tableText(element, decimal) } }];
     if (element instanceof SVGSVGElement)
       // What stands in for the stage, or within another picture, is saved with it.
       return (element.parentElement?.closest("svg, [data-renderer]") ?? null) === null

@@ -7,17 +7,31 @@ function wordsOf(node: Node): string {
   return (text ?? "").replaceAll("\u2212", "-").replaceAll(/\s+/g, " ").trim();
 }
 
+/** The page writes numbers with a decimal point, and perhaps a comma between thousands; or with a decimal comma. */
+export type DecimalMark = "." | ",";
+
 /** A number with its unit, as the page writes them: ‘-4.14 g’, ‘12.0°’, ‘0.43’. */
-const NUMBER = /^([+-]?(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?)\s?([^\d\s,;()]{0,6}(?:\/[^\d\s,;()]{1,4})?)$/;
+const NUMBERS: Readonly<Record<DecimalMark, RegExp>> = {
+  ".": /^([+-]?(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?)\s?([^\d\s,;()]{0,6}(?:\/[^\d\s,;()]{1,4})?)$/,
+  ",": /^([+-]?\d+(?:,\d+)?)\s?([^\d\s,;()]{0,6}(?:\/[^\d\s,;()]{1,4})?)$/,
+};
+/** A number for other programs: a decimal point, nothing between thousands. */
+const plain = (number: string, decimal: DecimalMark): string =>
+  decimal === "." ? number.replaceAll(",", "") : number.replace(",", ".");
 
 /** RFC 4180: what holds a comma, a quote or a line's end stands in quotes. */
 const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
 
 /**
  * Rows of words as CSV (RFC 4180), the headings first. Where all numbers of a column have one unit, the unit stands in the
- * heading, and the numbers stand alone. They are those that the page shows, rounded as there.
+ * heading, and the numbers stand alone. They are those that the page shows, rounded as there, with a decimal point.
  */
-export function csvOf(head: readonly string[], rows: readonly (readonly string[])[]): string {
+export function csvOf(
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+  decimal: DecimalMark = ".",
+): string {
+  const NUMBER = NUMBERS[decimal];
   const units = head.map((_, column) => {
     const all = rows.flatMap((row) => {
       const unit = NUMBER.exec(row[column] ?? "")?.[2];
@@ -31,16 +45,14 @@ export function csvOf(head: readonly string[], rows: readonly (readonly string[]
     row.map((text, i) => {
       const number = NUMBER.exec(text);
       const own = number?.[2] ?? "";
-      return number !== null && (own === "" || own === units[i])
-        ? (number[1] ?? "").replaceAll(",", "")
-        : text;
+      return number !== null && (own === "" || own === units[i]) ? plain(number[1] ?? "", decimal) : text;
     }),
   );
   return `${[heading, ...lines].map((row) => row.map(quoted).join(",")).join("\r\n")}\r\n`;
 }
 
 /** A table of the page as CSV. A cell that spans several columns stands in the first of them. */
-export function tableText(table: HTMLTableElement): string {
+export function tableText(table: HTMLTableElement, decimal: DecimalMark): string {
   const all = [...table.rows].map((row) =>
     [...row.cells].flatMap((cell) => [wordsOf(cell), ...Array.from({ length: cell.colSpan - 1 }, () => "")]),
   );
@@ -56,5 +68,6 @@ export function tableText(table: HTMLTableElement): string {
   return csvOf(
     head,
     all.slice(inHead).map((row) => Array.from({ length: width }, (_, i) => row[i] ?? "")),
+    decimal,
   );
 }

@@ -7,6 +7,10 @@ export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: "English
 
 const GAP = "\u202f";
 
+/** A number's text with the decimal mark of the language: where it was written with a point, German has a comma. */
+export const marked = (number: string, language: Language): string =>
+  language === "de" ? number.replace(".", ",") : number;
+
 /** Tells texts and numbers in one language. Plurals and numbers follow the language by the browser's own `Intl`. */
 export class Speaker<T extends Texts> {
   readonly #texts: Translated<T>;
