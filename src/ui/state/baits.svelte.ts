@@ -180,6 +180,8 @@ export class Baits {
     this.news += 1;
   }
 
+  #isWriting = (): boolean => this.#writing !== null;
+
   #begin(kept: KeptBait | null): Seen {
     this.#base = kept;
     this.id = kept?.id ?? freshId();
@@ -328,8 +330,9 @@ export class Baits {
     const before = this.#base;
     try {
       const read = await this.store.read(this.id);
-      if (read === null || !read.ok || this.#base !== before || read.bait.revision === before.revision)
-        return;
+      // What this tab is writing meanwhile is no other tab's edit.
+      if (read?.ok !== true || this.#isWriting() || this.#base !== before) return;
+      if (read.bait.revision === before.revision) return;
       const mine = { ...before, scenario: this.#seen.scenario, beside: this.#seen.beside };
       this.#base = read.bait;
       this.#own = read.bait.own;

@@ -145,22 +145,31 @@ export class Later<T> {
   stale = $state(false);
   failure = $state.raw<string | null>(null);
   #latest = 0;
+  /** The question has changed and has not been asked yet. */
+  #due = false;
+
+  /** The question has changed: until it is asked, what comes in of an earlier one is no answer to it. */
+  outdate(): void {
+    this.#due = true;
+    this.stale = true;
+  }
 
   /** Takes the answer of `ask` unless a newer one has been asked for meanwhile; null answers were cancelled. */
   async ask(ask: () => Promise<T | null>): Promise<void> {
     const number = ++this.#latest;
+    this.#due = false;
     this.stale = true;
     try {
       const answer = await ask();
       if (number !== this.#latest || answer === null) return;
       this.value = answer;
       this.failure = null;
-      this.stale = false;
+      this.stale = this.#due;
     } catch (fault) {
       if (number !== this.#latest) return;
       this.value = null;
       this.failure = faultText(fault);
-      this.stale = false;
+      this.stale = this.#due;
     }
   }
 
@@ -176,13 +185,14 @@ export class Later<T> {
         return;
       }
       const waiting = untrack(() => this.value !== null || this.stale);
-      this.stale = true;
+      this.outdate();
       return atRest(() => void this.ask(() => ask(question)), waiting);
     });
   }
 
   clear(): void {
     this.#latest += 1;
+    this.#due = false;
     this.value = null;
     this.failure = null;
     this.stale = false;

@@ -39,6 +39,20 @@ describe("a figure that takes a while", () => {
     expect([later.value, later.failure, later.stale]).toEqual([3, null, false]);
   });
 
+  test("an answer to what was asked before the question changed is shown, but still as an old one", async () => {
+    const later = new Later<number>();
+    const [first, second] = [deferred<number | null>(), deferred<number | null>()];
+    const one = later.ask(() => first.promise);
+    later.outdate();
+    first.resolve(1);
+    await one;
+    expect([later.value, later.stale]).toEqual([1, true]);
+    const two = later.ask(() => second.promise);
+    second.resolve(2);
+    await two;
+    expect([later.value, later.stale]).toEqual([2, false]);
+  });
+
   test("a failure is said, and no number stands beside it", async () => {
     const later = new Later<number>();
     await later.ask(() => Promise.resolve(1));

@@ -70,6 +70,8 @@ function roundThings(units: Units): readonly BoxThing[] {
 interface Found {
   readonly answer: SwapAnswer;
   readonly scenario: Scenario;
+  /** What was asked of it. */
+  readonly key: string;
 }
 
 /** Swaps from the box for another water, another float, or a leader that hangs at the nose. */
@@ -143,10 +145,13 @@ export class SwapState {
     };
   });
 
-  /** What was found belongs to another state of the document. */
-  readonly old = $derived.by(
-    () => this.found.value !== null && this.found.value.scenario !== this.app.work.scenario,
-  );
+  /** What was found answers another question: of another state of the document, or with other wishes. */
+  readonly old = $derived.by((): boolean => {
+    const { value } = this.found;
+    if (value === null) return false;
+    const { scenario, ...rest } = this.#job();
+    return value.scenario !== scenario || value.key !== JSON.stringify(rest);
+  });
 
   #job() {
     const { scenario } = this.app.work.now;
@@ -183,14 +188,15 @@ export class SwapState {
       const job = this.#job();
       const { scenario, ...rest } = job;
       const key = JSON.stringify(rest);
-      if (this.#asked?.scenario === scenario && this.#asked.key === key) return;
+      const same = this.#asked?.scenario === scenario && this.#asked.key === key;
+      if (same && !untrack(() => this.found.stale)) return;
       const waiting = untrack(() => this.found.value !== null);
-      this.found.stale = true;
+      this.found.outdate();
       return atRest(() => {
         this.#asked = { scenario, key };
         void this.found.ask(async () => {
           const answer = await this.#client.swaps(job);
-          return answer === null ? null : { answer, scenario };
+          return answer === null ? null : { answer, scenario, key };
         });
       }, waiting);
     });
