@@ -68,6 +68,7 @@ export {
   PART_FILES,
   stageOf,
   stretchParts,
+  compileParts,
 } from "./parts";
 export type { FileEntry } from "./parts";
 export { emptyBox, parseBox, pieceMass, planKinds, readBox, serializeBox, swapParts } from "./box";
@@ -120,4 +121,5 @@ export { formAt, switched, valueFrom, valueWords } from "./form";
 export type { FormKey, ValueField } from "./form";
 export { drilledSize, withDrilled } from "./parts/ballast";
 export type { DrilledSize } from "./parts/ballast";
+export type { StandsFree } from "./part-edits";
 export { addPart, doublePart, dragPart, partHandles, partKinds, removePart } from "./part-edits";

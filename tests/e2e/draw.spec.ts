@@ -101,6 +101,9 @@ test("the same by keys and numbers alone, with a part of every kind @long", asyn
     await add.click();
   }
   await expect(parts).toHaveCount(count + 6);
+  // The weight finds a place above its usual one, where it would overlap another; a third hook finds none, and this is said.
+  await expect(side.getByText(/"weight.*overlap/)).toHaveCount(0);
+  await expect(side.getByText(/^No free place was found for it/).last()).toBeVisible();
   await expect(side.getByText(/can reach each other/).first()).toBeVisible();
   // An optional key is switched on, typed, and the weight follows; the part is moved by keys on the board.
   await side.getByRole("button", { name: /^weight/ }).click();
@@ -111,7 +114,7 @@ test("the same by keys and numbers alone, with a part of every kind @long", asyn
   await page.keyboard.press("Enter");
   await board(page).focus();
   await page.keyboard.press("ArrowUp");
-  await expect(chosen(page)).toContainText("weight, the weight: station 36.8 mm");
+  await expect(chosen(page)).toContainText("weight, the weight: station 36.8 mm, height 4.");
   await expectAccessible(page);
   await expectAccessibleInDark(page);
 

@@ -98,7 +98,8 @@ export const ballast: PartFile<"ballast", Read<typeof schema>, typeof field> = {
   gist: (one) => one.mass_g,
   board: {
     words: "Weight",
-    start(body) {
+    ways: ["along", "up"],
+    start(body, { along, up }) {
       const station = tenth(0.4 * body.length);
       const { top, bottom, half } = body.at(station);
       const { material, diameter_mm } = USUAL.weight;
@@ -107,7 +108,7 @@ export const ballast: PartFile<"ballast", Read<typeof schema>, typeof field> = {
       const mass = toGrams(density * (4 / 3) * Math.PI * cube(mm(radius)));
       return {
         name: "weight",
-        at_mm: [station, heightAt(body, station, 0.3)],
+        at_mm: [tenth(station + along), tenth(heightAt(body, station, 0.3) + up)],
         mass_g: Math.max(0.01, Number(mass.toFixed(2))),
         material,
         where: "inside",

@@ -62,8 +62,10 @@ export const bib: PartFile<"bib", Read<typeof schema>, typeof field> = {
   gist: () => "",
   board: {
     words: "Bib",
-    start(body) {
-      const station = tenth(0.06 * body.length);
+    // Its root stays at the bottom edge.
+    ways: ["along"],
+    start(body, { along }) {
+      const station = tenth(0.06 * body.length + along);
       return {
         root_mm: [station, heightAt(body, station, 0.2)],
         angle_deg: 45,

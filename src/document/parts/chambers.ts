@@ -82,7 +82,8 @@ export const chambers: PartFile<"chambers", Read<typeof schema>, typeof field> =
   gist: (one) => one.name,
   board: {
     words: "Chamber, empty or with balls",
-    start(body) {
+    ways: ["along", "up"],
+    start(body, { along, up }) {
       const [from, to] = [tenth(0.45 * body.length), tenth(0.58 * body.length)];
       const sides = [from, to].map((s) => body.at(s));
       const top = Math.min(...sides.map((one) => one.top));
@@ -90,9 +91,9 @@ export const chambers: PartFile<"chambers", Read<typeof schema>, typeof field> =
       const half = Math.min(...sides.map((one) => one.half));
       return {
         name: "chamber",
-        from_mm: from,
-        to_mm: to,
-        height_mm: tenth((top + bottom) / 2),
+        from_mm: tenth(from + along),
+        to_mm: tenth(to + along),
+        height_mm: tenth((top + bottom) / 2 + up),
         tall_mm: Math.max(0.1, tenth(0.4 * (top - bottom))),
         wide_mm: Math.max(0.1, tenth(0.8 * half)),
       };

@@ -55,6 +55,7 @@ export const coats: PartFile<"coats", Read<typeof schema>, typeof field> = {
   gist: (one) => one.name,
   board: {
     words: "Coat",
+    ways: [],
     start: () => ({ name: "clear coat", ...USUAL.clearCoat }),
     handles: () => [],
     drag: (one) => one,

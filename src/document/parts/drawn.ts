@@ -10,6 +10,14 @@ export interface StartBody {
   at(station: number): { readonly top: number; readonly bottom: number; readonly half: number };
 }
 
+/** How far from its usual place a new part stands, mm: aft, and up. */
+export interface Shift {
+  readonly along: number;
+  readonly up: number;
+}
+
+export const UNSHIFTED: Shift = { along: 0, up: 0 };
+
 /** A place of a part that a hand drags. */
 export interface PartHandle {
   readonly id: string;
@@ -21,8 +29,10 @@ export interface PartHandle {
 export interface Drawn<Entry> {
   /** Plain name of the kind. */
   readonly words: string;
-  /** A new one inside this body. Sizes and masses are common practice, no source. */
-  start(body: StartBody): Entry;
+  /** A new one at its usual place in this body, or shifted from it. Sizes and masses are common practice, no source. */
+  start(body: StartBody, by: Shift): Entry;
+  /** Which ways a new one is shifted where its usual place is taken. */
+  readonly ways: readonly (keyof Shift)[];
   /** The first handle moves the whole part. */
   handles(entry: Entry): readonly PartHandle[];
   drag(entry: Entry, handle: string, to: Place): Entry;

@@ -39,11 +39,12 @@ export const fittings: PartFile<"fittings", Read<typeof schema>, typeof field> =
   gist: (one) => one.mass_g,
   board: {
     words: "Eyes and other fittings",
-    start(body) {
+    ways: ["along", "up"],
+    start(body, { along, up }) {
       const station = tenth(0.12 * body.length);
       return {
         name: "eyes",
-        at_mm: [station, heightAt(body, station, 0.65)],
+        at_mm: [tenth(station + along), tenth(heightAt(body, station, 0.65) + up)],
         mass_g: 0.1,
         density_g_ml: 1.2,
         where: "outside",

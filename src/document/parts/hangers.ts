@@ -78,8 +78,10 @@ export const hangers: PartFile<"hangers", Read<typeof schema>, typeof field> = {
   gist: (one) => (one.hook?.mass_g ?? 0) + (one.ring?.mass_g ?? 0),
   board: {
     words: "Hook with ring",
-    start(body) {
-      const station = tenth(0.42 * body.length);
+    // It stays below the bottom edge.
+    ways: ["along"],
+    start(body, { along }) {
+      const station = tenth(0.42 * body.length + along);
       return {
         name: "hook",
         at_mm: [station, tenth(heightAt(body, station, 0) - 1.5)],

@@ -46,11 +46,13 @@ export const wires: PartFile<"wires", Read<typeof schema>, typeof field> = {
   gist: (one) => one.name,
   board: {
     words: "Wire",
-    start: (body) => ({
+    // The eyes stay at nose and tail: the bend between them gives way.
+    ways: ["along", "up"],
+    start: (body, { along, up }) => ({
       name: "wire",
       path_mm: [
         [-3, heightAt(body, 0, 0.5)],
-        [tenth(body.length / 2), heightAt(body, body.length / 2, 0.5)],
+        [tenth(body.length / 2 + along), tenth(heightAt(body, body.length / 2, 0.5) + up)],
         [tenth(body.length + 3), heightAt(body, body.length, 0.5)],
       ],
       diameter_mm: 0.8,

@@ -1,5 +1,5 @@
 import { cos, distance, distanceToSegment, sin } from "../base";
-import type { Bait } from "../bait";
+import type { BaitSpec } from "../bait";
 import { hookMeasure } from "../parts";
 import type { HookMeasure } from "../parts";
 
@@ -22,8 +22,10 @@ export interface HookReach {
   readonly within: number;
 }
 
+type HooksOf = Pick<BaitSpec, "hangers" | "bib" | "tie">;
+
 /** Every pair that can touch, hook by hook in the order of the hangers. */
-export function hookReaches({ spec }: Bait): readonly HookReach[] {
+export function hookReaches({ spec }: { readonly spec: HooksOf }): readonly HookReach[] {
   const hooks = spec.hangers.flatMap((h, index) => {
     const measure = hookMeasure(h);
     if (measure === null) return [];

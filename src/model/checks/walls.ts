@@ -1,6 +1,6 @@
 import { cos, hypot, pow, sin } from "../base";
-import type { Bait } from "../bait";
 import { ballRadius, drilledHole, holeAcross, keepOuts } from "../parts";
+import type { Bodies, PartSpecs } from "../parts";
 import { phiOfStation, sectionAt } from "../shape";
 import type { Section, Shape } from "../shape";
 
@@ -135,8 +135,11 @@ export function skinFrom(
   return leastOn(shape, ball(at.x, at.z, 0), at.z, looks);
 }
 
+/** Parts in their body. */
+export type Fitted = Bodies & { readonly spec: PartSpecs };
+
 /** The least wall of every chamber, hole and inside fitting, in the order of the account. */
-export function wallsOf(bait: Bait): readonly Wall[] {
+export function wallsOf(bait: Fitted): readonly Wall[] {
   return keepOuts(bait.spec, bait).flatMap(({ solid, path, key, index }): Wall[] => {
     if (solid.is === "hole") {
       const { at, volume } = solid;

@@ -102,6 +102,21 @@ function depthOf(a: Solid, b: Solid): number {
   return depthOf(b, a);
 }
 
+/** Room between two boxes or holes, m; 0: they touch or overlap. A hole counts as a ball of its volume. */
+export function gap(a: Solid, b: Solid): number {
+  if (a.is === "hole")
+    return b.is === "hole"
+      ? Math.max(0, distance(a.at, b.at) - ballRadius(a.volume) - ballRadius(b.volume))
+      : gap(b, a);
+  if (a.is === "box" && b.is === "hole") return Math.max(0, boxDistance(a, b.at) - ballRadius(b.volume));
+  if (a.is === "box" && b.is === "box")
+    return hypot(
+      Math.max(a.minX - b.maxX, b.minX - a.maxX, 0),
+      Math.max(a.minZ - b.maxZ, b.minZ - a.maxZ, 0),
+    );
+  return Infinity;
+}
+
 /** How deep two solids reach into each other inside the body, m; 0: they do not. A hole counts as a ball of its volume, an eye takes no room. */
 export function overlap(a: Solid, b: Solid): number {
   const depth = depthOf(a, b);

@@ -31,6 +31,7 @@ import { scenario } from "../ui-app/scenario";
 
 const one = scenario();
 const same = (value: number): number => value;
+const anywhere = (): boolean => true;
 /** The sample's body, as new parts are put into it. mm. */
 const body = {
   length: 80,
@@ -187,7 +188,7 @@ describe("parts", () => {
   test("a new one of every kind is taken by the checks where it begins, and removing it gives the same file", () => {
     for (const { key, many } of partKinds) {
       const from = many ? one : removePart(one, key, 0);
-      const added = addPart(from, key, body);
+      const added = addPart(from, key, body, anywhere);
       const read = readScenario(added!.scenario);
       if (!read.ok) throw new Error(`${key}: ${read.problems[0]?.message}`);
       expect(serialize(removePart(added!.scenario, key, added!.index))).toBe(serialize(from));
@@ -195,9 +196,9 @@ describe("parts", () => {
   });
 
   test("a bait has one bib; a second part like another gets a name of its own", () => {
-    const bib = addPart(removePart(one, "bib", 0), "bib", body);
-    expect(addPart(bib!.scenario, "bib", body)).toBeNull();
-    const twice = doublePart(one, "ballast", 0)!;
+    const bib = addPart(removePart(one, "bib", 0), "bib", body, anywhere);
+    expect(addPart(bib!.scenario, "bib", body, anywhere)).toBeNull();
+    const twice = doublePart(one, "ballast", 0, body, anywhere)!;
     const names = twice.scenario.bait.ballast.map(({ name }) => name);
     expect(names.slice(0, 2)).toEqual(["belly", "belly 2"]);
     expect(twice.scenario.bait.ballast[1]?.at_mm[0]).toBeCloseTo(26 + 0.06 * 80, 9);

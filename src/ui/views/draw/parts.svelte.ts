@@ -1,8 +1,9 @@
 import { fromSI, toSI } from "../../../units";
-import { addPart, doublePart, dragPart, fileEntries, partHandles, removePart, tidy } from "../../../document";
-import type { FileEntry, Scenario } from "../../../document";
+import { addPart, compileParts, doublePart, dragPart, fileEntries, partHandles, removePart, tidy } from "../../../document";
+import type { FileEntry, Scenario, StandsFree } from "../../../document";
 import type { Vec } from "../../../model/base";
 import type { Bait } from "../../../model/bait";
+import { roomIn } from "../../../model/checks";
 import type { Worked } from "../../state";
 
 export type PartKey = FileEntry["key"];
@@ -24,6 +25,8 @@ export interface Handle {
 
 /** What the parts need of the board. */
 interface Ground {
+  /** A wall thinner than this is warned of, mm. */
+  readonly leastWall_mm: number;
   readonly shown: Scenario;
   readonly work: { readonly now: Worked; readonly moving: string | null };
   move(id: string, label: string, write: (from: Scenario) => Scenario): boolean;
@@ -39,6 +42,8 @@ export class PartsBoard {
   at = $state.raw<PartAt | null>(null);
   /** The chosen part's handle that the keys move. */
   handle = $state.raw<string | null>(null);
+  /** Parts that were put in where no free place was found, as they were then. */
+  #crowded = $state.raw<readonly string[]>([]);
   #nudged: [number, number] = [0, 0];
 
   constructor(board: Ground) {
@@ -90,21 +95,47 @@ export class PartsBoard {
   }
 
   add(key: PartKey): boolean {
-    const { bait } = this.#board.work.now.compiled;
-    const added = addPart(this.#board.shown, key, startBody(bait));
+    const { shown } = this.#board;
+    const added = addPart(shown, key, this.#body(), this.#isFree());
     if (added === null) return false;
     this.#board.edit("add a part", () => added.scenario);
-    this.choose({ key, index: added.index });
+    this.#show({ key, index: added.index }, added.free);
     return true;
+  }
+
+  #body(): Parameters<typeof addPart>[2] {
+    return startBody(this.#board.work.now.compiled.bait);
+  }
+
+  #isFree(): StandsFree {
+    const { shown, work, leastWall_mm } = this.#board;
+    const { bait } = work.now.compiled;
+    const spec = { ...compileParts(shown.bait), tie: bait.spec.tie };
+    return roomIn({ drawn: bait.drawn, shape: bait.shape, spec }, toSI(leastWall_mm, "mm"));
+  }
+
+  #show(at: PartAt, free: boolean): void {
+    this.choose(at);
+    if (!free) this.#crowded = [...this.#crowded, this.#written(at)];
+  }
+
+  /** Whether a part still stands at its usual place because no free one was found. */
+  isCrowded(at: PartAt): boolean {
+    return this.#crowded.includes(this.#written(at));
+  }
+
+  #written(at: PartAt): string {
+    const found = this.entries.find((one) => one.key === at.key && one.index === at.index);
+    return JSON.stringify([at.key, at.index, found?.entry]);
   }
 
   double(): void {
     const { entry } = this;
     if (entry === null) return;
-    const added = doublePart(this.#board.shown, entry.key, entry.index);
+    const added = doublePart(this.#board.shown, entry.key, entry.index, this.#body(), this.#isFree());
     if (added === null) return;
     this.#board.edit(`double ${nameOf(entry)}`, () => added.scenario);
-    this.choose({ key: entry.key, index: added.index });
+    this.#show({ key: entry.key, index: added.index }, added.free);
   }
 
   remove(): boolean {
