@@ -1,5 +1,14 @@
 import { fromSI, toSI } from "../../../units";
-import { addPart, compileParts, doublePart, dragPart, fileEntries, partHandles, removePart, tidy } from "../../../document";
+import {
+  addPart,
+  compileParts,
+  doublePart,
+  dragPart,
+  fileEntries,
+  partHandles,
+  removePart,
+  tidy,
+} from "../../../document";
 import type { FileEntry, Scenario, StandsFree } from "../../../document";
 import type { Vec } from "../../../model/base";
 import type { Bait } from "../../../model/bait";

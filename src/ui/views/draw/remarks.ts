@@ -20,12 +20,10 @@ export function remarksAt(now: Worked, least: number, units: Units): readonly Re
   return [
     ...statics.warnings.map(({ path, text }): Remark => ({ path, text: units.told(text) })),
     ...walls.map((wall): Remark => ({ path: wall.path, text: wallText(wall, mm(least), mm) })),
-    ...thinBetween(compiled.bait).map(
-      ({ path, chamber, least: left }): Remark => ({
-        path,
-        text: `Only ${mm(left)} of wood are left between it and the chamber “${chamber}”: with less than ${mm(USUAL_CLEAR)} a drill breaks through.`,
-      }),
-    ),
+    ...thinBetween(compiled.bait).map(({ path, chamber, least: left }): Remark => ({
+      path,
+      text: `Only ${mm(left)} of wood are left between it and the chamber “${chamber}”: with less than ${mm(USUAL_CLEAR)} a drill breaks through.`,
+    })),
     ...hookReaches(compiled.bait).map((one): Remark => ({ path: one.path, text: touchText(one, mm) })),
     ...misses.map((one): Remark => ({ path: "bait.body", text: missText(one, mm) })),
   ];
