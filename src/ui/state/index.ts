@@ -33,7 +33,7 @@ export { aCount, aFlag, aNumber, aRecord, aText, groupOf, listOf, oneOf, orNull 
 export type { Store, ThemeChoice } from "./prefs.svelte";
 export { keptWith } from "./kept.svelte";
 export { atRest, KEYS_REST_MS, Pace } from "./rest";
-export type { Library } from "./library.svelte";
+export type { Library, Taken } from "./library.svelte";
 export { quietly } from "./quiet";
 export { Later, RunSlot } from "./runs.svelte";
 export { Session } from "./session.svelte";

@@ -28,11 +28,13 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   menu: ["src/ui/shell/MenuInside.svelte"],
   windows: ["KeysDialog", "ProblemsDialog", "OverwriteDialog", "LinkDialog", "ExamplesDialog"]
     .map((name) => `src/ui/shell/${name}.svelte`)
-    .concat("src/ui/shell/keys.ts", "src/ui/shell/actions.ts", "src/ui/views/parts/WhyPanel.svelte"),
+    .concat("src/ui/shell/keys.ts", "src/ui/shell/actions.ts", "src/ui/views/parts/WhyPanel.svelte")
+    .concat("src/ui/shell/ViewPictures.svelte", "src/ui/shell/picture"),
   begin: ["src/ui/shell/NewBait.svelte"],
   make: ["src/ui/views/make"],
   recipe: ["src/ui/shell/Recipe.svelte", "src/ui/shell/recipe"],
   stage: ["src/ui/stage/Transport.svelte", "src/ui/stage/CameraControls.svelte"],
+  baits: ["src/ui/shell/MyBaits.svelte", "src/ui/shell/LibraryFile.svelte", "src/ui/shell/list"],
   guide: ["src/ui/guide"],
   glossary: ["src/ui/views/teach/Glossary.svelte"],
 };
@@ -100,7 +102,7 @@ function saidIn(file: string): readonly string[] {
     .replaceAll('"Source Sans 3"', "")
     // Names on the keys of a keyboard, and selectors, are no text of the page.
     .replaceAll(/\b(?:keys|shown): "[^"]*"/g, "")
-    .replaceAll(/\.(?:closest|matches|querySelector)\([^)]*(?:\)[^)"]+)*\)/g, "");
+    .replaceAll(/\.(?:closest|matches|querySelector(?:All)?)\([^)]*(?:\)[^)"]+)*\)/g, "");
   return [...code.matchAll(/(["`])((?:(?!\1)[^\\\n])*)\1/g)]
     .map(([, , words = ""]) => words.replaceAll(/\$\{[^}]*\}/g, "…"))
     .filter((words) => !NAMES.has(words))

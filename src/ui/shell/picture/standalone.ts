@@ -18,8 +18,6 @@ const LOOK = [
   "dominant-baseline",
   "paint-order",
 ] as const;
-/** What the pointer happens to show, what reaches beyond the file, and photos, which stay on the device. */
-const LEFT_OUT = ".passing, .cursor, image, foreignObject, script, a[href]";
 
 const PAD = 12;
 const HEAD = 44;
@@ -47,7 +45,9 @@ function withLook(source: SVGSVGElement): SVGSVGElement {
     }
     node.removeAttribute("style");
   });
-  for (const node of copy.querySelectorAll(LEFT_OUT)) node.remove();
+  // What the pointer happens to show, what reaches beyond the file, and photos, which stay on the device.
+  const away = copy.querySelectorAll(".passing, .cursor, image, foreignObject, script, a[href]");
+  for (const node of away) node.remove();
   for (const node of copy.querySelectorAll("[class]")) node.removeAttribute("class");
   copy.removeAttribute("class");
   copy.removeAttribute("style");
@@ -116,8 +116,8 @@ export function standalone(source: SVGSVGElement, { title, what }: Titled): SVGS
 export const svgText = (svg: SVGSVGElement): string =>
   `<?xml version="1.0" encoding="UTF-8"?>\n${new XMLSerializer().serializeToString(svg)}\n`;
 
-/** The same as a PNG, `scale` pixels to a pixel on the screen. */
-export async function pngOf(svg: SVGSVGElement, scale = 2): Promise<Blob> {
+/** The same as a PNG, `scale` pixels to a pixel on the screen; where there is none, why not. */
+export async function pngOf(svg: SVGSVGElement, scale = 2): Promise<Blob | "noCanvas" | "notWritten"> {
   const url = URL.createObjectURL(new Blob([svgText(svg)], { type: "image/svg+xml" }));
   try {
     const image = new Image();
@@ -127,13 +127,9 @@ export async function pngOf(svg: SVGSVGElement, scale = 2): Promise<Blob> {
     canvas.width = Math.round(svg.width.baseVal.value * scale);
     canvas.height = Math.round(svg.height.baseVal.value * scale);
     const context = canvas.getContext("2d");
-    if (context === null) throw new Error("this browser offers no canvas to make a PNG with: save it as SVG");
+    if (context === null) return "noCanvas";
     context.drawImage(image, 0, 0, canvas.width, canvas.height);
-    return await new Promise((done, failed) =>
-      canvas.toBlob((blob) =>
-        blob === null ? failed(new Error("the browser could not write the PNG: save it as SVG")) : done(blob),
-      ),
-    );
+    return await new Promise((done) => canvas.toBlob((blob) => done(blob ?? "notWritten")));
   } finally {
     URL.revokeObjectURL(url);
   }

@@ -54,6 +54,10 @@ export const texts: Translated<typeof en> = {
   "pictures.none": "Diese Ansicht zeigt jetzt kein Bild und keine Tabelle.",
   "pictures.failed": "‚{what}‘ ließ sich nicht speichern: {why}",
   "pictures.later": "es ist noch nicht gezeichnet: versuch es gleich noch einmal",
+  "pictures.noCanvas":
+    "dieser Browser gibt keine Zeichenfläche her, aus der ein PNG wird: speichere es als SVG",
+  "pictures.notWritten": "der Browser konnte das PNG nicht schreiben: speichere es als SVG",
+  "pictures.unnamed": "Bild",
   "problems.title": "{file} konnte nicht geöffnet werden",
   "problems.count": {
     one: "Eines stimmt daran nicht. Der offene Köder ist, wie er war.",

@@ -52,6 +52,9 @@ export const texts = {
   "pictures.none": "This view shows no picture and no table now.",
   "pictures.failed": "‘{what}’ could not be saved: {why}",
   "pictures.later": "it has not been drawn yet: try again in a moment",
+  "pictures.noCanvas": "this browser offers no canvas to make a PNG with: save it as SVG",
+  "pictures.notWritten": "the browser could not write the PNG: save it as SVG",
+  "pictures.unnamed": "Picture",
   "problems.title": "{file} could not be opened",
   "problems.count": {
     one: "One thing is wrong with it. The open document is as it was.",
