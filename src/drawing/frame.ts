@@ -33,9 +33,13 @@ export interface Framed {
   readonly marks: readonly Mark[];
 }
 
+/** Size of a saved picture with its strip, of a drawing of this size. */
+export const withStrip = ({ width, height }: Size): Size => ({ width, height: height + STRIP });
+
 /** Frame of a saved picture: a border, and a strip under it with title, moment and scale bar. In screen px. */
-export function frameOf({ width, height }: Size, { title, moment, scale, lengths }: Caption): Framed {
-  const whole = { width, height: height + STRIP };
+export function frameOf(size: Size, { title, moment, scale, lengths }: Caption): Framed {
+  const { width, height } = size;
+  const whole = withStrip(size);
   const middle = height + STRIP / 2;
   const bar = scale === null ? [] : barMarks(width, middle, scale, lengths);
   const taken = scale === null ? PAD : barLength(width, scale, lengths).px + 2 * PAD;

@@ -21,7 +21,7 @@ export { lookedAt, movedView, wholeView, type BoardView } from "./board-view";
 export { sectionCurve, sideCurve, topCurve } from "./curves";
 export { sectionMarks, topMarks } from "./elevations";
 export { freeBody, FREE_SCALES, momentAbout, scaleFor, type FreeBody } from "./free-body";
-export { frameOf, type Caption } from "./frame";
+export { frameOf, withStrip, type Caption } from "./frame";
 export { sumOf } from "./forces";
 export { dashed, distanceToPath, placed } from "./geometry";
 export { groundOf, isNarrow, rulerSizes, toScreen, toWorld, type Rulers, type View } from "./ground";

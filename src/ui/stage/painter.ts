@@ -14,6 +14,7 @@ import {
 import {
   cssOf,
   frameOf,
+  withStrip,
   groundOf,
   layersOf,
   mix,
@@ -140,8 +141,14 @@ export class Painter {
     this.#renderer.resize(size.width, size.height, ratio);
   }
 
-  /** The picture as an image file's data: the stage as it is, in a frame that says what, when and at which scale. */
-  async image(caption: Caption): Promise<Blob> {
+  /** Pixels of the picture in its frame. */
+  get shotSize(): Size {
+    const { width, height } = withStrip(this.#size);
+    return { width: Math.round(width * this.#ratio), height: Math.round(height * this.#ratio) };
+  }
+
+  /** The picture on a canvas of its own: the stage as it is, in a frame that says what, when and at which scale. */
+  shot(caption: Caption): HTMLCanvasElement {
     const { size, marks } = frameOf(this.#size, caption);
     const whole = new Container();
     const strip = new Graphics();
@@ -150,9 +157,8 @@ export class Painter {
     drawMarks(strip, marks, this.#palette, 1, words);
     words.end();
     whole.addChild(this.#root, strip, words.container);
-    let shot: HTMLCanvasElement;
     try {
-      shot = this.#renderer.extract.canvas({
+      return this.#renderer.extract.canvas({
         target: whole,
         frame: new Rectangle(0, 0, size.width, size.height),
         resolution: this.#ratio,
@@ -162,6 +168,11 @@ export class Painter {
       whole.removeChild(this.#root);
       whole.destroy({ children: true });
     }
+  }
+
+  /** The same as an image file's data. */
+  image(caption: Caption): Promise<Blob> {
+    const shot = this.shot(caption);
     return new Promise((done, failed) =>
       shot.toBlob((blob) =>
         blob ? done(blob) : failed(new Error("The browser could not make an image of the stage")),

@@ -36,6 +36,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   stage: ["src/ui/stage/Transport.svelte", "src/ui/stage/CameraControls.svelte"],
   baits: ["src/ui/shell/MyBaits.svelte", "src/ui/shell/LibraryFile.svelte", "src/ui/shell/list"],
   guide: ["src/ui/guide"],
+  film: ["src/ui/views/swim/FilmForm.svelte", "src/ui/views/swim/film.ts"],
   glossary: ["src/ui/views/teach/Glossary.svelte"],
 };
 
