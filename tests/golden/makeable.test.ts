@@ -44,7 +44,7 @@ describe.each(files)("%s", (file) => {
   }
 
   it("opens in Draw without a warning, or its notes say why not", () => {
-    none(remarksAt(new Workspace(scenario).now, USUAL_WALL, units), WARNED);
+    none(remarksAt(new Workspace(scenario).now, USUAL_WALL, units, "en"), WARNED);
   });
 
   it("has a hole for each weight where it is drawn, with the usual wall round it, or its notes say why not", () => {

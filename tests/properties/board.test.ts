@@ -23,7 +23,7 @@ function opened(text: string) {
 
 /** Looks at everything, and changes nothing. */
 function look(board: Board): void {
-  for (const { key } of JOBS) {
+  for (const key of JOBS) {
     board.show(key);
     for (const curve of CURVES) {
       board.take(curve);

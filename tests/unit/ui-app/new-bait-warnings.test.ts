@@ -17,7 +17,9 @@ import { remarksAt } from "../../../src/ui/views/draw/remarks";
 
 const WORDS = [null, "floats", "suspends", "sinks"] as const;
 const remarks = (made: Scenario): readonly string[] =>
-  remarksAt(new Workspace(made).now, USUAL_WALL, new Units(new Prefs(null, 1200))).map((one) => one.text);
+  remarksAt(new Workspace(made).now, USUAL_WALL, new Units(new Prefs(null, 1200)), "en").map(
+    (one) => one.text,
+  );
 
 /** Form and word in turn; length, wood and, for half of them, sizes unlike the usual ones by the seed. */
 function drawn(count: number, seed: number): readonly Answers[] {

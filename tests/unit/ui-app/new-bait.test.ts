@@ -143,7 +143,9 @@ describe("a new bait", () => {
 
   const here = (job: PlanJob) => Promise.resolve(planFor(job));
   const remarks = (made: Scenario): readonly string[] =>
-    remarksAt(new Workspace(made).now, USUAL_WALL, new Units(new Prefs(null, 1200))).map((one) => one.text);
+    remarksAt(new Workspace(made).now, USUAL_WALL, new Units(new Prefs(null, 1200)), "en").map(
+      (one) => one.text,
+    );
 
   test.each([null, "floats", "suspends", "sinks"] as const)(
     "of the usual sizes, asked for ‘%s’, begins with planned weights, as asked and without a warning",

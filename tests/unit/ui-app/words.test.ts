@@ -14,6 +14,9 @@ import { GLOSSARY, termsIn } from "../../../src/ui/words/glossary";
 /** The rooms of the page whose text is all in the catalogue, and the part of it that each room speaks. */
 const ROOMS: Readonly<Record<string, readonly string[]>> = {
   teach: ["src/ui/views/teach"],
+  draw: readdirSync("src/ui/views/draw")
+    .filter((name) => name !== "trace")
+    .map((name) => `src/ui/views/draw/${name}`),
   page: [
     "src/ui/App.svelte",
     ...["Header", "HeaderMenu", "ViewTabs", "ViewFrame", "Welcome", "SkipLinks", "Kept", "NewRelease"],
@@ -101,8 +104,8 @@ function saidIn(file: string): readonly string[] {
     .replaceAll(/throw new \w+\([\s\S]*?\);/g, "")
     .replaceAll(UNDO, "")
     .replaceAll('"Source Sans 3"', "")
-    // Names on the keys of a keyboard, and selectors, are no text of the page.
-    .replaceAll(/\b(?:keys|shown): "[^"]*"/g, "")
+    // Names on the keys of a keyboard, selectors, and what is said of types, are no text of the page.
+    .replaceAll(/\b(?:(?:keys|shown): |generics=)"[^"]*"/g, "")
     .replaceAll(/\.(?:closest|matches|querySelector(?:All)?)\([^)]*(?:\)[^)"]+)*\)/g, "");
   return [...code.matchAll(/(["`])((?:(?!\1)[^\\\n])*)\1/g)]
     .map(([, , words = ""]) => words.replaceAll(/\$\{[^}]*\}/g, "…"))

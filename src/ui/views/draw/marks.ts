@@ -6,6 +6,7 @@ import type { BoardLayout, Elevation, Mark, Pane, Scene } from "../../../drawing
 import type { Vec } from "../../../model/base";
 import type { Bait } from "../../../model/bait";
 import type { StockSpec } from "../../../model/checks";
+import type { DrawWords } from "../../words/draw";
 import type { SnapMark } from "./snap";
 import { stockMarks } from "./stock";
 
@@ -18,11 +19,13 @@ export function paneMarks(
     scene,
     station,
     stock,
+    words,
   }: {
     readonly bait: Bait;
     readonly scene: Scene;
     readonly station: number;
     readonly stock: StockSpec | null;
+    readonly words: DrawWords;
   },
 ): Mark[] {
   const around = stock === null ? [] : stockMarks(pane.elevation, bait.drawn, stock);
@@ -38,11 +41,11 @@ export function paneMarks(
     stroke: { role: "accent", px: 1, dash: [6, 3], alpha: 0.9 },
   };
   if (pane.elevation === "above") return [...around, ...topMarks(bait, scene), cut];
-  return [...around, ...sideMarks(scene), cut, ...centres(scene, scale)];
+  return [...around, ...sideMarks(scene), cut, ...centres(scene, scale, words)];
 }
 
 /** G as a disc in quarters, B as a ring, each with its letter. */
-function centres({ G, B }: Scene, scale: number): Mark[] {
+function centres({ G, B }: Scene, scale: number, speaker: DrawWords): Mark[] {
   const r = 4.5 / scale;
   const letter = (words: string, at: Vec, below: boolean): Mark => ({
     kind: "text",
@@ -63,7 +66,7 @@ function centres({ G, B }: Scene, scale: number): Mark[] {
       radius: r,
       fill: { role: "paper" },
       stroke: { role: "accent", px: 2 },
-      title: "B, centre of buoyancy",
+      title: speaker.tell("centre.B"),
     },
     {
       kind: "circle",
@@ -72,7 +75,7 @@ function centres({ G, B }: Scene, scale: number): Mark[] {
       radius: r,
       fill: { role: "ink" },
       stroke: { role: "paper", px: 1 },
-      title: "G, centre of gravity",
+      title: speaker.tell("centre.G"),
     },
     letter("B", B, false),
     letter("G", G, true),

@@ -5,6 +5,7 @@ import { nameOf } from "./parts.svelte";
 export interface Misfit {
   readonly path: string;
   readonly name: string;
+  /** The reason, without its full stop. */
   readonly text: string;
 }
 
@@ -24,8 +25,6 @@ export function misfits(scenario: Scenario): readonly Misfit[] {
     );
     if (read.ok) return [];
     const [problem] = read.problems;
-    return problem === undefined
-      ? []
-      : [{ path: entry.path, name: nameOf(entry), text: `${problem.allowed}.` }];
+    return problem === undefined ? [] : [{ path: entry.path, name: nameOf(entry), text: problem.allowed }];
   });
 }

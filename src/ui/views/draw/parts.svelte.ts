@@ -14,6 +14,7 @@ import type { Vec } from "../../../model/base";
 import type { Bait } from "../../../model/bait";
 import { roomIn } from "../../../model/checks";
 import type { Worked } from "../../state";
+import { STEPS } from "../../words/draw";
 
 export type PartKey = FileEntry["key"];
 
@@ -28,8 +29,9 @@ export interface Handle {
   readonly part: PartAt;
   readonly id: string;
   readonly at: readonly [number, number];
-  /** What it moves, in words. */
-  readonly words: string;
+  /** The part that it moves, and what of the part, in English; null where the part has this handle alone. */
+  readonly name: string;
+  readonly moves: string | null;
 }
 
 /** What the parts need of the board. */
@@ -74,12 +76,20 @@ export class PartsBoard {
     return [
       ...this.entries.flatMap((entry) =>
         partHandles(entry).map((one): Handle => ({
-          ...one,
+          id: one.id,
+          at: one.at,
           part: { key: entry.key, index: entry.index },
-          words: `${nameOf(entry)}, ${one.words}`,
+          name: nameOf(entry),
+          moves: one.words,
         })),
       ),
-      { part: { key: "tie", index: 0 }, id: "place", at: eye, words: "Tie eye" },
+      {
+        part: { key: "tie", index: 0 },
+        id: "place",
+        at: eye,
+        name: STEPS.tell("part.tie"),
+        moves: null,
+      },
     ];
   }
 
@@ -107,7 +117,7 @@ export class PartsBoard {
     const { shown } = this.#board;
     const added = addPart(shown, key, this.#body(), this.#isFree());
     if (added === null) return false;
-    this.#board.edit("add a part", () => added.scenario);
+    this.#board.edit(STEPS.tell("add"), () => added.scenario);
     this.#show({ key, index: added.index }, added.free);
     return true;
   }
@@ -143,14 +153,16 @@ export class PartsBoard {
     if (entry === null) return;
     const added = doublePart(this.#board.shown, entry.key, entry.index, this.#body(), this.#isFree());
     if (added === null) return;
-    this.#board.edit(`double ${nameOf(entry)}`, () => added.scenario);
+    this.#board.edit(STEPS.tell("double", { part: nameOf(entry) }), () => added.scenario);
     this.#show({ key: entry.key, index: added.index }, added.free);
   }
 
   remove(): boolean {
     const { entry } = this;
     if (entry === null) return false;
-    this.#board.edit(`remove ${nameOf(entry)}`, (from) => removePart(from, entry.key, entry.index));
+    this.#board.edit(STEPS.tell("remove", { part: nameOf(entry) }), (from) =>
+      removePart(from, entry.key, entry.index),
+    );
     this.choose(null);
     return true;
   }
@@ -158,7 +170,10 @@ export class PartsBoard {
   drag(handle: Handle, to: readonly [number, number]): void {
     const place: [number, number] = [tidy(to[0]), tidy(to[1])];
     const { key, index } = handle.part;
-    this.#board.move(`draw.${key}.${index}.${handle.id}`, `move ${handle.words}`, (from) =>
+    const { name: part, moves } = handle;
+    const label =
+      moves === null ? STEPS.tell("move", { part }) : STEPS.tell("moveBy", { part, handle: moves });
+    this.#board.move(`draw.${key}.${index}.${handle.id}`, label, (from) =>
       key === "tie"
         ? { ...from, bait: { ...from.bait, tie_mm: place } }
         : key === "body"
@@ -180,9 +195,9 @@ export class PartsBoard {
   }
 }
 
-/** A part as the list and the spoken words call it. */
+/** A part by its name. The bib, which has none, is called so in English here. */
 export const nameOf = ({ key, entry }: Pick<FileEntry, "key" | "entry">): string =>
-  (entry as { readonly name?: string }).name ?? (key === "bib" ? "Bib" : key);
+  (entry as { readonly name?: string }).name ?? (key === "bib" ? STEPS.tell("part.bib") : key);
 
 /** The body that a new part is put into, mm. */
 function startBody({ drawn }: Bait): Parameters<typeof addPart>[2] {

@@ -2,6 +2,10 @@ import { fromSI } from "../../../units";
 import { hookReaches, stockMisses, thinBetween, USUAL_CLEAR, wallsOf } from "../../../model/checks";
 import type { HookReach, StockMiss, Wall } from "../../../model/checks";
 import type { Units, Worked } from "../../state";
+import type { Language } from "../../words/base";
+import { DRAW } from "../../words/draw";
+import type { DrawWords } from "../../words/draw";
+import { FILE } from "../../words/file";
 import { stockOf } from "./stock";
 
 /** Something odd about a part, with its place in the document. */
@@ -11,67 +15,49 @@ export interface Remark {
 }
 
 /** What the model warns of, walls thinner than `least` (m), hooks that can touch something, and a board that is too small. */
-export function remarksAt(now: Worked, least: number, units: Units): readonly Remark[] {
+export function remarksAt(now: Worked, least: number, units: Units, language: Language): readonly Remark[] {
+  const words = DRAW.in(language);
+  const below = FILE.in(language);
   const { statics, compiled, scenario } = now;
   const mm = (m: number): string => units.show(fromSI(m, "mm"), "mm", 1);
   const walls = wallsOf(compiled.bait).filter((wall) => wall.least < least);
   const stock = stockOf(scenario);
   const misses = stock === null ? [] : stockMisses(compiled.bait.drawn, stock);
   return [
-    ...statics.warnings.map(({ path, text }): Remark => ({ path, text: units.told(text) })),
-    ...walls.map((wall): Remark => ({ path: wall.path, text: wallText(wall, mm(least), mm) })),
+    ...statics.warnings.map(({ path, text }): Remark => ({ path, text: below.of(units.told(text)) })),
+    ...walls.map((wall): Remark => ({ path: wall.path, text: wallText(wall, mm(least), mm, words) })),
     ...thinBetween(compiled.bait).map(({ path, chamber, least: left }): Remark => ({
       path,
-      text: `Only ${mm(left)} of wood are left between it and the chamber “${chamber}”: with less than ${mm(USUAL_CLEAR)} a drill breaks through.`,
+      text: words.tell("thin", { left: mm(left), chamber, clear: mm(USUAL_CLEAR) }),
     })),
-    ...hookReaches(compiled.bait).map((one): Remark => ({ path: one.path, text: touchText(one, mm) })),
-    ...misses.map((one): Remark => ({ path: "bait.body", text: missText(one, mm) })),
+    ...hookReaches(compiled.bait).map((one): Remark => ({ path: one.path, text: touchText(one, mm, words) })),
+    ...misses.map((one): Remark => ({ path: "bait.body", text: missText(one, mm, words) })),
   ];
 }
 
-const STOCK_WORDS: Readonly<Record<StockMiss["along"], { body: string; board: string }>> = {
-  length: { body: "long", board: "long" },
-  width: { body: "high", board: "wide" },
-  thickness: { body: "broad", board: "thick" },
-};
+type Shown = (m: number) => string;
 
 /** How the body is larger than its board, with the figures. */
-export function missText({ along, needs, has }: StockMiss, mm: (m: number) => string): string {
-  const { body, board } = STOCK_WORDS[along];
-  return `The body is ${mm(needs)} ${body}, the board ${mm(has)} ${board}: ${mm(needs - has)} of it stand over.`;
-}
+export const missText = ({ along, needs, has }: StockMiss, mm: Shown, words: DrawWords): string =>
+  words.tell(`over.${along}`, { needs: mm(needs), has: mm(has), over: mm(needs - has) });
 
 /** What is nearer to nothing than this shows as nothing, m. */
 const NOTHING = 0.05e-3;
 
-const AS: Readonly<Record<Wall["as"], string>> = {
-  box: "It",
-  bore: "Its hole, from the weight to its end,",
-  ball: "It, taken as a ball of its volume,",
-  hole: "Its hole, taken as deep as wide,",
-};
-
-function wallText({ as, least }: Wall, wanted: string, mm: (m: number) => string): string {
-  const it = AS[as];
-  if (least <= -NOTHING) return `${it} breaks through the skin by ${mm(-least)}.`;
-  if (least < NOTHING) return `${it} reaches the skin: no wall is left.`;
-  return `${it} leaves a wall of ${mm(least)} to the skin; the least you want is ${wanted}.`;
+function wallText({ as, least }: Wall, wanted: string, mm: Shown, words: DrawWords): string {
+  if (least <= -NOTHING) return words.tell(`through.${as}`, { by: mm(-least) });
+  if (least < NOTHING) return words.tell(`noWall.${as}`);
+  return words.tell(`wall.${as}`, { wall: mm(least), least: wanted });
 }
 
-const BY: Readonly<Record<HookReach["by"], string>> = {
-  length: "by the length given",
-  size: "as is usual for its size",
-  mass: "by its mass",
-};
-
-function touchText({ touches, length, by, apart, within }: HookReach, mm: (m: number) => string): string {
-  const about = `about ${mm(length)} long with its ring, ${BY[by]}`;
+function touchText({ touches, length, by, apart, within }: HookReach, mm: Shown, words: DrawWords): string {
+  const far = { long: mm(length), apart: mm(apart) };
   switch (touches.what) {
     case "hook":
-      return `This hook and “${touches.name}” can reach each other: their eyes are ${mm(apart)} apart, together the hooks reach ${mm(within)}.`;
+      return words.tell("hooks", { other: touches.name, apart: far.apart, within: mm(within) });
     case "bib":
-      return `This hook, ${about}, can reach the bib, ${mm(apart)} from its eye.`;
+      return words.tell(`reachBib.${by}`, far);
     case "tie":
-      return `This hook, ${about}, can reach the tie eye, ${mm(apart)} away.`;
+      return words.tell(`reachTie.${by}`, far);
   }
 }

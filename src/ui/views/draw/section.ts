@@ -13,12 +13,6 @@ interface Ground {
 export const SECTION_KEYS = ["above", "below", "widest"] as const;
 export type SectionKey = (typeof SECTION_KEYS)[number];
 
-export const SECTION_WORDS: Readonly<Record<SectionKey, string>> = {
-  above: "Roundness above",
-  below: "Roundness below",
-  widest: "Height of greatest breadth",
-};
-
 /** A half section's curve |y/b|ⁿ + |z/h|ⁿ = 1 meets the diagonal y/b = z/h at this share of both. */
 const onDiagonal = (n: number): number => 2 ** (-1 / n);
 /** The exponent of a half section that meets the diagonal at the share k. */

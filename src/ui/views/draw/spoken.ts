@@ -1,47 +1,66 @@
 import { pointsOf } from "../../../document";
 import type { Units } from "../../state";
-import { SECTION_WORDS } from "./section";
-import { CURVE_WORDS } from "./state.svelte";
+import type { Language } from "../../words/base";
+import { DRAW } from "../../words/draw";
+import type { DrawWords } from "../../words/draw";
+import { FILE } from "../../words/file";
 import type { Board } from "./state.svelte";
 
 /** What is chosen on the board, in words: read out, and shown under the drawing. */
-export function spokenOf(board: Board, units: Units): string {
+export function spokenOf(board: Board, units: Units, language: Language): string {
   const mm = (value: number): string => units.show(value, "mm", 1);
+  const words = DRAW.in(language);
   switch (board.job) {
     case "whole":
     case "trace":
       return "";
     case "section":
-      return sectionWords(board, mm);
+      return sectionWords(board, mm, words);
     case "parts": {
       const part = board.parts.held;
-      if (part === null) return board.parts.at === null ? "No part is chosen" : "";
-      return `${part.words}: station ${mm(part.at[0])}, height ${mm(part.at[1])}`;
+      if (part === null) return board.parts.at === null ? words.tell("spoken.noPart") : "";
+      const place = { station: mm(part.at[0]), height: mm(part.at[1]) };
+      if (part.moves === null) return words.tell("spoken.tie", place);
+      return words.tell("spoken.part", {
+        part: part.part.key === "bib" ? words.tell("part.bib") : part.name,
+        handle: FILE.in(language).of(part.moves),
+        ...place,
+      });
     }
     case "outline":
-      return pointWords(board, mm);
+      return pointWords(board, mm, words);
   }
 }
 
-function sectionWords(board: Board, mm: (value: number) => string): string {
-  const { sectionGrip: grip, station } = board;
-  const at = `at station ${mm(station)}`;
-  if (grip === "station") return `Section ${at}`;
-  const value = board.valueAt(grip, station);
-  if (value === null) return `${SECTION_WORDS[grip]} ${at}`;
-  return `${SECTION_WORDS[grip]} ${at}: ${grip === "widest" ? mm(value) : value.toFixed(2)}`;
+function sectionWords(board: Board, mm: (value: number) => string, words: DrawWords): string {
+  const { sectionGrip: grip } = board;
+  const station = mm(board.station);
+  if (grip === "station") return words.tell("spoken.section", { station });
+  const what = words.tell(`section.${grip}`);
+  const value = board.valueAt(grip, board.station);
+  if (value === null) return words.tell("spoken.noValue", { what, station });
+  const shown = grip === "widest" ? mm(value) : words.number(value, 2);
+  return words.tell("spoken.value", { what, station, value: shown });
 }
 
-function pointWords(board: Board, mm: (value: number) => string): string {
-  const { groups, count, curve } = board;
+function pointWords(board: Board, mm: (value: number) => string, words: DrawWords): string {
+  const { groups, count } = board;
   const [first] = board.held;
-  const points = pointsOf(board.shown.bait, curve);
-  if (count === 0) return `${CURVE_WORDS[curve]}: no point is chosen`;
+  const points = pointsOf(board.shown.bait, board.curve);
+  const curve = words.tell(`curve.${board.curve}`);
+  if (count === 0) return words.tell("spoken.noPoint", { curve });
   if (count > 1 || first === undefined) {
-    const of = groups.map(([key, which]) => `${which.length} of ${CURVE_WORDS[key].toLowerCase()}`);
-    return `${count} ${count === 1 ? "point is" : "points are"} chosen: ${of.join(", ")}`;
+    const which = groups.map(([key, { length }]) =>
+      words.tell("spoken.countOf", { count: length, curve: words.tell(`curveOf.${key}`) }),
+    );
+    return words.tell("spoken.points", { count, which: which.join(", ") });
   }
   const [s = 0, v = 0] = points[first] ?? [];
-  const value = curve === "halfBreadth" ? "half-breadth" : "height";
-  return `${CURVE_WORDS[curve]}, point ${first + 1} of ${points.length}: station ${mm(s)}, ${value} ${mm(v)}`;
+  return words.tell(board.curve === "halfBreadth" ? "spoken.breadth" : "spoken.height", {
+    curve,
+    point: first + 1,
+    all: points.length,
+    station: mm(s),
+    value: mm(v),
+  });
 }

@@ -17,35 +17,21 @@ import type { BoardView, Elevation } from "../../../drawing";
 import { USUAL_WALL } from "../../../model/checks";
 import { aNumber, KEYS_REST_MS, keptWith } from "../../state";
 import type { Worked, Workspace } from "../../state";
+import { STEPS } from "../../words/draw";
 import { aDraft } from "./draft";
 import type { Draft } from "./draft";
 import { PartsBoard } from "./parts.svelte";
-import { SECTION_KEYS, SECTION_WORDS } from "./section";
+import { SECTION_KEYS } from "./section";
 import type { SectionKey } from "./section";
 import type { SnapMark } from "./snap";
-
-/** Words of the curves, as a maker says them. */
-export const CURVE_WORDS: Readonly<Record<CurveKey, string>> = {
-  top: "Top edge",
-  bottom: "Bottom edge",
-  halfBreadth: "Half-breadth",
-  widest: "Widest line",
-  above: "Roundness above",
-  below: "Roundness below",
-};
 
 /** The view in which a curve is drawn; exponents are typed, or set at a section. */
 export const elevationOf = (key: CurveKey): Elevation =>
   key === "halfBreadth" ? "above" : key === "above" || key === "below" ? "section" : "side";
 
-export const JOBS = [
-  { key: "outline", label: "Outline" },
-  { key: "trace", label: "Trace" },
-  { key: "section", label: "Section" },
-  { key: "parts", label: "Parts" },
-  { key: "whole", label: "Whole bait" },
-] as const;
-export type Job = (typeof JOBS)[number]["key"];
+/** What the hand works on. */
+export const JOBS = ["outline", "trace", "section", "parts", "whole"] as const;
+export type Job = (typeof JOBS)[number];
 
 /** Chosen points, by their places in their curves. */
 type Picked = Readonly<Partial<Record<CurveKey, readonly number[]>>>;
@@ -280,13 +266,13 @@ export class Board {
 
   dragPoints(by: CurvePoint): void {
     const { curve, groups } = this;
-    this.move(`draw.${curve}`, this.#words("move"), (from) =>
+    this.move(`draw.${curve}`, this.#step("move"), (from) =>
       groups.reduce((next, [key, which]) => movePoints(next, key, which, by), from),
     );
   }
 
   dragLength(mm: number): void {
-    this.move("draw.length", "length of the bait", (from) => withLength(from, tidy(mm)));
+    this.move("draw.length", STEPS.tell("length"), (from) => withLength(from, tidy(mm)));
   }
 
   nudge(ds: number, dv: number): void {
@@ -313,7 +299,7 @@ export class Board {
   turnSection(key: SectionKey, value: number): void {
     if (!Number.isFinite(value)) return;
     const s = this.station;
-    this.move(`section.${key}`, SECTION_WORDS[key].toLowerCase(), (from) => setAt(from, key, s, value));
+    this.move(`section.${key}`, STEPS.tell(`section.${key}`), (from) => setAt(from, key, s, value));
   }
 
   nudgeSection(key: SectionKey, by: number): void {
@@ -326,7 +312,7 @@ export class Board {
 
   typed(index: number, place: CurvePoint): boolean {
     const { curve } = this;
-    return this.edit(this.#words("move", curve, 1), (from) => setPoint(from, curve, index, place));
+    return this.edit(this.#step("move", curve, 1), (from) => setPoint(from, curve, index, place));
   }
 
   /** Adds a point on the curve at a station; `value` where the hand says it, else the curve's own there. */
@@ -338,7 +324,7 @@ export class Board {
     ]);
     if (added === null) return false;
     this.take(curve);
-    this.edit(this.#words("add", curve, 1), () => added.scenario);
+    this.edit(this.#step("add", curve, 1), () => added.scenario);
     this.picked = { [curve]: [added.index] };
     return true;
   }
@@ -361,7 +347,7 @@ export class Board {
     const gone = groups.reduce((sum, [key]) => sum + pointsOf(shown.bait, key).length - left(key), 0);
     if (gone === 0) return false;
     const [own = 0] = this.held;
-    this.edit(this.#words("remove", groups.length === 1 ? groups[0]?.[0] : undefined, gone), () => next);
+    this.edit(this.#step("remove", groups.length === 1 ? groups[0]?.[0] : undefined, gone), () => next);
     this.picked = { [this.curve]: [Math.min(own, left(this.curve) - 1)] };
     return true;
   }
@@ -372,14 +358,14 @@ export class Board {
     return value === null ? null : tidy(value);
   }
 
-  /** What is done to how many points, of one curve or of several. */
-  #words(
-    verb: string,
+  /** The name of a step of undo: what is done to how many points, of one curve or of several. */
+  #step(
+    verb: "move" | "add" | "remove",
     curve = this.groups.length === 1 ? this.groups[0]?.[0] : undefined,
     count = this.count,
   ): string {
-    const what = count === 1 ? "a point" : `${count} points`;
-    return `${verb} ${what}${curve === undefined ? "" : ` of ${CURVE_WORDS[curve].toLowerCase()}`}`;
+    if (curve === undefined) return STEPS.tell(`points.${verb}`, { count });
+    return STEPS.tell(`pointsOf.${verb}`, { count, curve: STEPS.tell(`curve.${curve}`) });
   }
 }
 
