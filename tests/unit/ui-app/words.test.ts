@@ -8,7 +8,9 @@ import { lessonJsonSchema } from "../../../src/lesson";
 import { texts as german } from "../../../src/ui/words/form/de";
 import { Below, LANGUAGES, Part, Speaker } from "../../../src/ui/words/base";
 import type { Entry, Texts } from "../../../src/ui/words/base";
+import { steps as drawSteps } from "../../../src/ui/words/draw/steps";
 import { FILE } from "../../../src/ui/words/file";
+import { texts as fileInGerman } from "../../../src/ui/words/file/de";
 import { GLOSSARY, termsIn } from "../../../src/ui/words/glossary";
 
 /** The rooms of the page whose text is all in the catalogue, and the part of it that each room speaks. */
@@ -220,6 +222,7 @@ describe("texts from below the page", () => {
         texts: {
           belly: "Bauch",
           "{what} of the {part}": "{what}: {part}",
+          "{what} of the {part}'s eye": "{what} der Öse: {part}",
           "Wall of {mm} mm.": "Wand von {mm} mm.",
           "(a) {b}?": "(ä) {b}?",
         },
@@ -231,6 +234,7 @@ describe("texts from below the page", () => {
     const { of } = { of: (text: string): string => below.in("de").of(text) };
     expect(of("belly")).toBe("Bauch");
     expect(of("weight of the belly")).toBe("weight: Bauch");
+    expect(of("weight of the belly's eye")).toBe("weight der Öse: Bauch");
     expect(of("Wall of 1.25 mm.")).toBe("Wand von 1,25 mm.");
     expect(of("(a) belly?")).toBe("(ä) Bauch?");
   });
@@ -253,6 +257,11 @@ it("the steps of undo that the rooms name are told in German", async () => {
     (plain ?? filled ?? "").replaceAll(/\$\{[^}]*\}/g, "Anna"),
   );
   expect(labels.filter((label) => FILE.in("de").of(label) === label)).toEqual([]);
+});
+
+it("the steps of undo that Draw names are each told in German, as they are written there", () => {
+  const names = Object.values<Entry>(drawSteps).flatMap(formsOf);
+  expect(names.filter((name) => fileInGerman[name] === undefined)).toEqual([]);
 });
 
 it("the words of the trade stand once each, with a meaning, and no word is its own twin", async () => {

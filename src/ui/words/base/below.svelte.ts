@@ -6,6 +6,8 @@ type Others = Readonly<Record<Exclude<Language, "en">, () => Promise<{ readonly 
 /** A text with places, as a pattern that finds what stands in them. */
 interface Pattern {
   readonly finds: RegExp;
+  /** How much of it is its own, without what stands in the places. */
+  readonly own: number;
   readonly text: string;
 }
 
@@ -18,6 +20,7 @@ const patternOf = (english: string, text: string): Pattern => ({
     `^${english.replaceAll(/[.*+?^$()|[\]\\]/g, "\\$&").replaceAll(PLACE, "(?<$1>.+?)")}$`,
     "s",
   ),
+  own: english.replaceAll(PLACE, "").length,
   text,
 });
 
@@ -31,9 +34,10 @@ class Echo {
     readonly language: Language,
   ) {
     this.#texts = texts;
-    this.#patterns = Object.entries(texts).flatMap(([english, text]) =>
-      english.search(PLACE) < 0 ? [] : [patternOf(english, text)],
-    );
+    // Of two that fit, the one with more of its own is meant: ‘add {count} points’, not ‘add {thing}’.
+    this.#patterns = Object.entries(texts)
+      .flatMap(([english, text]) => (english.search(PLACE) < 0 ? [] : [patternOf(english, text)]))
+      .sort((a, b) => b.own - a.own);
   }
 
   /** A text in this language. What it does not know, a name that somebody has given say, stays as it came. */
