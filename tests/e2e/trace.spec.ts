@@ -164,6 +164,39 @@ test("a photo becomes the outline, and undo gives the same file @phone-long", as
     .toBe(0);
 });
 
+test("nose and tail stand on the ends of a photo's silhouette by themselves, until a hand moves them @long", async ({
+  page,
+}) => {
+  await page.emulateMedia({ reducedMotion: "reduce" });
+  await page.goto("./#draw");
+  await page
+    .getByRole("group", { name: "What the hand works on" })
+    .getByRole("button", { name: "Trace", exact: true })
+    .click();
+  const side = page.getByRole("complementary", { name: "Inputs" });
+  const photo = photograph(TRUTH, { pxPerMm: 4, turn: 7, quality: 75, seed: 6 });
+  await side
+    .locator("input[type=file]")
+    .setInputFiles({ name: "bait.jpg", mimeType: "image/jpeg", buffer: Buffer.from(photo.jpeg) });
+  await expect(page.locator(".board image")).toBeVisible();
+  const box = (name: string) => side.getByRole("textbox", { name, exact: true });
+  await box("Known length").fill("92");
+  await page.keyboard.press("Enter");
+  await side.getByRole("button", { name: "Propose an outline" }).click();
+  await expect(side.getByText("N and T were put on its ends.")).toBeVisible();
+  await expect(side.getByText(/Length\s+92\.[01]/)).toBeVisible();
+  expect(Math.abs(numberIn(await box("Turned by").inputValue()) + 7)).toBeLessThan(0.5);
+  await expect(side.getByRole("button", { name: "Put N and T on its ends" })).toHaveCount(0);
+  // A hand corrects it: the next look leaves nose and tail where they are.
+  await box("Turned by").fill("-7");
+  await page.keyboard.press("Enter");
+  await expect(side.getByText("N and T were put on its ends.")).toHaveCount(0);
+  await box("No farther off than").fill("0.4");
+  await page.keyboard.press("Enter");
+  await expect(side.getByText(/points above and .* off the picture’s outline/)).toBeVisible();
+  expect(numberIn(await box("Turned by").inputValue())).toBe(-7);
+});
+
 test("an SVG path becomes the outline, and a drawing from above the half-breadth @long", async ({ page }) => {
   await page.emulateMedia({ reducedMotion: "reduce" });
   await page.goto("./#draw");

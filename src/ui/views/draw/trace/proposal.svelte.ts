@@ -9,8 +9,9 @@ import { faultText } from "../../../state";
 import { isDrawing, pixelsOf } from "./picture";
 import type { Picture } from "./picture";
 import { startTracer } from "./connection";
+import { endsOf, isUntouched, standsOn } from "./ends";
 import { inPicture, onBait, shifted } from "./place";
-import type { Placement, Px, Sight } from "./place";
+import type { PictureSize, Placement, Px, Sight } from "./place";
 import type { Silhouette } from "./silhouette";
 import type { TraceApi } from "./worker";
 import type { Board } from "../state.svelte";
@@ -29,7 +30,7 @@ export interface Fit {
 interface Traced {
   readonly picture: Picture | null;
   readonly place: Placement | null;
-  readonly laid: { readonly chosen: number } | null;
+  readonly laid: (PictureSize & { readonly chosen: number }) | null;
   readonly sight: Sight;
   put(place: Placement): void;
 }
@@ -46,6 +47,8 @@ export class Proposal {
   trouble = $state.raw<string | null>(null);
   silhouette = $state.raw<Silhouette | null>(null);
   fit = $state.raw<Fit | null>(null);
+  /** Where nose and tail were put on the ends of a silhouette by themselves. */
+  #put = $state.raw<Placement | null>(null);
   readonly #trace: Traced;
   readonly #board: Board;
   #worker: Worker | null = null;
@@ -58,7 +61,8 @@ export class Proposal {
 
   /** Looks at the picture in hand and fits curves to it. What was asked before is given up. */
   async propose(): Promise<void> {
-    const { picture, place, laid, sight } = this.#trace;
+    const { picture, laid, sight } = this.#trace;
+    let { place } = this.#trace;
     this.open = true;
     this.trouble = null;
     if (picture === null || place === null || laid === null) return;
@@ -84,9 +88,11 @@ export class Proposal {
           return;
         }
         ({ ring } = found.silhouette);
+        place = this.#onItsEnds(ring, place, laid);
       }
+      const lies = place;
       const knots = ring.map((px): Knot => {
-        const [s, v] = onBait(place, px);
+        const [s, v] = onBait(lies, px);
         return { s: toSI(s, "mm"), v: toSI(v, "mm") };
       });
       const tolerance = toSI(this.tolerance, "mm");
@@ -106,6 +112,23 @@ export class Proposal {
         this.#worker = null;
       }
     }
+  }
+
+  /** Nose and tail on the ends of a silhouette, unless a hand has put them somewhere. */
+  #onItsEnds(ring: readonly Px[], place: Placement, size: PictureSize): Placement {
+    if (!isUntouched(place, size, this.#put)) return place;
+    const ends = endsOf(ring, place.mirrored);
+    if (ends === null || standsOn(place, ends)) return place;
+    const next = { ...place, ...ends };
+    this.#put = next;
+    this.#trace.put(next);
+    return next;
+  }
+
+  /** Nose and tail stand on the ends of what was found, and no hand has moved them since. */
+  get isOnItsEnds(): boolean {
+    const { place, laid } = this.#trace;
+    return this.#put !== null && place !== null && laid !== null && isUntouched(place, laid, this.#put);
   }
 
   /** Takes the curves into the drawing, as one step of undo; the picture's nose comes to lie at station 0. */
@@ -143,6 +166,7 @@ export class Proposal {
     this.silhouette = null;
     this.trouble = null;
     this.threshold = null;
+    this.#put = null;
   }
 }
 
