@@ -6,6 +6,8 @@ import { accountByStage, otherwise, withStage, withWeighed } from "../../../src/
 import { drawnVolume, tidyMean } from "../../../src/ui/views/weigh/readings";
 import { withoutBallast } from "../../../src/ui/views/weigh/plan";
 import { draftOf, emptyDraft, thingOf } from "../../../src/ui/views/weigh/things";
+import { FILE } from "../../../src/ui/words/file";
+import { WEIGH } from "../../../src/ui/words/weigh";
 import { scenarioOf, SCENARIOS } from "../../lib/scenarios";
 
 function workedOf(scenario: Scenario) {
@@ -100,6 +102,7 @@ describe("bench figures", () => {
 });
 
 describe("taking the ballast out for a plan", () => {
+  const [words, file] = [WEIGH.in("en"), FILE.in("en")];
   const weighing = (more: object) => ({
     ...suspender,
     bench: [{ kind: "weighing" as const, reading_g: 3.41, resolution_g: 0.01, with: ["body"], ...more }],
@@ -108,9 +111,9 @@ describe("taking the ballast out for a plan", () => {
   it("keeps a blank that was weighed before its holes, and its density", () => {
     const before = suspender.bait.ballast.map((one) => one.name);
     const worked = workedOf(weighing({ before: ["ballast"] }));
-    for (const words of [before, ["ballast"]]) {
-      const out = withoutBallast(workedOf(weighing({ before: words })));
-      if (!out.ok) throw new Error(out.why);
+    for (const cuts of [before, ["ballast"]]) {
+      const out = withoutBallast(workedOf(weighing({ before: cuts })));
+      if (!out.ok) throw new Error(out.why(words, file));
       expect(out.scenario.bait.ballast).toEqual([]);
       expect(out.scenario.bench[0]?.before).toBeUndefined();
       expect(compile(out.scenario).bait.bodyDensity).toBeCloseTo(worked.compiled.bait.bodyDensity, 9);
@@ -119,9 +122,9 @@ describe("taking the ballast out for a plan", () => {
 
   it("refuses where a reading would come to mean something else", () => {
     const bored = withoutBallast(workedOf(weighing({})));
-    expect(bored.ok ? "" : bored.why).toContain("holes of the present ballast");
+    expect(bored.ok ? "" : bored.why(words, file)).toContain("3.41 g weighed the body with the holes");
     const carried = withoutBallast(workedOf(weighing({ with: ["body", "ballast"] })));
-    expect(carried.ok ? "" : carried.why).toContain("on the scale");
+    expect(carried.ok ? "" : carried.why(words, file)).toContain("on the scale");
   });
 });
 
@@ -142,7 +145,7 @@ describe("things of the box", () => {
   ];
   it.each(things)("come back from the form as they were: $kind", (thing) => {
     const made = thingOf(draftOf(thing));
-    if (!made.ok) throw new Error(made.why);
+    if (!made.ok) throw new Error(made.lacks);
     // The form says the usual material in words where the box leaves it out.
     expect({ ...made.thing, material: undefined }).toEqual({ ...thing, material: undefined });
     expect(readBox({ format: "trimwright/box", version: 1, name: "b", things: [made.thing] }).ok).toBe(true);
@@ -151,7 +154,7 @@ describe("things of the box", () => {
   it("ask for what is missing", () => {
     const said = (change: object): string => {
       const made = thingOf({ ...emptyDraft("wire"), ...change });
-      return made.ok ? "" : made.why;
+      return made.ok ? "" : WEIGH.in("en").tell(`lacks.${made.lacks}`);
     };
     expect(said({})).toContain("name");
     expect(said({ name: "rod" })).toContain("diameter");

@@ -30,6 +30,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
       (view) => `src/ui/views/${view}/index.ts`,
     ),
   ].map((place) => (place.includes("/") ? place : `src/ui/shell/${place}.svelte`)),
+  weigh: ["src/ui/views/weigh"],
   menu: ["src/ui/shell/MenuInside.svelte"],
   windows: ["KeysDialog", "ProblemsDialog", "OverwriteDialog", "LinkDialog", "ExamplesDialog"]
     .map((name) => `src/ui/shell/${name}.svelte`)

@@ -1,38 +1,32 @@
 import type { Units, Why } from "../../state";
+import type { WeighWords } from "../../words/weigh";
+import { nameOf } from "./account";
 import type { Line, StageAccount } from "./account";
-import { BARE_TEST, countsOf } from "../../../document";
-import type { Moment } from "../../../document";
-
-const WATER =
-  "Water: UNESCO equation of state EOS-80, Fofonoff & Millard 1983, Unesco Tech. Pap. Mar. Sci. 44.";
-
-const BODY =
-  "The body displaces its whole outline, cut or not. Wood that is cut away for holes, chambers, wires and the slot no longer weighs: that much lift is gained.";
-const CORRECTION = "What a reading in the tub says beyond the account.";
+import { countsOf } from "../../../document";
+import type { FileWords } from "./plan";
 
 /** How a row of a group counts: each kind of part says it of its own groups. */
-const reason = (group: Line["group"]): string => countsOf(group) ?? (group === "body" ? BODY : CORRECTION);
-
-/** A stage as it is spoken of: the bait is … */
-export const stageWords = (at: Moment): string =>
-  at === "blank" ? "a blank" : at === BARE_TEST ? "in its first tub test, bare with hooks" : at;
+function reason(group: Line["group"], words: WeighWords, file: FileWords): string {
+  const counts = countsOf(group);
+  return counts === null ? words.tell(group === "body" ? "why.body" : "why.correction") : file.of(counts);
+}
 
 /** Behind the net of one line of the account. `density` of the water, kg/m³. */
-export function whyLine(one: Line, density: number, units: Units): Why {
+export function whyLine(one: Line, density: number, units: Units, words: WeighWords, file: FileWords): Why {
   return {
-    title: `${one.item}: net in water`,
+    title: words.tell("why.title", { item: nameOf(one, words, file) }),
     value: units.showSI(one.net, "g", 3, true),
-    meaning: `${reason(one.group)} Above zero it lifts, below it pulls down.`,
-    formula: "net = ρ · V − m",
+    meaning: words.tell("why.meaning", { reason: reason(one.group, words, file) }),
+    formula: words.tell("why.formula"),
     inputs: [
-      { name: "ρ, density of the water", value: units.show(density, "kg/m³", 2) },
-      { name: "V, water displaced", value: units.showSI(one.displaced, "mL", 4) },
-      { name: "m, mass in air", value: units.showSI(one.mass, "g", 4) },
+      { name: words.tell("density"), value: units.show(density, "kg/m³", 2) },
+      { name: words.tell("why.volume"), value: units.showSI(one.displaced, "mL", 4) },
+      { name: words.tell("why.mass"), value: units.showSI(one.mass, "g", 4) },
       ...(one.filler > 0
-        ? [{ name: "of it, filler in the hole", value: units.showSI(one.filler, "g", 4) }]
+        ? [{ name: words.tell("why.filler"), value: units.showSI(one.filler, "g", 4) }]
         : []),
     ],
-    source: `Archimedes' principle; docs/model.md §3. ${WATER}`,
+    source: words.tell("why.source"),
   };
 }
 
@@ -42,39 +36,41 @@ export function whySum(
   one: StageAccount,
   density: number,
   units: Units,
+  words: WeighWords,
+  file: FileWords,
 ): Why {
   const at = account.indexOf(one);
   const rows = account
     .slice(0, at + 1)
     .flatMap((stage) =>
       stage.lines.map((line) => [
-        line.item,
+        nameOf(line, words, file),
         units.bareSI(line.mass, "g", 3),
         units.bareSI(line.displaced, "mL", 3),
         units.bareSI(line.net, "g", 3, true),
       ]),
     );
   return {
-    title: `The bait when it is ${stageWords(one.stage)}`,
+    title: words.tell("sum.title", { is: words.tell(`is.${one.stage}`) }),
     value: units.showSI(one.net, "g", 2, true),
-    meaning: "Everything that is on the bait by then, wholly under water.",
-    formula: "net = Σ (ρ · V − m) of this stage and all before it",
-    inputs: [{ name: "ρ, density of the water", value: units.show(density, "kg/m³", 2) }],
+    meaning: words.tell("sum.meaning"),
+    formula: words.tell("sum.formula"),
+    inputs: [{ name: words.tell("density"), value: units.show(density, "kg/m³", 2) }],
     table: {
       head: [
-        "item",
-        `in air, ${units.unit("g")}`,
-        `displaces, ${units.unit("mL")}`,
-        `net, ${units.unit("g")}`,
+        words.tell("account.item"),
+        words.tell("account.inAir", { unit: units.unit("g") }),
+        words.tell("sum.displaces", { unit: units.unit("mL") }),
+        words.tell("account.net", { unit: units.unit("g") }),
       ],
       rows,
       foot: [
-        "together",
+        words.tell("sum.together"),
         units.bareSI(one.mass, "g", 3),
         units.bareSI(one.displaced, "mL", 3),
         units.bareSI(one.net, "g", 3, true),
       ],
     },
-    source: `docs/model.md §3. ${WATER} Usual order of the stages: common practice, no source.`,
+    source: words.tell("sum.source"),
   };
 }

@@ -14,10 +14,16 @@ import { whatOf } from "../../../model/parts";
 import { restTrim } from "../../../model/statics";
 import { faultText, withValue } from "../../state";
 import type { Worked } from "../../state";
+import { WEIGH } from "../../words/weigh";
+import type { WeighWords } from "../../words/weigh";
+import type { FileWords } from "./plan";
 
 /** One line of the account at its stage. kg, m³; net above 0 lifts. */
 export interface Line {
+  /** Its name in the bait, in English. */
   readonly item: string;
+  /** A line that only this account has; null: a row of the bait. */
+  readonly own: "uncut" | "cutAway" | null;
   readonly group: Item["group"];
   readonly mass: number;
   /** Density of the body's wood, kg/m³; null: it is no wood. */
@@ -38,6 +44,10 @@ export interface Line {
   /** What a pointer finds on it in the picture; null: it has no place of its own there. */
   readonly what: string | null;
 }
+
+/** What a line is called on the page. */
+export const nameOf = ({ own, item }: Line, words: WeighWords, file: FileWords): string =>
+  own === null ? file.of(item) : words.tell(`account.${own}`);
 
 /** A part of the bait that has a stage. Ring and hook of one hanger come on together. */
 export interface Staged {
@@ -121,14 +131,18 @@ export function withWeighed(from: Scenario, { index, part }: Scaled, weighed: bo
 export function accountByStage(worked: Worked): readonly StageAccount[] {
   const { bait } = worked.compiled;
   const { density } = worked.statics;
-  const line = (item: string, group: Line["group"], mass: number, displaced: number, of?: Item): Line => {
+  type Named = Item | Exclude<Line["own"], null>;
+  const english = WEIGH.in("en");
+  const line = (named: Named, group: Line["group"], mass: number, displaced: number): Line => {
+    const [own, of] = typeof named === "string" ? [named] : [null, named];
     const scaled = of === undefined ? null : scaledOf(worked, of);
     const part = scaled === null ? undefined : worked.scenario.bait.hangers[scaled.index]?.[scaled.part];
     return {
-      item,
+      item: typeof named === "string" ? english.tell(`account.${named}`) : named.item,
+      own,
       group,
       mass,
-      wood: of === undefined && item !== "wood cut away" ? bait.bodyDensity : null,
+      wood: own === "uncut" ? bait.bodyDensity : null,
       filler: of?.filler ?? 0,
       displaced,
       net: density * displaced - mass,
@@ -144,13 +158,13 @@ export function accountByStage(worked: Worked): readonly StageAccount[] {
     const there = bait.items.filter((_, i) => staged[i] === stage);
     const own = there.flatMap((item): Line[] => {
       if (item.group === "body")
-        return [line("body, uncut", "body", bait.bodyDensity * bait.shape.volume, item.displaced)];
+        return [line("uncut", "body", bait.bodyDensity * bait.shape.volume, item.displaced)];
       // A void has no weight of its own: only the wood that it takes away.
       if (item.mass === 0 && item.displaced === 0) return [];
-      return [line(item.item, item.group, item.mass, item.displaced, item)];
+      return [line(item, item.group, item.mass, item.displaced)];
     });
     const cut = there.reduce((sum, item) => sum + item.removed, 0);
-    return cut > 0 ? [...own, line("wood cut away", "body", -bait.bodyDensity * cut, 0)] : own;
+    return cut > 0 ? [...own, line("cutAway", "body", -bait.bodyDensity * cut, 0)] : own;
   };
   const stages = STAGES.map((stage) => ({ stage, lines: linesOf(stage) }));
   const sum = (lines: readonly Line[], of: (one: Line) => number): number =>

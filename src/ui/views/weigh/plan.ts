@@ -2,10 +2,17 @@ import { tryCompile } from "../../../document";
 import type { Scenario } from "../../../document";
 import type { Item } from "../../../model/bait";
 import type { Worked } from "../../state";
+import type { FILE } from "../../words/file";
+import type { WeighWords } from "../../words/weigh";
+
+/** Texts from below the page, in the language that is read. */
+export type FileWords = ReturnType<(typeof FILE)["in"]>;
+/** What is told later, in the language that is read then. */
+export type Said = (words: WeighWords, file: FileWords) => string;
 
 /** The document to plan on, or what stands in the way of taking its ballast out. */
 export type Stripped =
-  { readonly ok: true; readonly scenario: Scenario } | { readonly ok: false; readonly why: string };
+  { readonly ok: true; readonly scenario: Scenario } | { readonly ok: false; readonly why: Said };
 
 /**
  * The document without its ballast. Readings are facts: one that had ballast on the scale, or was read with the holes of
@@ -20,19 +27,14 @@ export function withoutBallast({ scenario, compiled }: Worked): Stripped {
   const words = new Set(rows.flatMap(namesOf));
   if (rows.length === 0) return { ok: true, scenario };
   for (const one of scenario.bench) {
-    const read = `The reading of ${one.reading_g} g`;
-    if (one.with.some((word) => words.has(word)))
-      return {
-        ok: false,
-        why: `${read} had the present ballast on the scale. Remove it, or keep the ballast.`,
-      };
+    const refused = (key: "stands.onScale" | "stands.bored"): Stripped => ({
+      ok: false,
+      why: (told, file) => told.tell(key, { reading: file.of(String(one.reading_g)) }),
+    });
+    if (one.with.some((word) => words.has(word))) return refused("stands.onScale");
     const bored = rows.filter((row) => row.removed > 0);
     const whole = bored.every((row) => namesOf(row).some((word) => one.before?.includes(word) === true));
-    if (one.kind === "weighing" && one.with.includes("body") && !whole)
-      return {
-        ok: false,
-        why: `${read} weighed the body with the holes of the present ballast in it. Remove it, or keep the ballast.`,
-      };
+    if (one.kind === "weighing" && one.with.includes("body") && !whole) return refused("stands.bored");
   }
   const next: Scenario = {
     ...scenario,
@@ -45,7 +47,10 @@ export function withoutBallast({ scenario, compiled }: Worked): Stripped {
     }),
   };
   const tried = tryCompile(next);
-  return tried.ok
-    ? { ok: true, scenario: next }
-    : { ok: false, why: tried.problems[0]?.message ?? "The bait cannot be without its ballast." };
+  if (tried.ok) return { ok: true, scenario: next };
+  const [first] = tried.problems;
+  return {
+    ok: false,
+    why: (told, file) => (first === undefined ? told.tell("stands.cannot") : file.of(first.message)),
+  };
 }

@@ -5,6 +5,8 @@ import type { Bait, BenchReading, Item } from "../../../model/bait";
 import type { Measured, Reconciled } from "../../../model/bench";
 import { reconcile } from "../../../model/bench";
 import type { Worked } from "../../state";
+import type { WeighWords } from "../../words/weigh";
+import type { FileWords } from "./plan";
 
 type Reading = Scenario["bench"][number];
 
@@ -16,6 +18,8 @@ export const weighable = (bait: Bait): readonly Item[] =>
 export function sets(
   { scenario, compiled }: Worked,
   stage: Moment,
+  words: WeighWords,
+  file: FileWords,
 ): readonly { readonly label: string; readonly names: readonly string[] }[] {
   const items = weighable(compiled.bait);
   const there = (at: Stage, test: (item: Item) => boolean = () => true): string[] =>
@@ -26,12 +30,16 @@ export function sets(
   const all = items.map((one) => one.item);
   const same = (a: readonly string[], b: readonly string[]): boolean => a.join("\n") === b.join("\n");
   const named = [
-    { label: "bare blank", names: blank },
-    ...(same(sealed, blank) ? [] : [{ label: "sealed blank", names: sealed }]),
-    { label: "everything", names: all },
+    { label: words.tell("set.bare"), names: blank },
+    ...(same(sealed, blank) ? [] : [{ label: words.tell("set.sealed"), names: sealed }]),
+    { label: words.tell("set.all"), names: all },
   ];
   if (named.some((one) => same(one.names, now))) return named;
-  return [...named.slice(0, -1), { label: `as it is now (${stage})`, names: now }, ...named.slice(-1)];
+  return [
+    ...named.slice(0, -1),
+    { label: words.tell("set.now", { stage: file.of(stage) }), names: now },
+    ...named.slice(-1),
+  ];
 }
 
 /** What is on the bait at a moment of making, by its names in the account. */

@@ -20,22 +20,23 @@ import {
 import type { App, BoxState } from "../../state";
 import { toSI } from "../../../units";
 import { withoutBallast } from "./plan";
+import type { Said } from "./plan";
 
 /** What the bench can show: the jobs of its steps, and what is looked at at any time. */
-export const JOBS = [
-  { key: "target", label: "Target" },
-  { key: "box", label: "Own box" },
-  { key: "weighings", label: "Blank on the scale" },
-  { key: "volume", label: "Under water" },
-  { key: "plan", label: "Ballast plan" },
-  { key: "lay out", label: "Lay out" },
-  { key: "close", label: "Close up" },
-  { key: "coats", label: "Coats" },
-  { key: "account", label: "Account" },
-  { key: "effects", label: "What changes what" },
-  { key: "bands", label: "How sure" },
+const JOBS = [
+  "target",
+  "box",
+  "weighings",
+  "volume",
+  "plan",
+  "lay out",
+  "close",
+  "coats",
+  "account",
+  "effects",
+  "bands",
 ] as const;
-export type Job = (typeof JOBS)[number]["key"];
+export type Job = (typeof JOBS)[number];
 
 /** How a piece is brought under water. */
 export type Way = "held" | "hung" | "sample";
@@ -129,7 +130,8 @@ export class Planning {
   /** The plan that was taken, and the document as it then stood. */
   adopted = $state.raw<{ readonly plan: Plan; readonly scenario: Scenario } | null>(null);
   busy = $state(false);
-  failure = $state.raw<string | null>(null);
+  /** Why there is no answer, to be told in the language that is read. */
+  failure = $state.raw<Said | null>(null);
   readonly #app: App;
   readonly #box: BoxState;
   readonly #client: ModelClient;
@@ -215,7 +217,8 @@ export class Planning {
       this.busy = false;
     } catch (fault) {
       this.answer = null;
-      this.failure = faultText(fault);
+      const why = faultText(fault);
+      this.failure = (_, file) => file.of(why);
       this.busy = false;
     }
   }
@@ -290,7 +293,7 @@ export class WeighState {
       replace: aFlag,
     });
     beside.keep<Pick<WeighState, "job" | "stage">>("weigh", "place", this, {
-      job: oneOf(...JOBS.map((one) => one.key)),
+      job: oneOf(...JOBS),
       stage: oneOf(...MOMENTS),
     });
   }

@@ -9,10 +9,23 @@ export type Place =
   /** `as`: the bait that goes into the tub. */
   | { readonly tub: "readings" | "swaps"; readonly as: Moment };
 
+/** The steps by name; the catalogue has what each is called under this key. */
+export type StepKey =
+  | "target"
+  | "box"
+  | "blank"
+  | "under"
+  | "plan"
+  | "lay out"
+  | "close"
+  | "first test"
+  | "coats"
+  | "final test"
+  | "swaps";
+
 /** One step of the trade's order. What is done follows from the document, the box and how far the bait has been made. */
 export interface Step {
-  readonly key: string;
-  readonly label: string;
+  readonly key: StepKey;
   readonly place: Place;
   readonly done: boolean;
 }
@@ -40,22 +53,21 @@ export function stepsOf({ scenario, box, stage, coats, met }: Made): readonly St
   const tests = scenario.corrections.map(({ without }) => isCoated(coats, without));
   const final = tests.includes(true);
   return [
-    { key: "target", label: "Target", place: { job: "target" }, done: scenario.target !== undefined },
-    { key: "box", label: "Own box", place: { job: "box" }, done: planKinds(box).length > 0 },
-    { key: "blank", label: "Blank on the scale", place: { job: "weighings" }, done: read("weighing") },
-    { key: "under", label: "Under water", place: { job: "volume" }, done: read("displacement") },
-    { key: "plan", label: "Ballast plan", place: { job: "plan" }, done: isPlanned(scenario) },
-    { key: "lay out", label: "Lay out", place: { job: "lay out" }, done: as("laid out") },
-    { key: "close", label: "Close up", place: { job: "close" }, done: as("closed") },
+    { key: "target", place: { job: "target" }, done: scenario.target !== undefined },
+    { key: "box", place: { job: "box" }, done: planKinds(box).length > 0 },
+    { key: "blank", place: { job: "weighings" }, done: read("weighing") },
+    { key: "under", place: { job: "volume" }, done: read("displacement") },
+    { key: "plan", place: { job: "plan" }, done: isPlanned(scenario) },
+    { key: "lay out", place: { job: "lay out" }, done: as("laid out") },
+    { key: "close", place: { job: "close" }, done: as("closed") },
     {
       key: "first test",
-      label: "First tub test",
       place: { tub: "readings", as: BARE_TEST },
       done: tests.includes(false),
     },
-    { key: "coats", label: "Coats", place: { job: "coats" }, done: as("clear-coated") },
-    { key: "final test", label: "Final tub test", place: { tub: "readings", as: "dressed" }, done: final },
-    { key: "swaps", label: "Swaps", place: { tub: "swaps", as: "dressed" }, done: final && met === true },
+    { key: "coats", place: { job: "coats" }, done: as("clear-coated") },
+    { key: "final test", place: { tub: "readings", as: "dressed" }, done: final },
+    { key: "swaps", place: { tub: "swaps", as: "dressed" }, done: final && met === true },
   ];
 }
 

@@ -3,16 +3,14 @@ import type { BoxThing } from "../../../document";
 /** A measure that a kind of thing has, mm. */
 export interface Measure {
   readonly key: "diameter" | "length" | "cut" | "across" | "thickness";
-  readonly label: string;
   readonly needed: boolean;
 }
 
-/** The kinds of things in a box: their words, the material that is usual, and what is measured on them. */
+/** The kinds of things in a box: the material that is usual, and what is measured on them. */
 export const KINDS: Readonly<
   Record<
     BoxThing["kind"],
     {
-      readonly label: string;
       readonly usual: string;
       readonly weight: boolean;
       readonly measures: readonly Measure[];
@@ -20,44 +18,39 @@ export const KINDS: Readonly<
   >
 > = {
   shot: {
-    label: "shot or ball",
     usual: "tungsten",
     weight: true,
-    measures: [{ key: "diameter", label: "Diameter", needed: false }],
+    measures: [{ key: "diameter", needed: false }],
   },
   slug: {
-    label: "slug",
     usual: "brass",
     weight: true,
     measures: [
-      { key: "diameter", label: "Diameter", needed: true },
-      { key: "length", label: "Length", needed: false },
+      { key: "diameter", needed: true },
+      { key: "length", needed: false },
     ],
   },
   wire: {
-    label: "wire or rod, cut",
     usual: "brass",
     weight: true,
     measures: [
-      { key: "diameter", label: "Diameter", needed: true },
-      { key: "cut", label: "Cut length", needed: true },
+      { key: "diameter", needed: true },
+      { key: "cut", needed: true },
     ],
   },
   sheet: {
-    label: "sheet, cut to pieces",
     usual: "tin",
     weight: true,
-    measures: [{ key: "across", label: "Rolled up, across", needed: false }],
+    measures: [{ key: "across", needed: false }],
   },
-  strip: { label: "stick-on strip", usual: "tungsten", weight: true, measures: [] },
-  hook: { label: "hook", usual: "carbon steel", weight: false, measures: [] },
-  ring: { label: "split ring", usual: "stainless steel", weight: false, measures: [] },
-  clip: { label: "clip", usual: "stainless steel", weight: false, measures: [] },
+  strip: { usual: "tungsten", weight: true, measures: [] },
+  hook: { usual: "carbon steel", weight: false, measures: [] },
+  ring: { usual: "stainless steel", weight: false, measures: [] },
+  clip: { usual: "stainless steel", weight: false, measures: [] },
   coat: {
-    label: "coat",
     usual: "epoxy",
     weight: false,
-    measures: [{ key: "thickness", label: "Dry thickness of one coat", needed: false }],
+    measures: [{ key: "thickness", needed: false }],
   },
 };
 
@@ -119,17 +112,19 @@ export function draftOf(thing: BoxThing): Draft {
   };
 }
 
+/** What a draft lacks to be a thing; the catalogue has the sentence under this key. */
+export type Lack = "name" | "count" | "slug" | "wire";
+
 /** The thing that a draft describes, or what is missing. The box's own rules look at it again. */
 export function thingOf(
   draft: Draft,
-): { readonly ok: true; readonly thing: BoxThing } | { readonly ok: false; readonly why: string } {
+): { readonly ok: true; readonly thing: BoxThing } | { readonly ok: false; readonly lacks: Lack } {
   const { kind, name, size, count, weighedCount, together, resolution, mass, material, density, where } =
     draft;
-  const no = (why: string) => ({ ok: false, why }) as const;
+  const no = (lacks: Lack) => ({ ok: false, lacks }) as const;
   const { diameter, length, cut, across, thickness } = draft.measures;
-  if (name.trim() === "") return no("It needs a name of its own.");
-  if ((together === null) !== (weighedCount === null) && together !== null)
-    return no("Say how many were weighed together.");
+  if (name.trim() === "") return no("name");
+  if ((together === null) !== (weighedCount === null) && together !== null) return no("count");
   const common = {
     name: name.trim(),
     count,
@@ -154,7 +149,7 @@ export function thingOf(
     case "shot":
       return yes({ kind, ...common, ...seat, ...(diameter === undefined ? {} : { diameter_mm: diameter }) });
     case "slug":
-      if (diameter === undefined) return no("Give its diameter: the hole follows from it.");
+      if (diameter === undefined) return no("slug");
       return yes({
         kind,
         ...common,
@@ -163,8 +158,7 @@ export function thingOf(
         ...(length === undefined ? {} : { length_mm: length }),
       });
     case "wire":
-      if (diameter === undefined || cut === undefined)
-        return no("Give its diameter and the length of a piece.");
+      if (diameter === undefined || cut === undefined) return no("wire");
       return yes({ kind, ...common, ...seat, diameter_mm: diameter, cut_mm: cut });
     case "sheet":
       return yes({ kind, ...common, ...seat, ...(across === undefined ? {} : { across_mm: across }) });

@@ -14,6 +14,7 @@ export const steps: Echoes = {
   "remove a reading": "Messung entfernt",
   "weight inside": "Gewicht innen",
   "weight outside": "Gewicht außen",
+  "weight {side}": "Gewicht {side}",
   "stage of {item}": "Bauschritt: {item}",
   "add {item}": "dazu: {item}",
   "take {item} off": "weg: {item}",
