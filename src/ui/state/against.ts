@@ -1,5 +1,6 @@
 import type { ResolvedTarget } from "../../model/bench";
 import { fromSI } from "../../units";
+import { FIGURES } from "../words/figures";
 import type { Units } from "./units";
 import type { Worked } from "./workspace.svelte";
 
@@ -18,6 +19,7 @@ export function againstTarget(
 ): readonly Against[] {
   const { target } = scenario;
   if (target === undefined) return [];
+  const words = FIGURES.in(units.language);
   // While the grams of a rise are worked out, those of when it was set stand in.
   const risen = target.netFrom === "rise" ? (slow?.net ?? null) : null;
   const wanted = risen === null ? target.net_g : fromSI(risen.value, "g");
@@ -29,8 +31,11 @@ export function againstTarget(
     key: "net",
     met,
     text: met
-      ? `On target: ${goal}`
-      : `${units.show(Math.abs(off), "g", 2)} too ${off > 0 ? "light" : "heavy"} for the target: ${goal}`,
+      ? words.tell("target.met", { goal })
+      : words.tell(off > 0 ? "target.light" : "target.heavy", {
+          by: units.show(Math.abs(off), "g", 2),
+          goal,
+        }),
   };
   const { pitch } = statics.rest;
   if (target.trim_deg === undefined || pitch === null) return [net];
@@ -44,8 +49,11 @@ export function againstTarget(
       key: "rest",
       met: level,
       text: level
-        ? `Rests as wanted: ${rests}`
-        : `Rests ${units.show(Math.abs(turned), "°", 1)} more ${turned > 0 ? "tail-down" : "nose-down"} than wanted: ${rests}`,
+        ? words.tell("target.rests", { goal: rests })
+        : words.tell(turned > 0 ? "target.tailDown" : "target.noseDown", {
+            by: units.show(Math.abs(turned), "°", 1),
+            goal: rests,
+          }),
     },
   ];
 }

@@ -8,6 +8,7 @@ export { examples } from "./examples";
 export type { Example } from "./examples";
 export { fileName } from "./files.svelte";
 export {
+  answers,
   attitudeWords,
   chanceFigure,
   degrees,

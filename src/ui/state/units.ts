@@ -3,6 +3,7 @@ import type { Lengths } from "../../drawing";
 import { convert, formatNumber, fromSI, parseIn, tickText, UNITS } from "../../units";
 import type { UnitName } from "../../units";
 import { marked } from "../words/base";
+import type { Language } from "../words/base";
 import type { Prefs } from "./prefs.svelte";
 
 export type { UnitChoice } from "./prefs.svelte";
@@ -77,9 +78,14 @@ export class Units {
     );
   }
 
+  /** The language that is read. */
+  get language(): Language {
+    return this.#prefs.language;
+  }
+
   /** With the decimal mark of the language that is read. */
   #written(number: string): string {
-    return marked(number, this.#prefs.language);
+    return marked(number, this.language);
   }
 
   /** How a picture of the water tells its lengths. */

@@ -39,6 +39,8 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   begin: ["src/ui/shell/NewBait.svelte"],
   make: ["src/ui/views/make"],
   recipe: ["src/ui/shell/Recipe.svelte", "src/ui/shell/recipe"],
+  figures: ["src/ui/state/figures", "src/ui/state/against.ts", "src/ui/shell/Spoken.svelte"],
+  reasons: ["src/ui/state/figures/why"],
   stage: ["src/ui/stage/Transport.svelte", "src/ui/stage/CameraControls.svelte"],
   baits: ["src/ui/shell/MyBaits.svelte", "src/ui/shell/LibraryFile.svelte", "src/ui/shell/list"],
   guide: ["src/ui/guide"],

@@ -1,5 +1,7 @@
 import { LEVEL_WITHIN_DEG } from "../../../runner";
 import { fromSI } from "../../../units";
+import type { Language } from "../../words/base";
+import { FIGURES } from "../../words/figures";
 import type { ShownUnit, Units } from "../units";
 import type { Why } from "../why.svelte";
 
@@ -7,8 +9,6 @@ import type { Why } from "../why.svelte";
 export interface Figure {
   readonly key: string;
   readonly label: string;
-  /** The label where it holds a length, in the unit shown. */
-  readonly labelIn?: (units: Units) => string;
   /** In `unit`; null where there is no such number, and `words` then says why. */
   readonly value: number | null;
   readonly unit: ShownUnit;
@@ -16,7 +16,8 @@ export interface Figure {
   /** Shown with its sign. */
   readonly signed: boolean;
   readonly words: string;
-  why(units: Units): Why;
+  /** Null while the texts of the answer are still coming. */
+  why(units: Units): Why | null;
 }
 
 export const grams = (kg: number): number => fromSI(kg, "g");
@@ -24,15 +25,14 @@ export const millilitres = (m3: number): number => fromSI(m3, "mL");
 export const millimetres = (m: number): number => fromSI(m, "mm");
 export const degrees = (rad: number): number => fromSI(rad, "deg");
 
-/** A pitch in words, degrees; a bait that has turned over and over counts as where it is now. */
-export function attitudeWords(pitchDegrees: number): string {
+/** A pitch by its word, degrees; a bait that has turned over and over counts as where it is now. */
+export function attitudeOf(pitchDegrees: number): "level" | "noseUp" | "noseDown" | "bellyUp" {
   const turned = pitchDegrees - 360 * Math.round(pitchDegrees / 360);
-  if (Math.abs(turned) > 90) return "belly up";
+  if (Math.abs(turned) > 90) return "bellyUp";
   if (Math.abs(turned) <= LEVEL_WITHIN_DEG) return "level";
-  return turned > 0 ? "nose-up" : "nose-down";
+  return turned > 0 ? "noseUp" : "noseDown";
 }
 
-export const HYDROSTATICS =
-  "E. V. Lewis (ed.), Principles of Naval Architecture, vol. I, SNAME 1988; docs/model.md §5.";
-export const WATER =
-  "Water: UNESCO equation of state EOS-80, Fofonoff & Millard 1983, Unesco Tech. Pap. Mar. Sci. 44.";
+/** A pitch in words, degrees. */
+export const attitudeWords = (pitchDegrees: number, language: Language): string =>
+  FIGURES.in(language).tell(`attitude.${attitudeOf(pitchDegrees)}`);

@@ -1,4 +1,5 @@
 export { floatFigures } from "./afloat";
+export { answers } from "./answers.svelte";
 export { leverFigure, restFigure, uprightUnderWater } from "./attitude";
 export { attitudeWords, degrees, type Figure } from "./figure";
 export { massFigures } from "./mass";

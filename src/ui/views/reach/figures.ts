@@ -114,10 +114,10 @@ export function pointFigures(
       key: "pitch",
       label: "Attitude",
       text: units.show(degrees(pitch), "°", 1, true),
-      words: attitudeWords(degrees(pitch)),
+      words: attitudeWords(degrees(pitch), units.language),
       why: () => ({
         title: "Running attitude",
-        value: `${units.show(degrees(pitch), "°", 1, true)} · ${attitudeWords(degrees(pitch))}`,
+        value: `${units.show(degrees(pitch), "°", 1, true)} · ${attitudeWords(degrees(pitch), units.language)}`,
         meaning:
           "The pitch at which all moments about the tie eye balance while it is towed, and to which it comes back when it is disturbed. " +
           "It is the first such attitude met when the bait turns from its rest trim.",

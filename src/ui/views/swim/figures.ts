@@ -143,7 +143,7 @@ export function runFigures(summary: RunSummary | null, zone: Zone | null): reado
           ? wait
           : running === null
             ? "does not come to run"
-            : attitudeWords(degrees(running.pitch)),
+            : attitudeWords(degrees(running.pitch), "en"),
       why: (units) => ({
         title: "Running attitude",
         value: running === null ? "does not come to run" : units.show(degrees(running.pitch), "°", 1, true),
@@ -170,7 +170,7 @@ export function runFigures(summary: RunSummary | null, zone: Zone | null): reado
       unit: "°",
       digits: 1,
       signed: true,
-      words: pause === null ? pauseWords : attitudeWords(degrees(pause.pitch)),
+      words: pause === null ? pauseWords : attitudeWords(degrees(pause.pitch), "en"),
       why: (units) =>
         whyPause(
           units,
