@@ -228,6 +228,10 @@ describe("texts from below the page", () => {
           "{what} of the {part}'s eye": "{what} der Öse: {part}",
           "Wall of {mm} mm.": "Wand von {mm} mm.",
           "(a) {b}?": "(ä) {b}?",
+          "{length} from {name}": "{length} von {name}",
+          "{a} from the {b}": "vom {b} her {a}",
+          "{name}, {known}": "{name}; {known}",
+          "Look at {what}": "Sieh nach: {what}",
         },
       }),
   });
@@ -240,6 +244,26 @@ describe("texts from below the page", () => {
     expect(of("weight of the belly's eye")).toBe("weight der Öse: Bauch");
     expect(of("Wall of 1.25 mm.")).toBe("Wand von 1,25 mm.");
     expect(of("(a) belly?")).toBe("(ä) Bauch?");
+  });
+
+  it("are found without their capital or full stop, sentence by sentence, and by what says most", async () => {
+    await below.ready("de");
+    const of = (text: string): string => below.in("de").of(text);
+    expect(of("Belly.")).toBe("Belly.");
+    expect(of("belly.")).toBe("Bauch.");
+    expect(of("look at 7.5 mm.")).toBe("look at 7.5 mm.");
+    expect(of("Look at 7.5 mm.")).toBe("Sieh nach: 7,5\u202fmm.");
+    expect(of("Wall of 1.25 mm. Look at belly.")).toBe("Wand von 1,25 mm. Sieh nach: Bauch.");
+    expect(of("7.5 from the belly")).toBe("vom Bauch her 7,5");
+    expect(of("7.5°, -2.25°")).toBe("7,5°; -2,25°");
+  });
+
+  it("leave names as they are, and hold no text for known that is not", async () => {
+    await below.ready("de");
+    const of = (text: string): string => below.in("de").of(text);
+    expect(of("1.5 g from belly")).toBe("1,5\u202fg von belly");
+    expect(of("belly, belly")).toBe("belly; Bauch");
+    expect(of("belly, back, belly")).toBe("belly, back, belly");
   });
 
   it("stay as they came where the language does not know them, and in English", async () => {

@@ -1,8 +1,27 @@
 import type { Echoes } from "../base";
+import { baits } from "./de-baits";
+import { bench } from "./de-bench";
+import { beside } from "./de-beside";
+import { cautions } from "./de-cautions";
+import { materials } from "./de-materials";
+import { messages } from "./de-messages";
+import { model } from "./de-model";
+import { drawing, inputs, parts } from "./de-parts";
+import { schema } from "./de-schema";
 import { steps } from "./de-steps";
 
 /** What the scenario's file and the model say, in German, each under its English text. */
 export const texts: Echoes = {
-  Bib: "Tauchschaufel",
+  ...schema,
+  ...beside,
+  ...parts,
+  ...inputs,
+  ...drawing,
+  ...materials,
+  ...baits,
+  ...cautions,
+  ...messages,
+  ...model,
+  ...bench,
   ...steps,
 };
