@@ -113,7 +113,7 @@ describe("German of what comes from below the page", () => {
     const kinds = PART_KEYS.flatMap((key) => {
       const { word, pieces, groups } = PARTS[key];
       const { section, board } = PART_FILES[key];
-      const handles = partHandles({ key, entry: board.start(body) as object });
+      const handles = partHandles({ key, entry: board.start(body, { along: 0, up: 0 }) as object });
       return [word, ...pieces, ...groups, ...(section === null ? [] : [section.title])].concat(
         handles.map(({ words }) => words),
       );
