@@ -4,7 +4,7 @@ import {
   getFirstEncodableVideoCodec,
   Mp4OutputFormat,
   Output,
-  QUALITY_HIGH,
+  Quality,
   WebMOutputFormat,
 } from "mediabunny";
 
@@ -75,7 +75,7 @@ export async function makeFilm(cut: Cut, { paint, onprogress, signal, tell }: Ma
   const target = new BufferTarget();
   const format = mp4 ? new Mp4OutputFormat({ fastStart: "in-memory" }) : new WebMOutputFormat();
   const output = new Output({ format, target });
-  const source = new CanvasSource(canvas, { codec, quality: QUALITY_HIGH });
+  const source = new CanvasSource(canvas, { codec, quality: new Quality("high") });
   output.addVideoTrack(source, { frameRate: PICTURES });
   await output.start();
   try {
