@@ -1,4 +1,4 @@
-import { formatIn, type UnitName } from "../units";
+import { formatIn, toSI, type UnitName } from "../units";
 
 /** The units in which a picture tells lengths: metres and millimetres, or feet and inches. */
 export type Lengths = "metric" | "inches";
@@ -8,11 +8,18 @@ const UNITS_OF: Readonly<Record<Lengths, { readonly far: UnitName; readonly near
   inches: { far: "ft", near: "in" },
 };
 
-/** The unit of the scales at the edges: m or ft. */
+/** The unit of long ways: m or ft. */
 export const farUnit = (lengths: Lengths): UnitName => UNITS_OF[lengths].far;
 
 /** The unit of what is small: mm or in. */
 export const nearUnit = (lengths: Lengths): UnitName => UNITS_OF[lengths].near;
+
+/**
+ * The unit of the scales at the edges of a picture that is so high, m. A tenth of a metre is as easily read as a millimetre; a
+ * tenth of a foot is not: close by, inches stand there.
+ */
+export const scaleUnit = (lengths: Lengths, height: number): UnitName =>
+  lengths === "inches" && height < toSI(4, "ft") ? "in" : farUnit(lengths);
 
 /** A distance (m) in words, in the small unit below a metre. */
 export function distanceText(metres: number, lengths: Lengths): string {

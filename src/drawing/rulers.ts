@@ -2,7 +2,7 @@ import type { Vec } from "../model/base";
 import { onScreen, type Ground } from "./ground";
 import type { Anchor, Mark, TextMark } from "./mark";
 import { toSI, UNITS } from "../units";
-import { farUnit, type Lengths } from "./lengths";
+import { scaleUnit, type Lengths } from "./lengths";
 import { decimalsOf, niceStep, ticksBetween, tickText } from "./ticks";
 import type { Posed } from "./types";
 
@@ -11,7 +11,7 @@ import type { Posed } from "./types";
  * are round in the unit of the lengths.
  */
 export function rulerMarks(ground: Ground, bait: Posed, lengths: Lengths): Mark[] {
-  const unit = farUnit(lengths);
+  const unit = scaleUnit(lengths, ground.size.height / ground.view.scale);
   const { symbol } = UNITS[unit];
   /** Metres in a unit, and pixels to a unit. */
   const metres = toSI(1, unit);

@@ -7,8 +7,6 @@ import { bait } from "../../lib/drawn";
 
 const scene = sceneOf(bait, null, Infinity);
 const posed = { scene, snapshot: heldStill(scene, restingPlace(scene), 0) };
-/** Pixels to a metre of these pictures. */
-const SCALES = [40, 300, 2500, 9000];
 
 const words = (scale: number, lengths: "metric" | "inches") => {
   const ground = groundOf({ x: 0.3, z: -0.2, scale }, { width: 900, height: 500 });
@@ -18,22 +16,27 @@ const words = (scale: number, lengths: "metric" | "inches") => {
 };
 
 test.each([
-  ["metric", "m", 1],
-  ["inches", "ft", 0.3048],
-] as const)("%s: the scales say %s, and each number stands where it says", (lengths, unit, metres) => {
-  for (const scale of SCALES) {
-    const all = words(scale, lengths);
-    expect(all.filter(({ text }) => /^[a-z]+$/.test(text)).map(({ text }) => text)).toEqual([
-      ...["depth", unit, unit],
-    ]);
-    const ticks = all.filter(({ text }) => /\d/.test(text));
-    expect(ticks.length).toBeGreaterThan(8);
-    for (const { text, at } of ticks) {
-      const value = Number(text.replace("−", "-")) * metres;
-      const depth = -0.2 + (at.z + 250) / scale;
-      const along = 0.3 + (at.x - 450) / scale;
-      const off = Math.min(Math.abs(depth + value), Math.abs(along - value)) * scale;
-      expect(off, `${text} at ${scale} px to a metre`).toBeLessThan(1e-6);
+  ["metric", "m", 1, [40, 300, 2500, 9000]],
+  ["inches", "ft", 0.3048, [40, 300]],
+  // Close by: a picture of 500 px is 20 cm high.
+  ["inches", "in", 0.0254, [2500, 9000]],
+] as const)(
+  "%s: the scales say %s, and each number stands where it says",
+  (lengths, unit, metres, scales) => {
+    for (const scale of scales) {
+      const all = words(scale, lengths);
+      expect(all.filter(({ text }) => /^[a-z]+$/.test(text)).map(({ text }) => text)).toEqual([
+        ...["depth", unit, unit],
+      ]);
+      const ticks = all.filter(({ text }) => /\d/.test(text));
+      expect(ticks.length).toBeGreaterThan(8);
+      for (const { text, at } of ticks) {
+        const value = Number(text.replace("−", "-")) * metres;
+        const depth = -0.2 + (at.z + 250) / scale;
+        const along = 0.3 + (at.x - 450) / scale;
+        const off = Math.min(Math.abs(depth + value), Math.abs(along - value)) * scale;
+        expect(off, `${text} at ${scale} px to a metre`).toBeLessThan(1e-6);
+      }
     }
-  }
-});
+  },
+);

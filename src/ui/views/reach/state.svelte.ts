@@ -182,7 +182,7 @@ export class ReachState {
   }
 
   goOn(): void {
-    this.#pace.start(() => this.#here(this.scenario, this.speed));
+    void this.#here(this.scenario, this.speed, true);
     void this.#work(this.scenario, this.speed, this.across, this.up);
   }
 
@@ -237,10 +237,12 @@ export class ReachState {
       this.curvesStale = variablesOf(scenario);
       return atRest(() => void this.#work(scenario, speed, across, up), untrack(() => this.now) !== null);
     });
-    // The depth of the present tow alone takes no time worth waiting for.
+    // The depth of the present tow alone takes no time worth waiting for; its bands take seven times as long.
     $effect(() => {
       const { scenario, speed } = this;
-      return untrack(() => this.#pace.start(() => this.#here(scenario, speed)));
+      const soon = untrack(() => this.#pace.start(() => this.#here(scenario, speed, false)));
+      const late = atRest(() => void this.#here(scenario, speed, true), untrack(() => this.now) !== null);
+      return () => (soon(), late());
     });
     $effect(() => {
       const { scenario, speed, mark } = this;
@@ -316,15 +318,18 @@ export class ReachState {
     }
   }
 
-  async #here(scenario: Scenario, speed: number): Promise<void> {
+  async #here(scenario: Scenario, speed: number, bands: boolean): Promise<void> {
     const lineage = this.#lineage;
     try {
-      const job: ReachMapJob = { scenario, speed, vary: [], bands: true, whole: true };
-      const here = await this.#client.map(job, "now");
+      const job: ReachMapJob = { scenario, speed, vary: [], bands, whole: true };
+      const here = await this.#client.map(job, bands ? "now bands" : "now");
       if (here === null || lineage !== this.#lineage) return;
+      const fresh = scenario === this.scenario && speed === this.speed;
+      // Bands of what was asked before, or an answer after the one with bands.
+      if (bands ? !fresh : fresh && !this.nowStale && this.now?.bands !== null) return;
       this.now = here[0] ?? null;
       this.nowOf = { scenario, speed };
-      this.nowStale = scenario !== this.scenario || speed !== this.speed;
+      this.nowStale = !fresh;
     } catch (fault) {
       this.failure = faultText(fault);
     }
@@ -388,7 +393,7 @@ export class ReachState {
   }
 }
 
-const LANES = ["now", "which", "map", "curve", "limits", "mark", "pinned"] as const;
+const LANES = ["now", "now bands", "which", "map", "curve", "limits", "mark", "pinned"] as const;
 
 /** The state of this view, kept while the page lives. */
 export const reachOf = keptWith((app) => new ReachState(app));
