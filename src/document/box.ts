@@ -116,13 +116,16 @@ function drawnVolume(thing: BoxThing): number | null {
   }
 }
 
+/** Tenths of a milligram: finer than any scale here, and no tails of digits in a plan and in the file. */
+const tidyMass = (kg: number): number => Math.round(kg * 1e7) / 1e7;
+
 /** Mass of one piece: weighed together over their count, else the catalogue's, else by measures and density. kg. */
 export function pieceMass(thing: BoxThing): { readonly mass: number; readonly weighed: boolean } | null {
   if (thing.weighed) return { mass: grams(thing.weighed.together_g) / thing.weighed.count, weighed: true };
   if (thing.mass_g !== undefined) return { mass: grams(thing.mass_g), weighed: false };
   const volume = drawnVolume(thing);
   const stuff = stuffOf(thing);
-  return volume !== null && stuff ? { mass: volume * stuff.density, weighed: false } : null;
+  return volume !== null && stuff ? { mass: tidyMass(volume * stuff.density), weighed: false } : null;
 }
 
 function boxRules(box: Box): Problem[] {
