@@ -7,7 +7,6 @@ import {
   doubled,
   gathered,
   inserted,
-  kindLabel,
   lasting,
   lengthInput,
   moveAt,
@@ -142,7 +141,7 @@ export class CadenceEditor {
   }
 
   add(kind: MoveKind): void {
-    const label = `add ${kindLabel(kind).toLowerCase()}`;
+    const label = `add ${kind === "release" ? "let go" : kind}`;
     const move = newMove(kind, movesOf(this.entries));
     const { block, inner } = this;
     if (block !== null && inner !== null) {
@@ -281,7 +280,7 @@ export class CadenceEditor {
 
   /** Another cadence in this one's place, by its rhythm. */
   play(key: string): void {
-    const label = RHYTHMS.find((one) => one.key === key)?.label.toLowerCase() ?? key;
+    const label = RHYTHMS.find((one) => one.key === key)?.name ?? key;
     if (this.#put(`rhythm: ${label}`, rhythm(key, this.#work.scenario))) this.clear();
   }
 

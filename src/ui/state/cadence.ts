@@ -8,30 +8,8 @@ import type { Input, MoveSteps } from "./inputs";
 
 export type MoveKind = ScenarioMove["do"];
 
-export interface KindWords {
-  readonly kind: MoveKind;
-  readonly label: string;
-  /** What a hand does. */
-  readonly help: string;
-}
-
 /** In the order in which they are offered. */
-export const KINDS: readonly KindWords[] = [
-  { kind: "reel", label: "Reel", help: "Line comes in at a speed." },
-  { kind: "pause", label: "Pause", help: "The reel stands still; the line stays as it is." },
-  { kind: "twitch", label: "Twitch", help: "The rod tip is pulled back and let forward again." },
-  { kind: "lift", label: "Lift", help: "The rod tip rises (or drops) and stays there." },
-  { kind: "slack", label: "Slack", help: "Line is given freely; nothing pulls." },
-  {
-    kind: "settle",
-    label: "Settle",
-    help: "Nothing is done, line is free: the bait comes to rest or sinks.",
-  },
-  { kind: "release", label: "Let go", help: "The line is let go for good." },
-];
-
-export const kindLabel = (kind: ScenarioEntry["do"]): string =>
-  KINDS.find((one) => one.kind === kind)?.label ?? "Repeat";
+export const KINDS: readonly MoveKind[] = ["reel", "pause", "twitch", "lift", "slack", "settle", "release"];
 
 /** A new move of a kind; what it can take over from the cadence so far it does. */
 export function newMove(kind: MoveKind, like: readonly ScenarioMove[]): ScenarioMove {
@@ -173,10 +151,13 @@ export function spelledOut(scenario: Scenario, at: number): ScenarioEntry[] {
   return inserted(without(scenario.cadence, { first: at, last: at }), at, moves);
 }
 
+export type RhythmKey =
+  "steady" | "stop-and-go" | "twitch-twitch-pause" | "lift-and-drop" | "sink-then-reel" | "fast-and-stop";
+
 interface Rhythm {
-  readonly key: string;
-  readonly label: string;
-  readonly help: string;
+  readonly key: RhythmKey;
+  /** Names the step of undo. */
+  readonly name: string;
   /** Once, before the rhythm. */
   readonly before: readonly ScenarioMove[];
   /** Again and again until the line is in. */
@@ -192,33 +173,29 @@ const reel = (speed: number, seconds: number): ScenarioMove => ({
 const pause = (seconds: number): ScenarioMove => ({ do: "pause", for_s: seconds });
 const twitch: ScenarioMove = { do: "twitch", travel_m: 0.35, in_s: 0.15, back_s: 0.3 };
 
-/** Rhythms by their plain names; speeds and times are common practice, no source. */
+/** Rhythms in the order in which they are offered; speeds and times are common practice, no source. */
 export const RHYTHMS: readonly Rhythm[] = [
   {
     key: "steady",
-    label: "Steady",
-    help: "Reel evenly until the line is in.",
+    name: "steady",
     before: [settle(1.5)],
     beat: [],
   },
   {
     key: "stop-and-go",
-    label: "Stop and go",
-    help: "Reel three seconds, pause two.",
+    name: "stop and go",
     before: [settle(1.5)],
     beat: [reel(0.8, 3), pause(2)],
   },
   {
     key: "twitch-twitch-pause",
-    label: "Twitch, twitch, pause",
-    help: "Down on the reel, then two twitches, a little line, and a pause.",
+    name: "twitch, twitch, pause",
     before: [settle(1.5), reel(0.9, 4)],
     beat: [twitch, twitch, reel(0.6, 1.2), pause(2.5)],
   },
   {
     key: "lift-and-drop",
-    label: "Lift and drop",
-    help: "The rod tip rises, drops while the line is taken in, and the bait falls or rises.",
+    name: "lift and drop",
     before: [settle(3)],
     beat: [
       { do: "lift", height_m: 0.9, in_s: 0.9 },
@@ -229,15 +206,13 @@ export const RHYTHMS: readonly Rhythm[] = [
   },
   {
     key: "sink-then-reel",
-    label: "Let it sink, then reel",
-    help: "Ten seconds to sink on free line, then evenly in.",
+    name: "let it sink, then reel",
     before: [settle(10)],
     beat: [],
   },
   {
     key: "fast-and-stop",
-    label: "Fast and stop",
-    help: "A quick pull of two metres a second, then a dead stop.",
+    name: "fast and stop",
     before: [settle(1.5)],
     beat: [reel(2, 1.2), pause(1.5)],
   },

@@ -25,7 +25,7 @@ export type { Figure } from "./figures";
 export * from "./inputs";
 export { faultText } from "./fault";
 export { CADENCE, CadenceEditor } from "./cadence-editor.svelte";
-export { kindLabel, KINDS, moveAt, RHYTHMS } from "./cadence";
+export { KINDS, moveAt, RHYTHMS } from "./cadence";
 export { moveInputs, turnsInput } from "./move-inputs";
 export { columnInputs, lineTurn, reelInputs, retrieveSpeed, withReel, withWeed, withZone } from "./retrieve";
 export { LETTERS, LONGEST_NAME } from "./compare.svelte";

@@ -19,6 +19,7 @@ import { columnInputs, withReel, withWeed, withZone } from "../../../src/ui/stat
 import { Prefs } from "../../../src/ui/state/prefs.svelte";
 import { Units } from "../../../src/ui/state/units";
 import { Workspace } from "../../../src/ui/state/workspace.svelte";
+import { SWIM } from "../../../src/ui/words/swim";
 import { blocksOf } from "../../../src/ui/views/swim/blocks";
 import { sampleScenario } from "../../lib/sample";
 
@@ -84,7 +85,7 @@ describe("moves of a cadence", () => {
     const base = sampleScenario();
     const cadences = [
       ...RHYTHMS.map(({ key }) => rhythm(key, base)),
-      ...KINDS.map(({ kind }) => [newMove(kind, [])]),
+      ...KINDS.map((kind) => [newMove(kind, [])]),
     ];
     for (const cadence of cadences) {
       const read = parseScenario(serialize({ ...base, cadence }));
@@ -299,7 +300,7 @@ describe("a block on the strip", () => {
   it("is one thing with its rounds in it, as wide as it lasts", () => {
     const { editor } = editing([wait(1), repeat(3, [wait(2), wait(1)])]);
     const units = new Units(new Prefs(null, 1200));
-    const blocks = blocksOf(editor.legs, editor.entries, editor.spans, 40, units);
+    const blocks = blocksOf(editor.legs, editor.entries, editor.spans, 40, units, SWIM.in("en"));
     expect(blocks.map(({ left, wide, kind }) => [left, wide, kind])).toEqual([
       [0, 40, "pause"],
       [40, 360, "repeat"],

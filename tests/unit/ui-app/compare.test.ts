@@ -61,12 +61,12 @@ describe("pinned variants", () => {
     expect(a.name).toBe("shallow water");
     const units = new Units(new Prefs(null, 1200));
     const from = a.worked.scenario.water.depth_m;
-    expect(changesSince(work.scenario, a.worked.scenario, units)).toEqual([
+    expect(changesSince(work.scenario, a.worked.scenario, units, (text) => text)).toEqual([
       `water depth ${from} → 5\u202fm (${from < 5 ? "+" : "\u2212"}${Math.abs(5 - from)}\u202fm)`,
     ]);
     // The retrieve is everybody's.
     work.edit("cadence", "cadence", (doc) => ({ ...doc, cadence: [{ do: "pause", for_s: 1 }] }));
-    expect(changesSince(work.scenario, a.worked.scenario, units)).toHaveLength(1);
+    expect(changesSince(work.scenario, a.worked.scenario, units, (text) => text)).toHaveLength(1);
     // What the browser keeps has the name, and what an older page has kept is read without.
     const [pin] = compare.pins;
     expect(aPin(JSON.parse(JSON.stringify(pin)))?.name).toBe("shallow water");

@@ -36,6 +36,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
     .map((name) => `src/ui/shell/${name}.svelte`)
     .concat("src/ui/shell/keys.ts", "src/ui/shell/actions.ts", "src/ui/views/parts/WhyPanel.svelte")
     .concat("src/ui/shell/ViewPictures.svelte", "src/ui/shell/picture"),
+  swim: ["src/ui/views/swim"],
   begin: ["src/ui/shell/NewBait.svelte"],
   make: ["src/ui/views/make"],
   recipe: ["src/ui/shell/Recipe.svelte", "src/ui/shell/recipe"],

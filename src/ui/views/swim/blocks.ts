@@ -1,6 +1,7 @@
 import type { Leg } from "../../../model/motion";
 import type { ScenarioEntry } from "../../../document";
 import type { Units } from "../../state";
+import type { SwimWords } from "../../words/swim";
 import { entryShort, entryText } from "./words";
 
 /** Which legs belong to an entry, from the first up to, not including, the last; and how often its moves are done. */
@@ -78,6 +79,7 @@ export function blocksOf(
   spans: readonly Span[],
   scale: number,
   units: Units,
+  words: SwimWords,
 ): Block[] {
   const speed = ({ move }: Leg): number => (move.do === "reel" ? move.speed : 0);
   const fastest = Math.max(0.1, ...legs.map(speed));
@@ -91,8 +93,8 @@ export function blocksOf(
     const left = start * scale + stubs * STUB;
     if (none) stubs += 1;
     const wide = none ? STUB : (end - start) * scale;
-    const text = entryText(entry, span.rounds, units);
-    const short = entryShort(entry, span.rounds);
+    const text = entryText(entry, span.rounds, units, words);
+    const short = entryShort(entry, span.rounds, words);
     const again = entry.do === "repeat";
     const cut = own.some((leg) => leg.cut);
     return {

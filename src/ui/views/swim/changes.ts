@@ -7,15 +7,22 @@ const DIGITS = 6;
 
 /**
  * What has been changed since a variant was pinned, a line each: by name, and by how much where it is one number. The
- * retrieve is not among it, since variants go through that of now.
+ * retrieve is not among it, since variants go through that of now. `of` tells texts of the document in the language read.
  */
-export function changesSince(now: Scenario, pinned: Scenario, units: Units): readonly string[] {
+export function changesSince(
+  now: Scenario,
+  pinned: Scenario,
+  units: Units,
+  of: (text: string) => string,
+): readonly string[] {
   return differencesOf(now, pinned)
     .filter(({ what }) => what !== "retrieve")
-    .map(({ what, values }) => {
+    .map(({ what: english, values }) => {
+      const what = of(english);
       if (values === null) return what;
       const { own, other, unit } = values;
-      if (typeof own !== "number" || typeof other !== "number") return `${what}: ${other} → ${own}`;
+      if (typeof own !== "number" || typeof other !== "number")
+        return `${what}: ${of(String(other))} → ${of(String(own))}`;
       const convert = units.converter(unit);
       const digits = Math.max(decimals(convert(own)), decimals(convert(other)));
       const by = units.show(own - other, unit, digits, true);

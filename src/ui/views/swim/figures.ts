@@ -5,13 +5,11 @@ import { AT_DEPTH } from "../../../model/motion";
 import { attitudeWords, degrees } from "../../state";
 import type { Figure, Units, Worked } from "../../state";
 import { fromSI } from "../../../units";
+import type { SwimWords } from "../../words/swim";
 import type { Zone } from "./state.svelte";
 
-const RUN = "Simulated: the equations of motion of docs/model.md §6 to §8, 960 steps a second, 60 kept.";
 /** Slower than this it hangs, m/s: it would be shown as 0 mm/s. */
 const HANGS = 0.0005;
-const DEPTH_NOTE =
-  "Depth under tow is good to 20–30 % until a measured run calibrates it, the running attitude to about 6°.";
 
 const figure = (
   one: Omit<Figure, "signed" | "words"> & Partial<Pick<Figure, "signed" | "words">>,
@@ -22,19 +20,29 @@ const figure = (
 });
 
 /** What it does in the pause. A bait at the surface bobs: it neither rises nor sinks, whatever the mean says. */
-function pauseLabel(pause: RunSummary["pause"]): string {
-  if (pause === null) return "Rises in the pause";
-  if (pause.top < 0) return "In the pause";
-  if (Math.abs(pause.rise) < HANGS) return "Hangs in the pause";
-  return pause.rise < 0 ? "Sinks in the pause" : "Rises in the pause";
+function inPause(pause: RunSummary["pause"]): "rises" | "sinks" | "hangs" | "afloat" {
+  if (pause === null) return "rises";
+  if (pause.top < 0) return "afloat";
+  if (Math.abs(pause.rise) < HANGS) return "hangs";
+  return pause.rise < 0 ? "sinks" : "rises";
 }
 
+/** The run's bait goes down while the reel stands. */
+export const sinksInPause = (summary: RunSummary | null): boolean =>
+  inPause(summary?.pause ?? null) === "sinks";
+
+/** An attitude in words, of a pitch in rad. */
+const attitude = (pitch: number, words: SwimWords): string => attitudeWords(degrees(pitch), words.language);
+
 /** Where a retrieve stands on its way to the depth of the steady tow, in words. */
-export function approachWords(approach: Approach | null, units: Units): string {
+export function approachWords(approach: Approach | null, units: Units, words: SwimWords): string {
   if (approach === null) return "";
-  if (approach === "there") return "at the depth of a steady tow for the line still out";
-  if (approach === "short") return "not yet at depth, and the line is in before it comes there: cast farther";
-  return `not yet at depth: reel ${units.show(approach.more, "m", approach.more < 10 ? 1 : 0)} more, then about ${units.show(approach.depth, "m", 2)}`;
+  if (approach === "there") return words.tell("approachThere");
+  if (approach === "short") return words.tell("approachShort");
+  return words.tell("approachMore", {
+    more: units.show(approach.more, "m", approach.more < 10 ? 1 : 0),
+    depth: units.show(approach.depth, "m", 2),
+  });
 }
 
 /** The depth of the steady tow with all the line out: the same figure as in Reach. */
@@ -43,97 +51,107 @@ export function steadyFigure(
   speed: number,
   lineOut: number,
   approach: Approach | null,
+  words: SwimWords,
 ): Figure {
   return figure({
     key: "steady",
-    label: "Steady tow",
+    label: words.tell("steady.label"),
     value: depth,
     unit: "m",
     digits: 2,
-    words: depth === null ? "does not run; Reach says why" : "with all the line out, as in Reach",
+    words: words.tell(depth === null ? "steady.not" : "steady.words"),
     why: (units) => ({
-      title: "Depth in a steady tow",
-      value: depth === null ? "does not run" : units.show(depth, "m", 2),
-      meaning:
-        "How deep the tie eye runs after a long, even retrieve at the speed of the first reel. A cast is shorter: the bait starts at the surface, and the line gets shorter while it comes down.",
-      formula:
-        "steady line and attitude: docs/model.md §7. On the way there dd/ds = (D − d)/ℓ, ℓ from this run's own slope",
+      title: words.tell("steady.title"),
+      value: depth === null ? words.tell("doesNotRun") : units.show(depth, "m", 2),
+      meaning: words.tell("steady.means"),
+      formula: words.tell("steady.formula"),
       inputs: [
-        { name: "speed", value: units.show(speed, "m/s", 2) },
-        { name: "line out", value: units.show(lineOut, "m", 1) },
-        ...(approach === null ? [] : [{ name: "this retrieve", value: approachWords(approach, units) }]),
+        { name: words.tell("speed"), value: units.show(speed, "m/s", 2) },
+        { name: words.tell("lineOut"), value: units.show(lineOut, "m", 1) },
+        ...(approach === null
+          ? []
+          : [{ name: words.tell("steady.this"), value: approachWords(approach, units, words) }]),
       ],
-      source: `Towed line: docs/model.md §7. At depth: ${AT_STEADY * 100} % of the steady depth of the line that is out; common practice, no source.`,
-      note: DEPTH_NOTE,
+      source: words.tell("steady.source", { share: AT_STEADY * 100 }),
+      note: words.tell("depthNote"),
     }),
   });
 }
 
 /** The figures of one run. `summary` null: nothing recorded yet. */
-export function runFigures(summary: RunSummary | null, zone: Zone | null): readonly Figure[] {
+export function runFigures(
+  summary: RunSummary | null,
+  zone: Zone | null,
+  words: SwimWords,
+): readonly Figure[] {
   const deepest = summary?.deepest ?? null;
   const running = summary?.running ?? null;
   const pause = summary?.pause ?? null;
   const pull = summary?.pull ?? null;
   const toDepth = summary?.toDepth ?? null;
   const inside = summary?.zone ?? null;
-  const wait = summary === null ? "working …" : "";
-  const pauseWords = summary === null ? "working …" : pause === null ? "no pause of half a second" : "";
+  const source = words.tell("run");
+  const note = words.tell("depthNote");
+  const none = words.tell("none");
+  const wait = summary === null ? words.tell("wait") : "";
+  const pauseWords = summary !== null && pause === null ? words.tell("pause.none") : wait;
   const whyPause = (units: Units, title: string, value: string, formula: string) => ({
     title,
     value,
-    meaning:
-      "What the bait does while the reel stands: the second half of every pause of half a second or more, averaged over time.",
+    meaning: words.tell("pause.means"),
     formula,
-    inputs: pause === null ? [] : [{ name: "time averaged over", value: units.show(pause.seconds, "s", 1) }],
-    source: RUN,
-    note: "The line's pull still counts here. The trim at rest without line stands under ‘At rest under water’.",
+    inputs:
+      pause === null ? [] : [{ name: words.tell("pause.seconds"), value: units.show(pause.seconds, "s", 1) }],
+    source,
+    note: words.tell("pause.note"),
   });
   return [
     figure({
       key: "deepest",
-      label: "Deepest",
+      label: words.tell("deepest.label"),
       value: deepest?.value ?? null,
       unit: "m",
       digits: 2,
-      words: summary === null ? wait : deepest === null ? "stays at the surface" : "",
+      words: summary !== null && deepest === null ? words.tell("deepest.surface") : wait,
       why: (units) => ({
-        title: "Greatest depth",
-        value: deepest === null ? "none" : units.show(deepest.value, "m", 2),
-        meaning: "The greatest depth of the tie eye in this run.",
-        formula: "max(−Z of the tie eye) over all frames",
+        title: words.tell("deepest.title"),
+        value: deepest === null ? none : units.show(deepest.value, "m", 2),
+        meaning: words.tell("deepest.means"),
+        formula: words.tell("deepest.formula"),
         inputs:
           deepest === null
             ? []
             : [
-                { name: "after", value: units.show(deepest.time, "s", 1) },
-                { name: "from the splash", value: units.show(deepest.x, "m", 1) },
+                { name: words.tell("after"), value: units.show(deepest.time, "s", 1) },
+                { name: words.tell("fromSplash"), value: units.show(deepest.x, "m", 1) },
               ],
-        source: RUN,
-        note: DEPTH_NOTE,
+        source,
+        note,
       }),
     }),
     figure({
       key: "toDepth",
-      label: "Time to depth",
+      label: words.tell("toDepth.label"),
       value: toDepth,
       unit: "s",
       digits: 1,
       words: wait,
       why: (units) => ({
-        title: "Time to depth",
-        value: toDepth === null ? "none" : units.show(toDepth, "s", 1),
-        meaning: `From the splash to the first moment at ${AT_DEPTH * 100} % of the greatest depth of this run.`,
-        formula: `first t with depth(t) ≥ ${AT_DEPTH} · greatest depth`,
+        title: words.tell("toDepth.label"),
+        value: toDepth === null ? none : units.show(toDepth, "s", 1),
+        meaning: words.tell("toDepth.means", { share: AT_DEPTH * 100 }),
+        formula: words.tell("toDepth.formula", { share: words.number(AT_DEPTH, 1) }),
         inputs:
-          deepest === null ? [] : [{ name: "greatest depth", value: units.show(deepest.value, "m", 2) }],
-        source: RUN,
-        note: "The share is common practice, no source.",
+          deepest === null
+            ? []
+            : [{ name: words.tell("toDepth.deepest"), value: units.show(deepest.value, "m", 2) }],
+        source,
+        note: words.tell("toDepth.note"),
       }),
     }),
     figure({
       key: "running",
-      label: "Running attitude",
+      label: words.tell("running.label"),
       value: running === null ? null : degrees(running.pitch),
       unit: "°",
       digits: 1,
@@ -142,72 +160,72 @@ export function runFigures(summary: RunSummary | null, zone: Zone | null): reado
         summary === null
           ? wait
           : running === null
-            ? "does not come to run"
-            : attitudeWords(degrees(running.pitch), "en"),
+            ? words.tell("running.not")
+            : attitude(running.pitch, words),
       why: (units) => ({
-        title: "Running attitude",
-        value: running === null ? "does not come to run" : units.show(degrees(running.pitch), "°", 1, true),
-        meaning:
-          "Mean pitch while it runs: in a reel, pitch within 4° over 0.6 s or more, the line pulling, and at least half the reel's speed.",
-        formula: "mean of θ over the frames in which it runs",
+        title: words.tell("running.label"),
+        value:
+          running === null ? words.tell("running.not") : units.show(degrees(running.pitch), "°", 1, true),
+        meaning: words.tell("running.means"),
+        formula: words.tell("running.formula"),
         inputs:
           running === null
             ? []
             : [
-                { name: "time it runs", value: units.show(running.seconds, "s", 1) },
-                { name: "mean depth", value: units.show(running.depth, "m", 2) },
-                { name: "mean speed of the bait", value: units.show(running.speed, "m/s", 2) },
-                { name: "mean tension", value: units.show(running.tension, "N", 2) },
+                { name: words.tell("running.seconds"), value: units.show(running.seconds, "s", 1) },
+                { name: words.tell("running.depth"), value: units.show(running.depth, "m", 2) },
+                { name: words.tell("running.speed"), value: units.show(running.speed, "m/s", 2) },
+                { name: words.tell("running.tension"), value: units.show(running.tension, "N", 2) },
               ],
-        source: RUN,
-        note: `${DEPTH_NOTE} What counts as running is common practice, no source.`,
+        source,
+        note: words.tell("running.note", { depth: note }),
       }),
     }),
     figure({
       key: "pauseTrim",
-      label: "Trim in the pause",
+      label: words.tell("pause.trim"),
       value: pause === null ? null : degrees(pause.pitch),
       unit: "°",
       digits: 1,
       signed: true,
-      words: pause === null ? pauseWords : attitudeWords(degrees(pause.pitch), "en"),
+      words: pause === null ? pauseWords : attitude(pause.pitch, words),
       why: (units) =>
         whyPause(
           units,
-          "Trim in the pause",
-          pause === null ? "none" : units.show(degrees(pause.pitch), "°", 1, true),
-          "mean of θ over the second half of the pauses",
+          words.tell("pause.trim"),
+          pause === null ? none : units.show(degrees(pause.pitch), "°", 1, true),
+          words.tell("pause.trimFormula"),
         ),
     }),
     figure({
       key: "pauseRise",
-      label: pauseLabel(pause),
+      label: words.tell(`pause.${inPause(pause)}`),
       value: pause === null ? null : fromSI(Math.abs(pause.rise), "mm_s"),
       unit: "mm/s",
       digits: 0,
-      words: pause !== null && pause.top < 0 ? "afloat at the surface" : pauseWords,
+      words: pause !== null && pause.top < 0 ? words.tell("pause.atSurface") : pauseWords,
       why: (units) =>
         whyPause(
           units,
-          "Rise or sink in the pause",
-          pause === null ? "none" : units.showSI(pause.rise, "mm/s", 0, true),
-          "mean of the upward velocity of G over the second half of the pauses",
+          words.tell("pause.title"),
+          pause === null ? none : units.showSI(pause.rise, "mm/s", 0, true),
+          words.tell("pause.formula"),
         ),
     }),
     figure({
       key: "pull",
-      label: "Greatest pull",
+      label: words.tell("pull.label"),
       value: pull?.value ?? null,
       unit: "N",
       digits: 2,
       words: wait,
       why: (units) => ({
-        title: "Greatest pull of the line",
-        value: pull === null ? "none" : units.show(pull.value, "N", 2),
-        meaning: "The greatest tension at the tie eye in the frames of this run. A result, not a setting.",
-        formula: "max(tension) over all frames",
-        inputs: pull === null ? [] : [{ name: "after", value: units.show(pull.time, "s", 2) }],
-        source: RUN,
+        title: words.tell("pull.title"),
+        value: pull === null ? none : units.show(pull.value, "N", 2),
+        meaning: words.tell("pull.means"),
+        formula: words.tell("pull.formula"),
+        inputs: pull === null ? [] : [{ name: words.tell("after"), value: units.show(pull.time, "s", 2) }],
+        source,
       }),
     }),
     ...(zone === null
@@ -215,25 +233,25 @@ export function runFigures(summary: RunSummary | null, zone: Zone | null): reado
       : [
           figure({
             key: "zone",
-            label: "In the strike zone",
+            label: words.tell("zone.label"),
             value: inside?.seconds ?? null,
             unit: "s",
             digits: 1,
             words:
               inside === null || inside.of === 0
                 ? wait
-                : `${((100 * inside.seconds) / inside.of).toFixed(0)} % of the run`,
+                : words.tell("zone.share", { share: words.number((100 * inside.seconds) / inside.of, 0) }),
             why: (units: Units) => ({
-              title: "Time in the strike zone",
-              value: inside === null ? "being worked out" : units.show(inside.seconds, "s", 1),
-              meaning: "How long the tie eye is within the depths in which the bait is wanted.",
-              formula: "frames with from ≤ depth ≤ to, over frames a second",
+              title: words.tell("zone.title"),
+              value: inside === null ? words.tell("zone.working") : units.show(inside.seconds, "s", 1),
+              meaning: words.tell("zone.means"),
+              formula: words.tell("zone.formula"),
               inputs: [
-                { name: "from", value: units.show(zone.from, "m", 2) },
-                { name: "to", value: units.show(zone.to, "m", 2) },
+                { name: words.tell("zone.from"), value: units.show(zone.from, "m", 2) },
+                { name: words.tell("zone.to"), value: units.show(zone.to, "m", 2) },
               ],
-              source: RUN,
-              note: DEPTH_NOTE,
+              source,
+              note,
             }),
           }),
         ]),
@@ -244,6 +262,7 @@ export function runFigures(summary: RunSummary | null, zone: Zone | null): reado
 export function beatBand(
   { compiled: { bait, around } }: Worked,
   summary: RunSummary | null,
+  words: SwimWords,
 ): {
   readonly text: (units: Units) => string;
   readonly why: (units: Units) => ReturnType<Figure["why"]>;
@@ -255,26 +274,29 @@ export function beatBand(
   if (found === null) return null;
   const digits = found.high < 10 ? 1 : 0;
   const text = (units: Units): string =>
-    `${units.bare(found.low, "", digits)} to ${units.bare(found.high, "", digits)}`;
+    words.tell("beat.band", {
+      low: units.bare(found.low, "", digits),
+      high: units.bare(found.high, "", digits),
+    });
   return {
     text,
     why: (units) => ({
-      title: "Beats a second, an estimate",
-      value: `${text(units)} a second`,
-      meaning:
-        "How often the bait swings from side to side while it runs. The model moves in one plane and does not simulate this: " +
-        "it is the rate at which the bib sheds vortices, good for an order of size and for comparing bibs.",
-      formula: `f = St · U / b, b the bib's width; ± ${BEAT_BAND * 100} %`,
+      title: words.tell("beat.title"),
+      value: words.tell("beat.value", { band: text(units) }),
+      meaning: words.tell("beat.means"),
+      formula: words.tell("beat.formula", { band: BEAT_BAND * 100 }),
       inputs: [
         { name: "St", value: units.bare(STROUHAL, "", 2) },
-        { name: "U, mean speed while it runs", value: units.show(running.speed, "m/s", 2) },
-        { name: "b, width of the bib", value: units.showSI(found.width, "mm", 1) },
-        { name: "θ, running attitude", value: units.show(degrees(running.pitch), "°", 1, true) },
-        { name: "middle of the band", value: `${units.bare(found.frequency, "", 1)} a second` },
+        { name: words.tell("beat.speed"), value: units.show(running.speed, "m/s", 2) },
+        { name: words.tell("beat.width"), value: units.showSI(found.width, "mm", 1) },
+        { name: words.tell("beat.attitude"), value: units.show(degrees(running.pitch), "°", 1, true) },
+        {
+          name: words.tell("beat.middle"),
+          value: words.tell("beat.value", { band: units.bare(found.frequency, "", 1) }),
+        },
       ],
-      source:
-        "Shedding behind a bluff plate, St ≈ 0.15 on its projected width: from memory. docs/model.md §10.",
-      note: "Half to one and a half times the middle. Count a filmed run to know it.",
+      source: words.tell("beat.source"),
+      note: words.tell("beat.note"),
     }),
   };
 }

@@ -9,6 +9,15 @@ export const swim: View = {
     { keys: "z", does: "does.swim.closer" },
     { keys: "Shift z", does: "does.swim.farther" },
   ],
-  load: () => both(import("./Main.svelte"), import("./Side.svelte")),
+  speaks: true,
+  load: (language) =>
+    both(
+      import("./Main.svelte"),
+      import("./Side.svelte"),
+      Promise.all([
+        import("../../words/swim").then(({ SWIM }) => SWIM.ready(language)),
+        import("../../words/file").then(({ FILE }) => FILE.ready(language)),
+      ]),
+    ),
   clock: (app) => swimOf(app).session.player,
 };

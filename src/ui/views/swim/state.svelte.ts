@@ -117,7 +117,7 @@ export class Swim {
         const lengths = lengthsOf(scenario.tackle.lineOut_m);
         const vary = [{ variable: "lineOut" as const, values: lengths }];
         const job = { scenario, speed, vary, bands: false, whole: true };
-        const cells = await this.#runs.map(job, "swim steady");
+        const cells = await this.#runs.map(job, "swim-steady");
         return cells === null ? null : pointsOf(lengths, cells);
       },
     );

@@ -46,6 +46,13 @@ export function nearestFrame(
   return best;
 }
 
+/** Where the greatest of some values stands. */
+export function greatest(values: ArrayLike<number>): number {
+  let best = 0;
+  for (let i = 1; i < values.length; i++) if ((values[i] ?? NaN) > (values[best] ?? NaN)) best = i;
+  return best;
+}
+
 /** What a depth axis runs to, m: the floor, or where that lies far below everything of interest, a part of the water. */
 export function axisDepth(
   floor: number,
