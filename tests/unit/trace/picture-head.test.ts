@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { TRACE } from "../../../src/ui/words/trace";
 import jpeg from "jpeg-js";
 import { pictureHead, pictureTrouble } from "../../../src/ui/views/draw/trace/picture-head";
 
@@ -51,9 +52,9 @@ describe("the head of a picture file", () => {
     const png = (width: number): Uint8Array =>
       bytes("\x89PNG\r\n\x1a\n", [0, 0, 0, 13], "IHDR", [0, 0, width >> 8, 0, 0, 0, 0x40, 0]);
     expect(pictureTrouble(png(0x1000), 1000)).toBeNull();
-    expect(pictureTrouble(png(0x1000), 70e6)).toMatch(/larger than 60 MB/);
-    expect(pictureTrouble(png(0x4000), 1000)).toMatch(/16384 × 16384 points/);
-    expect(pictureTrouble(bytes("hello"), 5)).toMatch(/no JPEG/);
+    expect(pictureTrouble(png(0x1000), 70e6)?.(TRACE.in("en"))).toMatch(/larger than 60 MB/);
+    expect(pictureTrouble(png(0x4000), 1000)?.(TRACE.in("en"))).toMatch(/16384 × 16384 points/);
+    expect(pictureTrouble(bytes("hello"), 5)?.(TRACE.in("en"))).toMatch(/no JPEG/);
   });
 
   it("never fails on 2000 spoiled heads", () => {

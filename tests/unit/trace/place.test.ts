@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { TRACE } from "../../../src/ui/words/trace";
 import { random } from "../../../src/model/base";
 import {
   between,
@@ -88,8 +89,10 @@ describe("a picture's place under the drawing", () => {
   it("is none where its marks lie on each other, and says which", () => {
     const place = firstPlace(size, 90);
     expect(placeTrouble(place)).toBeNull();
-    expect(placeTrouble({ ...place, tail: place.nose })).toMatch(/Nose and tail/);
+    expect(placeTrouble({ ...place, tail: place.nose })?.(TRACE.in("en"))).toMatch(/Nose and tail/);
     expect(placeTrouble({ ...place, to: place.from })).toBeNull();
-    expect(placeTrouble({ ...place, whole: false, to: place.from })).toMatch(/known length/);
+    expect(placeTrouble({ ...place, whole: false, to: place.from })?.(TRACE.in("en"))).toMatch(
+      /known length/,
+    );
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { TRACE } from "../../../src/ui/words/trace";
 import { makeShape, shapeOf, edgesFromKnots, stationOfPhi } from "../../../src/model/shape";
 import type { Edges } from "../../../src/model/shape";
 import { tracedOutline } from "../../../src/model/shaping";
@@ -110,7 +111,7 @@ function trueVolume(): number {
 describe("where there is no clean silhouette", () => {
   const why = (photo: Photo, threshold: number | null = null): string => {
     const found = look(photo, threshold);
-    return found.ok ? "" : found.why;
+    return found.ok ? "" : TRACE.in("en").tell(found.why);
   };
   const small = {
     ...TRUTH,
@@ -150,7 +151,7 @@ describe("where there is no clean silhouette", () => {
       return rgba;
     };
     const beside = look({ ...photo, rgba: paint(12, 12, 22, 40) });
-    expect(beside.ok && beside.silhouette.notes.join()).toMatch(/Something else/);
+    expect(beside.ok && beside.silhouette.notes).toContain("note.second");
     const { u, v } = photo.at(16, 0);
     const plain = look(photo);
     const holed = look({ ...photo, rgba: paint(Math.round(u), Math.round(v), 6, 220) });

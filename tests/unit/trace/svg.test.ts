@@ -1,17 +1,18 @@
 // @vitest-environment jsdom
 import { describe, expect, it } from "vitest";
+import { TRACE } from "../../../src/ui/words/trace";
 import { readDrawing } from "../../../src/ui/views/draw/trace/svg";
 
 const svg = (inside: string): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 60">${inside}</svg>`;
 const read = (text: string) => {
   const found = readDrawing(text);
-  if (!found.ok) throw new Error(found.why);
+  if (!found.ok) throw new Error(found.why(TRACE.in("en")));
   return found.drawing;
 };
 const why = (text: string): string => {
   const found = readDrawing(text);
-  return found.ok ? "" : found.why;
+  return found.ok ? "" : found.why(TRACE.in("en"));
 };
 function area(ring: readonly { u: number; v: number }[]): number {
   const sum = ring.reduce((all, p, i) => {

@@ -46,6 +46,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   baits: ["src/ui/shell/MyBaits.svelte", "src/ui/shell/LibraryFile.svelte", "src/ui/shell/list"],
   guide: ["src/ui/guide"],
   film: ["src/ui/views/swim/FilmForm.svelte", "src/ui/views/swim/film.ts"],
+  trace: ["src/ui/views/draw/trace"],
   glossary: ["src/ui/views/teach/Glossary.svelte"],
 };
 
@@ -92,7 +93,7 @@ function strayIn(file: string): readonly string[] {
 }
 
 /** How a room names a step of undo: what stands there is kept with the bait, in English, whatever language is read. */
-const UNDO = /\.edit\(\s*(?:"[^"]*"|`[^`]*`|\w+),\s*(?:"([^"]*)"|`([^`]*)`)/g;
+const UNDO = /\.edit\(\s*(?:(?:"[^"]*"|`[^`]*`|\w+),\s*|(?="[^"]*",\s*\())(?:"([^"]*)"|`([^`]*)`)/g;
 /** Names inside the program, which the page shows in words of its own: moments, materials, small changes, steps of the bench. */
 const NAMES: ReadonlySet<string> = new Set<string>([
   ...MOMENTS,
@@ -110,10 +111,11 @@ function saidIn(file: string): readonly string[] {
     .replaceAll(/throw new \w+\([\s\S]*?\);/g, "")
     .replaceAll(UNDO, "")
     .replaceAll('"Source Sans 3"', "")
+    .replaceAll("<?xml version=", "")
     // Names on the keys of a keyboard, selectors, and what is said of types, are no text of the page.
     .replaceAll(/\b(?:(?:keys|shown): |generics=)"[^"]*"/g, "")
     .replaceAll(/\.(?:closest|matches|querySelector(?:All)?)\([^)]*(?:\)[^)"]+)*\)/g, "");
-  return [...code.matchAll(/(["`])((?:(?!\1)[^\\\n])*)\1/g)]
+  return [...code.matchAll(/(["`])((?:(?!\1)(?:[^\\\n]|\\.))*)\1/g)]
     .map(([, , words = ""]) => words.replaceAll(/\$\{[^}]*\}/g, "…"))
     .filter((words) => !NAMES.has(words))
     .filter((words) => /[A-Za-z]{2,}[,.]? [A-Za-z‘]{2,}/.test(words))

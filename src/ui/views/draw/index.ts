@@ -4,6 +4,7 @@ import type { View } from "../view";
 /** The drawing board: the bait's outline, sections and parts, drawn, typed, added and removed. */
 export const draw: View = {
   key: "draw",
+  speaks: true,
   keys: [
     { keys: "arrows", does: "does.draw.move" },
     {
@@ -17,5 +18,14 @@ export const draw: View = {
     { keys: "Alt", does: "does.draw.free" },
     { keys: "Esc", does: "does.draw.escape" },
   ],
-  load: () => both(import("./Main.svelte"), import("./Side.svelte")),
+  load: (language) =>
+    both(
+      import("./Main.svelte"),
+      import("./Side.svelte"),
+      Promise.all([
+        import("../../words/draw").then(({ DRAW }) => DRAW.ready(language)),
+        import("../../words/trace").then(({ TRACE }) => TRACE.ready(language)),
+        import("../../words/file").then(({ FILE }) => FILE.ready(language)),
+      ]),
+    ),
 };

@@ -100,4 +100,7 @@ export const steps: Echoes = {
   "the fitting": "der Beschlag",
   "the hanger's eye": "die Öse",
   "bend {number}": "Biegung {number}",
+  // Draw, over a picture
+  "take the traced outline": "nachgezeichneter Umriss",
+  "take the traced half-breadth": "nachgezeichnete halbe Breite",
 };

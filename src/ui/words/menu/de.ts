@@ -12,7 +12,7 @@ export const texts: Translated<typeof en> = {
   "paper.light": "Hell",
   "paper.dark": "Dunkel",
   language: "Sprache",
-  languageNote: "Zeichnen, Wiegen, Auftrieb, Laufen und Tiefe sprechen bisher Englisch.",
+  languageNote: "Noch auf Englisch: {views}.",
   recipe: "Rezept und Versionen",
   pictures: "Bilder und Tabellen",
   lead: "Führ mich zu einem Köder",

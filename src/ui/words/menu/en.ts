@@ -10,7 +10,7 @@ export const texts = {
   "paper.light": "Light",
   "paper.dark": "Dark",
   language: "Language",
-  languageNote: "Draw, Weigh, Float, Swim and Reach speak English so far.",
+  languageNote: "Still in English: {views}.",
   recipe: "Recipe and versions",
   pictures: "Pictures and tables",
   lead: "Lead me to a bait",

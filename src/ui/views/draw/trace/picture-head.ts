@@ -1,3 +1,5 @@
+import type { Told } from "../../../words/trace";
+
 /** What the first bytes of a picture file say: its kind and its size, before anything is decoded. */
 export interface PictureHead {
   readonly kind: "JPEG" | "PNG" | "WebP" | "GIF";
@@ -13,13 +15,13 @@ const LARGEST = 60 * MILLION;
 const MOST_PIXELS = 120 * MILLION;
 
 /** Why a picture is not decoded, in words; null where it may be. `start`: the file's first bytes, `size`: all that it has. */
-export function pictureTrouble(start: Uint8Array, size: number): string | null {
-  if (size > LARGEST) return `The file is larger than ${LARGEST / MILLION} MB: give a smaller picture.`;
+export function pictureTrouble(start: Uint8Array, size: number): Told | null {
+  if (size > LARGEST) return (words) => words.tell("picture.large", { most: LARGEST / MILLION });
   const head = pictureHead(start);
-  if (head === null) return "This is no JPEG, PNG, WebP or GIF picture: photograph or scan the bait as one.";
+  if (head === null) return (words) => words.tell("picture.kind");
   const { width, height } = head;
   return width * height > MOST_PIXELS
-    ? `The picture has ${width} × ${height} points, more than ${MOST_PIXELS / MILLION} million: give a smaller one.`
+    ? (words) => words.tell("picture.points", { width, height, most: MOST_PIXELS / MILLION })
     : null;
 }
 

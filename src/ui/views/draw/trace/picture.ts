@@ -1,4 +1,6 @@
 import { aNumber, groupOf, listOf } from "../../../state";
+import type { Told, TraceKey } from "../../../words/trace";
+import { TRACE } from "../../../words/trace";
 import { pictureTrouble } from "./picture-head";
 import type { Px } from "./place";
 
@@ -28,7 +30,14 @@ const QUALITY = 0.9;
 const HEAD = 1 << 20;
 
 /** Why a file was not taken, in words for a person. */
-export class PictureError extends Error {}
+export class PictureError extends Error {
+  constructor(readonly told: Told) {
+    super(told(TRACE.in("en")));
+  }
+}
+const because = (
+  key: Extract<TraceKey, "picture.damaged" | "picture.surface" | "picture.small">,
+): PictureError => new PictureError((words) => words.tell(key));
 
 /** Reads a picture that somebody picked, dropped or pasted. Nothing of it runs, and nothing is sent anywhere. */
 export async function readPicture(file: Blob): Promise<Photo> {
@@ -38,7 +47,7 @@ export async function readPicture(file: Blob): Promise<Photo> {
   try {
     bitmap = await createImageBitmap(file, { imageOrientation: "from-image" });
   } catch {
-    throw new PictureError("The picture is damaged: open it elsewhere and save it anew.");
+    throw because("picture.damaged");
   }
   try {
     const by = Math.min(1, LONGEST / Math.max(bitmap.width, bitmap.height));
@@ -46,13 +55,13 @@ export async function readPicture(file: Blob): Promise<Photo> {
     canvas.width = Math.max(1, Math.round(bitmap.width * by));
     canvas.height = Math.max(1, Math.round(bitmap.height * by));
     const pen = canvas.getContext("2d");
-    if (pen === null) throw new PictureError("This browser gives no surface to draw the picture on.");
+    if (pen === null) throw because("picture.surface");
     pen.fillStyle = "#fff";
     pen.fillRect(0, 0, canvas.width, canvas.height);
     pen.imageSmoothingQuality = "high";
     pen.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
     const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, "image/jpeg", QUALITY));
-    if (blob === null) throw new PictureError("The picture could not be drawn small enough to be kept.");
+    if (blob === null) throw because("picture.small");
     return {
       bytes: new Uint8Array(await blob.arrayBuffer()),
       type: blob.type,
@@ -89,7 +98,7 @@ export async function pixelsOf({ bytes, type, width, height }: Photo): Promise<I
     canvas.width = width;
     canvas.height = height;
     const pen = canvas.getContext("2d", { willReadFrequently: true });
-    if (pen === null) throw new PictureError("This browser gives no surface to draw the picture on.");
+    if (pen === null) throw because("picture.surface");
     pen.drawImage(bitmap, 0, 0);
     return pen.getImageData(0, 0, width, height);
   } finally {

@@ -1,5 +1,6 @@
 import { fromSI, toSI } from "../../../../units";
 import type { CurvePoint } from "../../../../document";
+import type { Told } from "../../../words/trace";
 
 /** A picture lies under the side view, or under the view from above. */
 export const SIGHTS = ["side", "above"] as const;
@@ -67,11 +68,11 @@ const gap = (a: Px, b: Px): number => Math.hypot(b.u - a.u, b.v - a.v);
 const LEAST = 2;
 
 /** Why a place is none, in words; null where it is one. */
-export const placeTrouble = ({ nose, tail, from, to, whole }: Placement): string | null =>
+export const placeTrouble = ({ nose, tail, from, to, whole }: Placement): Told | null =>
   gap(nose, tail) < LEAST
-    ? "Nose and tail lie on each other: move one of them."
+    ? (words) => words.tell("place.ends")
     : !whole && gap(from, to) < LEAST
-      ? "The two points of the known length lie on each other: move one of them."
+      ? (words) => words.tell("place.known")
       : null;
 
 /** mm to a px of the picture. */

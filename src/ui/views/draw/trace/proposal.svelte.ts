@@ -6,6 +6,7 @@ import type { Knot } from "../../../../model/shape";
 import type { TracedBreadth, TracedOutline } from "../../../../model/shaping";
 import { drawnCurve } from "../../../../drawing";
 import { faultText } from "../../../state";
+import type { Told } from "../../../words/trace";
 import { isDrawing, pixelsOf } from "./picture";
 import type { Picture } from "./picture";
 import { startTracer } from "./connection";
@@ -44,7 +45,7 @@ export class Proposal {
   /** The hand has asked for it. */
   open = $state(false);
   busy = $state(false);
-  trouble = $state.raw<string | null>(null);
+  trouble = $state.raw<Told | null>(null);
   silhouette = $state.raw<Silhouette | null>(null);
   fit = $state.raw<Fit | null>(null);
   /** Where nose and tail were put on the ends of a silhouette by themselves. */
@@ -84,7 +85,8 @@ export class Proposal {
         this.silhouette = found.ok ? found.silhouette : null;
         if (!found.ok) {
           this.fit = null;
-          this.trouble = found.why;
+          const { why } = found;
+          this.trouble = (words) => words.tell(why);
           return;
         }
         ({ ring } = found.silhouette);
@@ -104,7 +106,7 @@ export class Proposal {
     } catch (fault) {
       if (ask !== this.#asked) return;
       this.fit = null;
-      this.trouble = `No outline could be fitted: ${faultText(fault)}.`;
+      this.trouble = (words) => words.tell("no.fit", { why: faultText(fault) });
     } finally {
       if (ask === this.#asked) {
         this.busy = false;

@@ -1,4 +1,5 @@
 import { contours } from "d3-contour";
+import type { TraceKey } from "../../../words/trace";
 import type { Px } from "./place";
 
 /** A picture's colours, 4 bytes a pixel. */
@@ -16,12 +17,13 @@ export interface Silhouette {
   readonly threshold: number;
   /** By how much the outline moves where the threshold moves by a tenth of the contrast, px: how sharp the edge is. */
   readonly soft: number;
-  /** What a person should know of it, in words. */
-  readonly notes: readonly string[];
+  /** What a person should know of it: the catalogue has the words. */
+  readonly notes: readonly Extract<TraceKey, `note.${string}`>[];
 }
 
+type Reason = Extract<TraceKey, "no.contrast" | "no.large" | "no.edge">;
 export type Found =
-  { readonly ok: true; readonly silhouette: Silhouette } | { readonly ok: false; readonly why: string };
+  { readonly ok: true; readonly silhouette: Silhouette } | { readonly ok: false; readonly why: Reason };
 
 /** Longest side that is looked at, px: a longer picture is made smaller by whole pixels. */
 const LONGEST = 1400;
@@ -64,9 +66,7 @@ export function findSilhouette(pixels: Pixels, threshold: number | null = null):
   );
   const plane = planes.reduce((best, one) => (one.parted > best.parted ? one : best));
   if (threshold === null && (plane.parted < CLEAN.parted || plane.contrast < CLEAN.contrast))
-    return no(
-      "The bait does not stand out from its ground. Photograph it on paper that is much lighter or darker than the bait, in even light.",
-    );
+    return no("no.contrast");
   const level = threshold === null ? plane.level : threshold * (LEVELS - 1);
   const rings = contours()
     .size([width, height])
@@ -75,16 +75,10 @@ export function findSilhouette(pixels: Pixels, threshold: number | null = null):
     .map((ring) => ({ ring, area: Math.abs(areaOf(ring)) }))
     .sort((a, b) => b.area - a.area);
   const [first, second] = rings;
-  if (first === undefined || first.area < CLEAN.least * width * height)
-    return no(
-      "Nothing large enough stands out from the ground. Move the threshold, or fill more of the picture.",
-    );
+  if (first === undefined || first.area < CLEAN.least * width * height) return no("no.large");
   const { ring, area } = first;
   const edge = (at: number, most: number): boolean => at < 1 || at > most - 1;
-  if (ring.some(([u, v]) => edge(u, width) || edge(v, height)))
-    return no(
-      "What stands out runs off the picture. Leave ground all around the bait, without a shadow that reaches the edge.",
-    );
+  if (ring.some(([u, v]) => edge(u, width) || edge(v, height))) return no("no.edge");
   const round = ring.reduce((sum, [u, v], i) => {
     const [p, q] = ring[(i + 1) % ring.length] ?? [u, v];
     return sum + Math.hypot(p - u, q - v);
@@ -94,12 +88,8 @@ export function findSilhouette(pixels: Pixels, threshold: number | null = null):
   for (const value of plane.values) if (Math.abs(value - level) < step) within += 1;
   const soft = (small.by * within) / (2 * round);
   const notes = [
-    ...(second !== undefined && second.area > CLEAN.second * area
-      ? ["Something else stands out too: the largest thing is taken."]
-      : []),
-    ...(soft > CLEAN.soft
-      ? ["The edge is soft: a shadow, or a picture out of focus, moves the outline."]
-      : []),
+    ...(second !== undefined && second.area > CLEAN.second * area ? (["note.second"] as const) : []),
+    ...(soft > CLEAN.soft ? (["note.soft"] as const) : []),
   ];
   return {
     ok: true,
@@ -112,7 +102,7 @@ export function findSilhouette(pixels: Pixels, threshold: number | null = null):
   };
 }
 
-const no = (why: string): Found => ({ ok: false, why });
+const no = (why: Reason): Found => ({ ok: false, why });
 
 /** Area of a closed ring, by the shoelace rule. */
 function areaOf(ring: readonly (readonly [number, number])[]): number {

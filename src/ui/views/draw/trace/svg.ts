@@ -1,4 +1,5 @@
 import svgpath from "svgpath";
+import type { Told, TraceKey } from "../../../words/trace";
 import type { Px } from "./place";
 import type { Drawing } from "./picture";
 
@@ -15,8 +16,10 @@ const FINE = 1e-4;
 /** A path whose ends come together within this share of its size is closed. */
 const CLOSED = 0.005;
 
-type Read = { readonly ok: true; readonly drawing: Drawing } | { readonly ok: false; readonly why: string };
-const no = (why: string): Read => ({ ok: false, why });
+type Read = { readonly ok: true; readonly drawing: Drawing } | { readonly ok: false; readonly why: Told };
+/** Why no outline can be read: a text without places. */
+type Reason = Exclude<Extract<TraceKey, `svg.${string}`>, "svg.shapes">;
+const no = (why: Reason): Read => ({ ok: false, why: (words) => words.tell(why) });
 
 /**
  * The closed outlines in the text of an SVG file, or in the text of one path. The file is parsed and never put on the page:
@@ -24,26 +27,19 @@ const no = (why: string): Read => ({ ok: false, why });
  */
 export function readDrawing(text: string): Read {
   const plain = text.replace(/^\uFEFF/, "").trim();
-  if (plain.length > LONGEST_TEXT)
-    return no("The drawing is longer than a million letters: give a simpler one.");
-  if (plain === "") return no("There is no text: give an SVG file, or the text of a path.");
+  if (plain.length > LONGEST_TEXT) return no("svg.long");
+  if (plain === "") return no("svg.empty");
   const shapes = plain.startsWith("<") ? shapesOf(plain) : [{ d: plain, transform: "" }];
   if (typeof shapes === "string") return no(shapes);
-  if (shapes.length === 0) return no("The drawing has no path, polygon, ellipse or rectangle.");
+  if (shapes.length === 0) return no("svg.none");
   if (shapes.length > MOST_SHAPES)
-    return no(`The drawing has ${shapes.length} shapes: give one with the outline alone.`);
+    return { ok: false, why: (words) => words.tell("svg.shapes", { shapes: shapes.length }) };
   const rough = shapes.flatMap((shape) => linesOf(shape, 1));
   const size = extent(rough.flatMap(({ points }) => points));
-  if (!(size.width > 0 || size.height > 0))
-    return no(
-      plain.startsWith("<")
-        ? "The shapes of the drawing have no size."
-        : "This is no path: its text begins with M and has numbers, such as ‘M 0 0 C …’.",
-    );
+  if (!(size.width > 0 || size.height > 0)) return no(plain.startsWith("<") ? "svg.size" : "svg.path");
   const fine = FINE * Math.max(size.width, size.height);
   const lines = shapes.flatMap((shape) => linesOf(shape, fine));
-  if (lines.reduce((sum, { points }) => sum + points.length, 0) > MOST_CORNERS)
-    return no("The drawing has too many corners: give a simpler one.");
+  if (lines.reduce((sum, { points }) => sum + points.length, 0) > MOST_CORNERS) return no("svg.corners");
   const rings = lines
     .filter(({ points, closed }) => closed && points.length > 2)
     .map(({ points }) => ({ points, area: Math.abs(area(points)) }))
@@ -51,10 +47,7 @@ export function readDrawing(text: string): Read {
     .sort((a, b) => b.area - a.area)
     .slice(0, OFFERED)
     .map(({ points }) => points);
-  if (rings.length === 0)
-    return no(
-      "No path of the drawing is closed: join the two ends of the bait's outline, then save it anew.",
-    );
+  if (rings.length === 0) return no("svg.open");
   const box = extent(rings.flat());
   const by = SIDE / Math.max(box.width, box.height);
   return {
@@ -73,17 +66,14 @@ interface Shape {
   readonly transform: string;
 }
 
-/** Shapes inside these are not drawn by themselves. */
-const UNDRAWN = "defs, clipPath, mask, symbol, pattern, marker";
-
 /** The shapes of an SVG file; a text is the reason why it cannot be read. */
-function shapesOf(text: string): readonly Shape[] | string {
-  if (/<!ENTITY/i.test(text)) return "The file defines entities, which are not read: save it as plain SVG.";
+function shapesOf(text: string): readonly Shape[] | Reason {
+  if (/<!ENTITY/i.test(text)) return "svg.entities";
   const { documentElement: root } = new DOMParser().parseFromString(text, "image/svg+xml");
-  if (root.nodeName !== "svg" || root.querySelector("parsererror") !== null)
-    return "This is no SVG file, or it is damaged.";
+  if (root.nodeName !== "svg" || root.querySelector("parsererror") !== null) return "svg.damaged";
   return [...root.querySelectorAll("path, polygon, polyline, rect, circle, ellipse")].flatMap((element) => {
-    if (element.closest(UNDRAWN) !== null) return [];
+    // Shapes inside these are not drawn by themselves.
+    if (element.closest("defs, clipPath, mask, symbol, pattern, marker") !== null) return [];
     const d = pathOf(element);
     return d === null ? [] : [{ d, transform: transformOf(element) }];
   });

@@ -12,6 +12,7 @@ import {
   orNull,
 } from "../../../state";
 import type { App } from "../../../state";
+import type { Told } from "../../../words/trace";
 import { boardOf } from "../state.svelte";
 import { aPx, isDrawing, keptPicture, PictureError, readPicture } from "./picture";
 import type { Picture } from "./picture";
@@ -59,7 +60,7 @@ export class Trace {
   sight = $state<Sight>("side");
   /** A file is being read. */
   busy = $state(false);
-  trouble = $state.raw<string | null>(null);
+  trouble = $state.raw<Told | null>(null);
   /** The place with its marks where the hand has them; the picture itself follows when the hand rests. */
   #draft = $state.raw<Placement | null>(null);
   #shown = $state.raw<Readonly<Record<Sight, Shown | null>>>({ side: null, above: null });
@@ -151,8 +152,8 @@ export class Trace {
     } catch (fault) {
       this.trouble =
         fault instanceof PictureError
-          ? fault.message
-          : `This browser did not keep the picture: it goes with the page (${faultText(fault)}).`;
+          ? fault.told
+          : (words) => words.tell("picture.notKept", { why: faultText(fault) });
     } finally {
       this.busy = false;
     }
@@ -233,8 +234,7 @@ export class Trace {
     }
     if (this[sight]?.id !== id) return;
     this.#show(sight, id, picture);
-    if (picture === null)
-      this.trouble = "The picture is not kept in this browser any longer: choose it again.";
+    if (picture === null) this.trouble = (words) => words.tell("picture.gone");
   }
 
   #show(sight: Sight, id: string | null, picture: Picture | null): void {

@@ -1,0 +1,101 @@
+/** Pictures under the drawing in English: laying one there, its marks, and the outline that it gives. */
+export const texts = {
+  title: "Picture under the drawing",
+  taken: "The picture is taken",
+  "sight.side": "From the side",
+  "sight.above": "From above",
+  lead: "Lay the bait on plain paper, with a ruler beside it. Photograph it from far above, square to its side, or scan it. The picture stays in this browser on this device; the bait's file has none of it.",
+  choose: "Choose a picture or drawing",
+  another: "Another picture",
+  flip: "Flip left to right",
+  remove: "Remove the picture",
+  paste: "You can also paste it, or drop it on the page. An SVG drawing with a closed outline will do.",
+  reading: "The picture is being read …",
+  ring: "Outline",
+  "ring.first": "the largest",
+  "ring.next": "number {number} by size",
+  drag: "Drag N to the nose and T to the tail: the line between them is the datum line. A square moves the whole picture. Arrow keys move what is in hand, with Shift ten times as far.",
+  known: "The length that you know is",
+  "known.whole": "from N to T",
+  "known.part": "from 1 to 2, as on a ruler",
+  apart: "Known length",
+  turn: "Turned by",
+  turnHelp: "Counter-clockwise, about N.",
+  left: "N from the left edge",
+  leftHelp: "Where station 0 lies in the picture.",
+  upper: "N from the upper edge",
+  upperHelp: "Where the datum line lies in the picture.",
+  strength: "Strength of the picture",
+
+  "path.title": "Outline from the text of a path",
+  "path.text": "Text of an SVG path or file",
+  "path.use": "Use this outline",
+
+  "mark.nose": "Nose: {left} from the left edge of the picture, {up} from its upper edge",
+  "mark.tail": "Tail: {left} from the left edge of the picture, {up} from its upper edge",
+  "mark.from":
+    "One end of the known length: {left} from the left edge of the picture, {up} from its upper edge",
+  "mark.to":
+    "Other end of the known length: {left} from the left edge of the picture, {up} from its upper edge",
+  "mark.picture": "The picture: move it under the drawing",
+
+  "propose.title": "A first outline",
+  "propose.photo":
+    "Where the bait stands out cleanly from its ground, its outline can be found by itself. You correct it by hand afterwards.",
+  "propose.drawing": "The drawing’s outline as top and bottom edge. You correct it by hand afterwards.",
+  propose: "Propose an outline",
+  threshold: "Threshold",
+  thresholdHelp: "How far the bait has to stand out from its ground. Chosen by itself until you move it.",
+  tolerance: "No farther off than",
+  toleranceHelp: "Closer takes more points.",
+  looking: "Looking …",
+  both: "{top} points above and {bottom} below",
+  points: "{points} points",
+  "fit.photo": "{points}, at most {worst} off the picture’s outline. Length {length}.",
+  "fit.drawing": "{points}, at most {worst} off the drawing’s outline. Length {length}.",
+  soft: "The picture’s edge is sharp to about {softness}.",
+  folded: "The outline folds back on itself by {folded}: an edge has one height at each station. Look there.",
+  uneven:
+    "The two sides differ: their middle leaves the straight line by {uneven}. The drawing takes half of the breadth.",
+  onItsEnds:
+    "N and T were put on its ends. Where the datum line lies elsewhere, drag them; the known length is the one between them.",
+  onEnds: "Put N and T on its ends",
+  "take.side": "Take this outline",
+  "take.above": "Take this half-breadth",
+  leave: "Leave it",
+  remedy: "Move them or make them smaller under ‘Parts’:",
+
+  "note.second": "Something else stands out too: the largest thing is taken.",
+  "note.soft": "The edge is soft: a shadow, or a picture out of focus, moves the outline.",
+  "no.contrast":
+    "The bait does not stand out from its ground. Photograph it on paper that is much lighter or darker than the bait, in even light.",
+  "no.large":
+    "Nothing large enough stands out from the ground. Move the threshold, or fill more of the picture.",
+  "no.edge":
+    "What stands out runs off the picture. Leave ground all around the bait, without a shadow that reaches the edge.",
+  "no.fit": "No outline could be fitted: {why}.",
+
+  "place.ends": "Nose and tail lie on each other: move one of them.",
+  "place.known": "The two points of the known length lie on each other: move one of them.",
+
+  "picture.large": "The file is larger than {most} MB: give a smaller picture.",
+  "picture.kind": "This is no JPEG, PNG, WebP or GIF picture: photograph or scan the bait as one.",
+  "picture.points":
+    "The picture has {width} × {height} points, more than {most} million: give a smaller one.",
+  "picture.damaged": "The picture is damaged: open it elsewhere and save it anew.",
+  "picture.surface": "This browser gives no surface to draw the picture on.",
+  "picture.small": "The picture could not be drawn small enough to be kept.",
+  "picture.notKept": "This browser did not keep the picture: it goes with the page ({why}).",
+  "picture.gone": "The picture is not kept in this browser any longer: choose it again.",
+
+  "svg.long": "The drawing is longer than a million letters: give a simpler one.",
+  "svg.empty": "There is no text: give an SVG file, or the text of a path.",
+  "svg.none": "The drawing has no path, polygon, ellipse or rectangle.",
+  "svg.shapes": "The drawing has {shapes} shapes: give one with the outline alone.",
+  "svg.size": "The shapes of the drawing have no size.",
+  "svg.path": "This is no path: its text begins with M and has numbers, such as ‘M 0 0 C …’.",
+  "svg.corners": "The drawing has too many corners: give a simpler one.",
+  "svg.open": "No path of the drawing is closed: join the two ends of the bait's outline, then save it anew.",
+  "svg.entities": "The file defines entities, which are not read: save it as plain SVG.",
+  "svg.damaged": "This is no SVG file, or it is damaged.",
+} as const;
