@@ -166,3 +166,39 @@ test("a new bait begins on the board as it shall float; its own board; a refused
   await expect(note).toBeHidden();
   await expectAccessible(page);
 });
+
+test("caliper readings belong to their station, and come back with the page @long", async ({ page }) => {
+  await openBoard(page);
+  await job(page, "Section");
+  const side = inputs(page);
+  const box = (name: string) => side.getByRole("textbox", { name, exact: true });
+  const readAt = async (station: string, more: number): Promise<string> => {
+    await box("Station of the section").fill(station);
+    await page.keyboard.press("Enter");
+    await side.getByRole("button", { name: "Type readings" }).click();
+    const thick = box("Thickness of reading 3");
+    const value = (Number(await thick.inputValue()) + more).toFixed(1);
+    await thick.fill(value);
+    await page.keyboard.press("Enter");
+    await side.getByRole("button", { name: "Take this section" }).click();
+    await expect(side.getByText("This section is drawn here.")).toBeVisible();
+    await expect(side.getByRole("button", { name: "Take this section" })).toBeDisabled();
+    return value;
+  };
+  const fore = await readAt("25", 0.4);
+  const aft = await readAt("60", -0.3);
+  expect(aft).not.toBe(fore);
+  // Another station has none: what was read elsewhere is not taken there.
+  await box("Station of the section").fill("40");
+  await page.keyboard.press("Enter");
+  await expect(side.getByRole("button", { name: "Type readings" })).toBeVisible();
+  await expect(page.locator("[data-kept=yes]")).toHaveCount(1);
+  await page.reload();
+  await job(page, "Section");
+  const others = side.getByRole("group", { name: "Readings stand at" });
+  await others.getByRole("button", { name: "25.0" }).click();
+  await expect(box("Thickness of reading 3")).toHaveValue(fore);
+  await others.getByRole("button", { name: "60.0" }).click();
+  await expect(box("Thickness of reading 3")).toHaveValue(aft);
+  await expectAccessible(page);
+});

@@ -131,6 +131,9 @@ export const texts: Translated<typeof en> = {
   fitted:
     "Halbe Breite {half}, am breitesten bei {widest}, Exponenten {above} oben und {below} unten. Die Messungen liegen um {off} neben diesem Querschnitt (quadratisches Mittel).",
   takeSection: "Diesen Querschnitt nehmen",
+  sectionTaken:
+    "Dieser Querschnitt ist hier gezeichnet. Rücke weiter, um an einer anderen Stelle Messungen einzutippen.",
+  readAt: "Messungen stehen bei",
 
   parts: "Teile",
   newPart: "Neues Teil",

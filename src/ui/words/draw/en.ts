@@ -125,6 +125,8 @@ export const texts = {
   fitted:
     "Half-breadth {half}, widest at {widest}, exponents {above} above and {below} below. The readings lie off this section by {off} (root mean square).",
   takeSection: "Take this section",
+  sectionTaken: "This section is drawn here. Move the station to type readings at another place.",
+  readAt: "Readings stand at",
 
   parts: "Parts",
   newPart: "New part",
