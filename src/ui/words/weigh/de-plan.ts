@@ -46,7 +46,7 @@ export const plan: Translated<typeof en> = {
   "stands.cannot": "Der Köder kann nicht ohne seinen Ballast sein.",
   "rests.any": "Ruht in jeder Lage",
   "rests.at": "Ruht bei {trim}",
-  "rests.band": "Ruht bei {trim} (95 %: {from} bis {to})",
+  "rests.band": "Ruht bei {trim} (95 %: {from} bis {to})",
   "rests.BG": "G {far} von B",
   "rests.upright": "schwimmt aufrecht (GM {GM})",
   "rests.side": "schwimmt auf der Seite (GM {GM})",
@@ -54,14 +54,14 @@ export const plan: Translated<typeof en> = {
   "load.mass": "{mass}, {where}",
   "load.filled": "{mass} und {filler} Füllmasse, {where}",
   "load.station": "Mitte an Stelle",
-  "load.height": "ihre Höhe",
-  "load.above": "{height} über der Bezugslinie",
-  "load.below": "{height} unter der Bezugslinie",
+  "load.height": "zur Bezugslinie",
+  "load.above": "{height} darüber",
+  "load.below": "{height} darunter",
   "load.drill": "Bohrer",
   "load.depth": "tief, vom Bauch aus",
   "load.plug": "Stopfen darunter",
   "made.net": "Restauftrieb mit diesem Plan",
-  "made.figures": "Restauftrieb; 95 %: {from} bis {to}; Wahrscheinlichkeit, das Ziel zu treffen: {chance}",
+  "made.figures": "Restauftrieb; 95 %: {from} bis {to}; Wahrscheinlichkeit, das Ziel zu treffen: {chance}",
   "made.title": "Restauftrieb mit diesem Plan",
   "made.meaning":
     "Der fertige Köder mit diesen Gewichten darin: mit Schichten, Haken und Ringen. Die Wahrscheinlichkeit zählt, wie viele der so gebauten Köder das ganze Ziel treffen: Restauftrieb und Lage innerhalb ihrer Toleranzens, BG mindestens wie verlangt, aufrecht.",
@@ -71,7 +71,7 @@ export const plan: Translated<typeof en> = {
   "made.source":
     "docs/model.md §3 und §5. Reihenfolge: eine Lage, die auf ±15° sicher ist, bleifrei, die Wahrscheinlichkeit, gewogene Stücke, weniger Plätze, weniger Stücke.",
   "made.note":
-    "Stellen auf einem Raster von 0,5 mm; jedes Gewicht so tief, wie Wand, Bohrer und Breite es erlauben: übliche Praxis, keine Quelle.",
+    "Stellen auf einem Raster von 0,5 mm; jedes Gewicht so tief, wie Wand, Bohrer und Breite es erlauben: üblich, keine Quelle.",
 
   "effects.lead":
     "Das Kleinste, was ein Messer, ein Bohrer oder eine Waage tut, und was es am fertigen Köder ändert.",
@@ -98,7 +98,7 @@ export const plan: Translated<typeof en> = {
   "effects.station": "Stelle, an der es wirkt",
   "effects.height": "Höhe",
   "effects.source":
-    "docs/model.md §3 und §5; Steigen aus gleichmäßigem Steigen nahe an diesem Köder, §6. Eine Hakengröße: der nächste Haken in der Kiste, sonst ± 25 % seiner Masse (übliche Praxis, keine Quelle).",
+    "docs/model.md §3 und §5; Steigen aus gleichmäßigem Steigen nahe an diesem Köder, §6. Eine Hakengröße: der nächste Haken in der Kiste, sonst ± 25 % seiner Masse (üblich, keine Quelle).",
   "effects.note":
     "Gut nahe am Köder, wie er ist: die zehnfache Änderung tut nicht das Zehnfache an der Lage.",
 
@@ -133,8 +133,8 @@ export const plan: Translated<typeof en> = {
   "spread.rest":
     "Jede Eingabe wird aus ihrer eigenen Unsicherheit neu gezogen und der Köder damit zusammengesetzt. Kommt G näher als {near} an B, so hat sie keine Zahl.",
   "spread.rise":
-    "Jede Eingabe wird aus ihrer eigenen Unsicherheit neu gezogen und der Köder damit zusammengesetzt. Der Widerstand selbst ist auf ± 20 % genau (übliche Praxis, keine Quelle).",
-  "spread.formula": "die mittleren 95 % der Ziehungen",
+    "Jede Eingabe wird aus ihrer eigenen Unsicherheit neu gezogen und der Köder damit zusammengesetzt. Der Widerstand selbst ist auf ± 20 % genau (üblich, keine Quelle).",
+  "spread.formula": "die mittleren 95 % der Ziehungen",
   "spread.draws": "Ziehungen",
   "spread.seed": "Startwert",
   "spread.input": "Eingabe",

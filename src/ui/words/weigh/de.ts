@@ -25,6 +25,7 @@ export const texts: Translated<typeof en> = {
   onTo: "Weiter zu ‚{step}‘",
   onward: "{done}, und weiter zu ‚{step}‘",
   picture: "Der Köder, wie er jetzt ist: {stage}. Was noch kommt, ist gestrichelt.",
+  now: "jetzt",
   inside: "innen",
   outside: "außen",
   notWeighed: "nicht gewogen",
@@ -42,7 +43,7 @@ export const texts: Translated<typeof en> = {
   "head.suspends": "Fertig schwebt er",
   "head.sinks": "Fertig sinkt er",
   "head.net": "Restauftrieb",
-  "head.band": "95 %: {from} bis {to}",
+  "head.band": "95 %: {from} bis {to}",
   "head.met": "Am Ziel",
   "head.toAdd": "Noch dazu",
   "head.heavy": "Zu schwer um",
@@ -145,7 +146,7 @@ export const texts: Translated<typeof en> = {
   "test.hooks": "davon Haken und Ringe",
   "test.take": "was sie netto ausmachen",
   "test.source":
-    "Archimedisches Prinzip; docs/model.md §3. Ein solcher Test vor den Schichten: übliche Praxis, keine Quelle.",
+    "Archimedisches Prinzip; docs/model.md §3. Ein solcher Test vor den Schichten: üblich, keine Quelle.",
   "test.head": "Erster Wannentest: roh, die Haken angehängt",
   "test.row": "Haken und Ringe, nur für diesen Test",
   "test.netOf": "Erster Wannentest, in der Wanne",
@@ -168,7 +169,7 @@ export const texts: Translated<typeof en> = {
   "sum.displaces": "verdrängt, {unit}",
   "sum.together": "zusammen",
   "sum.source":
-    "docs/model.md §3. Wasser: Zustandsgleichung EOS-80 der UNESCO, Fofonoff & Millard 1983, Unesco Tech. Pap. Mar. Sci. 44. Übliche Reihenfolge der Bauschritte: übliche Praxis, keine Quelle.",
+    "docs/model.md §3. Wasser: Zustandsgleichung EOS-80 der UNESCO, Fofonoff & Millard 1983, Unesco Tech. Pap. Mar. Sci. 44. Übliche Reihenfolge der Bauschritte: üblich, keine Quelle.",
 
   "readings.again": "{label}, noch einmal",
   "readings.of": "{label}: Messungen",
@@ -253,7 +254,7 @@ export const texts: Translated<typeof en> = {
   "under.allTake": "Alles ist erledigt: übernehmen",
   "under.scale": "Die Waage und das Wasser",
   "under.tap": "Leitungswasser",
-  "under.tapHelp": "Von 10 bis 25 °C wird die Anzeige um ein Viertelprozent kleiner.",
+  "under.tapHelp": "Von 10 bis 25 °C wird die Anzeige um ein Viertelprozent kleiner.",
   "under.threads": "Faden: 1, wenn er dicker als ein Haar ist",
   "under.pins": "Stifte des Drückers",
   "under.threadDiameter": "Durchmesser des Fadens",
@@ -295,11 +296,11 @@ export const texts: Translated<typeof en> = {
   "volume.pins": "Stifte unter Wasser",
   "volume.by": "unsicher durch {source}",
   "volume.source":
-    "Hydrostatisches Wiegen: docs/model.md §3. Oberflächenspannung: IAPWS R1-76(2014). Unsicherheiten zusammengesetzt: JCGM 100:2008. Leitungswasser ± 1 °C, Tiefe ± 2 mm, Durchmesser ± 0,05 mm: übliche Praxis, keine Quelle.",
+    "Hydrostatisches Wiegen: docs/model.md §3. Oberflächenspannung: IAPWS R1-76(2014). Unsicherheiten zusammengesetzt: JCGM 100:2008. Leitungswasser ± 1 °C, Tiefe ± 2 mm, Durchmesser ± 0,05 mm: üblich, keine Quelle.",
   "volume.note": "Die Spanne ist ± 1,96 Standardunsicherheiten: 95 von 100.",
 
   "box.lead":
-    "Wiege viele einer Sorte zusammen und teile: zehn Haken auf einer Waage mit 0,01 g ergeben einen auf ein Tausendstel genau. Was nicht gewogen ist, macht jede Spanne breit.",
+    "Wiege viele einer Sorte zusammen und teile: zehn Haken auf einer Waage mit 0,01 g ergeben einen auf ein Tausendstel genau. Was nicht gewogen ist, macht jede Spanne breit.",
   "box.add": "Etwas hineintun",
   "box.usual": "Gewichte in üblichen Größen hineintun",
   "box.save": "In eine Datei speichern",

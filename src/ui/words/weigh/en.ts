@@ -24,6 +24,7 @@ export const texts = {
   onTo: "On to ‘{step}’",
   onward: "{done}, and on to ‘{step}’",
   picture: "The bait as it is now: {stage}. What is to come is dashed.",
+  now: "now",
   inside: "inside",
   outside: "outside",
   notWeighed: "not weighed",
