@@ -5,8 +5,10 @@ import {
   attitudeWords,
   BY_HAND,
   cautions,
+  compile,
   countsOf,
   floatWords,
+  handPlace,
   MOMENTS,
   openLibrary,
   parseBox,
@@ -14,6 +16,7 @@ import {
   PART_FILES,
   partHandles,
   partKinds,
+  putOn,
   readLink,
   riseWords,
   scenarioJsonSchema,
@@ -26,6 +29,7 @@ import { FORCE_LEGEND } from "../../../src/model/forces";
 import { lineMaterials, materials } from "../../../src/model/materials";
 import { PART_GROUPS, PART_KEYS, PARTS } from "../../../src/model/parts";
 import { FORMS } from "../../../src/model/shaping";
+import { starter } from "../../../src/ui/maker";
 import { Below } from "../../../src/ui/words/base";
 import { baits } from "../../../src/ui/words/file/de-baits";
 import { bench } from "../../../src/ui/words/file/de-bench";
@@ -34,12 +38,14 @@ import { cautions as harm } from "../../../src/ui/words/file/de-cautions";
 import { materials as stuffs } from "../../../src/ui/words/file/de-materials";
 import { messages } from "../../../src/ui/words/file/de-messages";
 import { model } from "../../../src/ui/words/file/de-model";
+import { names } from "../../../src/ui/words/file/de-names";
 import { drawing, inputs, parts } from "../../../src/ui/words/file/de-parts";
 import { schema } from "../../../src/ui/words/file/de-schema";
 import { steps } from "../../../src/ui/words/file/de-steps";
 import { texts } from "../../../src/ui/words/file/de";
 import { sample, type Sample } from "../../lib/sample";
 import { saidIn } from "../../lib/said";
+import { scenarioOf, SCENARIOS } from "../../lib/scenarios";
 
 const below = new Below({ de: () => Promise.resolve({ texts }) });
 const german = (english: string): string => below.in("de").of(english);
@@ -67,6 +73,7 @@ describe("German of what comes from below the page", () => {
       beside,
       steps,
       parts,
+      names,
       inputs,
       drawing,
       stuffs,
@@ -143,6 +150,26 @@ describe("German of what comes from below the page", () => {
       const names = list.map(({ name }) => german(name));
       expect(new Set(names).size).toBe(names.length);
     }
+  });
+
+  it("has the names that the program gives to parts, alone and as rows of the account", () => {
+    const begun = starter();
+    const all = [...SCENARIOS.map(scenarioOf), begun].flatMap((ready) => {
+      const twice = [...USUAL_WEIGHTS, ...USUAL_WEIGHTS, ...Object.values(BY_HAND).flat()];
+      const full = twice.reduce((bait, thing) => putOn(bait, thing, handPlace(ready, thing)), ready);
+      const own = [
+        full.bait.hangers,
+        full.bait.ballast,
+        full.bait.wires,
+        full.bait.coats,
+        full.bait.chambers,
+      ];
+      return [...own.flat().map(({ name }) => name), ...compile(full).bait.items.map(({ item }) => item)];
+    });
+    expect(all.length).toBeGreaterThan(200);
+    expect(untold(all)).toEqual([]);
+    expect(german("2 × tungsten ball 3 mm ballast")).toBe("2 × Wolframkugel 3 mm");
+    expect(german("belly hook: mass")).toBe("Haken am Bauch: Masse");
   });
 
   it("has the verdicts", () => {

@@ -6,6 +6,7 @@ import { cautions } from "./de-cautions";
 import { materials } from "./de-materials";
 import { messages } from "./de-messages";
 import { model } from "./de-model";
+import { names } from "./de-names";
 import { drawing, inputs, parts } from "./de-parts";
 import { schema } from "./de-schema";
 import { steps } from "./de-steps";
@@ -15,6 +16,7 @@ export const texts: Echoes = {
   ...schema,
   ...beside,
   ...parts,
+  ...names,
   ...inputs,
   ...drawing,
   ...materials,
