@@ -18,6 +18,7 @@ import { forceWords, SUM_WORDS } from "./legend";
 import type { Mark, Paint } from "./mark";
 import type { Placer } from "./placer";
 import type { Point, Posed } from "./types";
+import type { PictureWords } from "./words";
 
 /** How the forces are shown. */
 export interface ForceLook {
@@ -72,7 +73,13 @@ export function sumOf(forces: Snapshot["forces"]): Vec {
 }
 
 /** Force arrows with their letters (and values), the key to them, and a list of those too small to draw. Screen px. */
-export function forceMarks(ground: Ground, bait: Posed, look: ForceLook, placer: Placer): Mark[] {
+export function forceMarks(
+  ground: Ground,
+  bait: Posed,
+  look: ForceLook,
+  placer: Placer,
+  told: PictureWords,
+): Mark[] {
   const forces = bait.snapshot.forces
     .map(({ key, at, force }): Force => {
       return { at, force, newton: Math.hypot(force.x, force.z), words: forceWords(key) };
@@ -89,11 +96,11 @@ export function forceMarks(ground: Ground, bait: Posed, look: ForceLook, placer:
     : whereTheyAct(ground, forces, look.scale, most);
   const drawn = new Set(arrows.map(({ words }) => words));
   const small = [...forces, ...(look.sum ? [total] : [])].filter(({ words }) => !drawn.has(words));
-  const notes = keyMarks(ground, ruler, small, look.sum, placer);
+  const notes = keyMarks(ground, ruler, small, look.sum, placer, told);
   for (const { from, to } of arrows) blockAlong(placer, from, to);
   return [
-    ...arrows.flatMap(arrowMarks),
-    ...arrows.flatMap((arrow) => nameMarks(arrow, look.values && !ground.narrow, placer)),
+    ...arrows.flatMap((arrow) => arrowMarks(arrow, told)),
+    ...arrows.flatMap((arrow) => nameMarks(arrow, look.values && !ground.narrow, placer, told)),
     ...notes,
   ];
 }
@@ -168,7 +175,7 @@ const moved = (from: Point, by: Vec, scale: number): Point => ({
   y: from.y - by.z * scale,
 });
 
-function arrowMarks({ from, to, newton, words }: Arrow): Mark[] {
+function arrowMarks({ from, to, newton, words }: Arrow, { name, number }: PictureWords): Mark[] {
   const ends = { from: pointOnScreen(from), to: pointOnScreen(to), head: HEAD };
   const colour: Paint = { role: "ink", hex: words.colour };
   const broad = words === SUM_WORDS ? 4.5 : 2.75;
@@ -179,7 +186,7 @@ function arrowMarks({ from, to, newton, words }: Arrow): Mark[] {
       kind: "arrow",
       what: null,
       ...ends,
-      title: `${words.letter}: ${words.label}, ${forceText(newton)}`,
+      title: `${words.letter}: ${name(words.label)}, ${number(forceText(newton))}`,
       fill: colour,
       stroke: { ...colour, px: broad },
     },
@@ -196,8 +203,13 @@ function blockAlong(placer: Placer, from: Point, to: Point): void {
 }
 
 /** An arrow's letter, with its value where asked for and where there is room; without room for either, nothing. */
-function nameMarks({ name, side, newton, words }: Arrow, values: boolean, placer: Placer): Mark[] {
-  const texts = values ? [`${words.letter} ${forceText(newton)}`, words.letter] : [words.letter];
+function nameMarks(
+  { name, side, newton, words }: Arrow,
+  values: boolean,
+  placer: Placer,
+  { number }: PictureWords,
+): Mark[] {
+  const texts = values ? [`${words.letter} ${number(forceText(newton))}`, words.letter] : [words.letter];
   for (const text of texts) {
     const spot = placer.find(name, side, BOLD_LETTER * text.length + 2, 15);
     if (spot !== null)
@@ -228,6 +240,7 @@ function keyMarks(
   small: readonly Force[],
   sum: boolean,
   placer: Placer,
+  told: PictureWords,
 ): Mark[] {
   // In a narrow picture the camera's buttons take the place right above the scale.
   const y = size.height - rulers.bottom - (narrow ? 62 : 12);
@@ -245,7 +258,7 @@ function keyMarks(
   const left = rulers.left + 10;
   let x = left;
   for (const { newton, length } of arrowKey(ruler, 0.3 * size.width)) {
-    const words = roundForceText(newton);
+    const words = told.number(roundForceText(newton));
     marks.push(
       {
         kind: "lines",
@@ -260,11 +273,12 @@ function keyMarks(
     );
     x += length + 14 + LETTER * words.length;
   }
-  const words = sum ? `${SCALE_WORDS.linear}, head to tail from G` : SCALE_WORDS[ruler.scale];
+  const scale = told.name(SCALE_WORDS[ruler.scale]);
+  const words = sum ? told.chain(scale) : scale;
   const width = x - left + LETTER * words.length;
   placer.block(left + width / 2, y, width, 15);
-  const listed = small.map(({ words: { letter }, newton }) => `${letter} ${forceText(newton)}`);
-  const lines = wrapped(listed, Math.floor((size.width - left - 16) / LETTER));
+  const listed = small.map(({ words: { letter }, newton }) => `${letter} ${told.number(forceText(newton))}`);
+  const lines = wrapped(listed, Math.floor((size.width - left - 16) / LETTER), told.small);
   lines.forEach((line, i) => {
     const height = y - 15 * (lines.length - i);
     marks.push(note(line, left, height, "inkSoft"));
@@ -274,12 +288,12 @@ function keyMarks(
 }
 
 /** A list in lines of at most so many letters, headed by what it lists. */
-function wrapped(items: readonly string[], most: number): string[] {
+function wrapped(items: readonly string[], most: number, head: PictureWords["small"]): string[] {
   const lines: string[] = [];
   items.forEach((item, i) => {
     const last = lines.length - 1;
     const line = lines[last];
-    const text = i === 0 ? `too small to draw: ${item}` : item;
+    const text = i === 0 ? head(item) : item;
     if (line === undefined) lines.push(text);
     else if (line.length + 3 + text.length <= most) lines[last] = `${line}, ${text}`;
     else {

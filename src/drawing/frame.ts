@@ -4,6 +4,7 @@ import { farUnit, nearUnit, type Lengths } from "./lengths";
 import type { Mark, TextMark } from "./mark";
 import { decimalsOf, niceStep } from "./ticks";
 import type { Size } from "./types";
+import type { NumberWriter } from "./words";
 
 /** What a saved picture says of itself. */
 export interface Caption {
@@ -15,6 +16,7 @@ export interface Caption {
   readonly scale: number | null;
   /** The units of the scale bar. */
   readonly lengths: Lengths;
+  readonly number: NumberWriter;
 }
 
 /** Height of the strip under the picture, px. */
@@ -37,11 +39,11 @@ export interface Framed {
 export const withStrip = ({ width, height }: Size): Size => ({ width, height: height + STRIP });
 
 /** Frame of a saved picture: a border, and a strip under it with title, moment and scale bar. In screen px. */
-export function frameOf(size: Size, { title, moment, scale, lengths }: Caption): Framed {
+export function frameOf(size: Size, { title, moment, scale, lengths, number }: Caption): Framed {
   const { width, height } = size;
   const whole = withStrip(size);
   const middle = height + STRIP / 2;
-  const bar = scale === null ? [] : barMarks(width, middle, scale, lengths);
+  const bar = scale === null ? [] : barMarks(width, middle, scale, lengths, number);
   const taken = scale === null ? PAD : barLength(width, scale, lengths).px + 2 * PAD;
   const words = (text: string, x: number, bold: boolean): TextMark => ({
     kind: "text",
@@ -108,7 +110,13 @@ function barIn(unit: UnitName, width: number, scale: number): Bar {
   return { length, unit, px: length * px };
 }
 
-function barMarks(width: number, middle: number, scale: number, lengths: Lengths): Mark[] {
+function barMarks(
+  width: number,
+  middle: number,
+  scale: number,
+  lengths: Lengths,
+  number: NumberWriter,
+): Mark[] {
   const { length, unit, px } = barLength(width, scale, lengths);
   const [from, to, y] = [width - PAD - px, width - PAD, middle + 9];
   return [
@@ -125,7 +133,7 @@ function barMarks(width: number, middle: number, scale: number, lengths: Lengths
       kind: "text",
       what: null,
       at: onScreen((from + to) / 2, y - 6),
-      words: formatIn(toSI(length, unit), unit, decimalsOf(length)),
+      words: number(formatIn(toSI(length, unit), unit, decimalsOf(length))),
       size: 12,
       anchor: { x: 0.5, y: 1 },
       fill: { role: "ink" },

@@ -29,7 +29,7 @@ export { SUM_WORDS } from "./legend";
 export type { Lengths } from "./lengths";
 export { lookedMarks, notYetOn, type Look } from "./look";
 export { arrowShape, boxOfMarks, colourOf, pickFrom, type Mark, type TextMark } from "./mark";
-export { ballMarks, bodyMarks, ghostMarks, hookMarks, wordsOf } from "./marks";
+export { ballMarks, bodyMarks, ghostMarks, hookMarks, thingOf } from "./marks";
 export {
   cssOf,
   forcedPalette,
@@ -50,3 +50,4 @@ export { escaped, svgElements, svgOf } from "./svg";
 export { thumbnailOf } from "./thumbnail";
 export { niceStep, ticksBetween } from "./ticks";
 export { RIVAL_DASH, type Point, type Posed, type Rival, type Scene, type Size } from "./types";
+export type { PictureWords } from "./words";

@@ -2,6 +2,7 @@ import { onScreen, pointOnScreen, type Ground } from "./ground";
 import type { Mark } from "./mark";
 import { middleOf, pitchText } from "./notes";
 import type { Point, Posed } from "./types";
+import type { NumberWriter } from "./words";
 
 /** Under this length of the bait on the screen (px) its parts cannot be told apart: a lens shows them. */
 export const LENS_BELOW = 90;
@@ -17,7 +18,8 @@ export interface Lens {
   readonly scale: number;
 }
 
-export function lensOf(ground: Ground, bait: Posed, labels: boolean): Lens {
+/** `number` writes the pitch; null: without it. */
+export function lensOf(ground: Ground, bait: Posed, number: NumberWriter | null): Lens {
   const { scene, snapshot } = bait;
   const { size, rulers, view } = ground;
   const { width, height } = size;
@@ -73,13 +75,13 @@ export function lensOf(ground: Ground, bait: Posed, labels: boolean): Lens {
       stroke: { role: "ink", px: 1, alpha: 0.8 },
     });
   }
-  const over: Mark[] = labels
+  const over: Mark[] = number
     ? [
         {
           kind: "text",
           what: null,
           at: onScreen(c.x, c.y + radius - 12),
-          words: pitchText(snapshot.pitch),
+          words: number(pitchText(snapshot.pitch)),
           size: 12,
           anchor: { x: 0.5, y: 0.5 },
           fill: { role: "ink" },

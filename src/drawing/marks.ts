@@ -213,8 +213,10 @@ const WORDS: Readonly<Record<string, string>> = {
   balls: "loose balls",
 };
 
-/** A picked thing in plain words: "ballast:belly" → "ballast ‘belly’". */
-export function wordsOf(what: string): string {
+/** A picked thing: the word for its kind, and the name that it has in the bait. */
+export function thingOf(what: string): { readonly kind: string; readonly name: string | null } {
   const cut = what.indexOf(":");
-  return cut < 0 ? (WORDS[what] ?? what) : `${what.slice(0, cut)} ‘${what.slice(cut + 1)}’`;
+  return cut < 0
+    ? { kind: WORDS[what] ?? what, name: null }
+    : { kind: what.slice(0, cut), name: what.slice(cut + 1) };
 }

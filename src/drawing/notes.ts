@@ -2,11 +2,12 @@ import type { Vec } from "../model/base";
 import { formatIn } from "../units";
 import { placed } from "./geometry";
 import { onScreen, pointOnScreen, type Ground } from "./ground";
-import { distanceText, type Lengths } from "./lengths";
+import { distanceText } from "./lengths";
 import type { Mark } from "./mark";
 import type { Role } from "./palette";
 import type { Placer } from "./placer";
 import type { Point, Posed } from "./types";
+import type { NumberWriter, PictureWords, Speech } from "./words";
 
 /** Radii of the marks of G and B, px. */
 const RADIUS_G = 6;
@@ -85,7 +86,7 @@ export const middleOf = ({ scene, snapshot }: Posed): Vec =>
 export const pitchText = (pitch: number): string => formatIn(pitch, "deg", 1);
 
 /** The pitch as an angle between a level line and the datum line, drawn ahead of the nose. In screen px. */
-export function pitchMarks(ground: Ground, bait: Posed, placer: Placer): Mark[] {
+export function pitchMarks(ground: Ground, bait: Posed, placer: Placer, number: NumberWriter): Mark[] {
   const { view, size } = ground;
   if (ground.narrow) return []; // no room beside the bait
   const { scene, snapshot } = bait;
@@ -99,7 +100,7 @@ export function pitchMarks(ground: Ground, bait: Posed, placer: Placer): Mark[] 
   const along = (angle: number): Vec[] =>
     [0.9, 1.04].map((share) => pointOnScreen(tip(angle, share * radius)));
   const arc = Array.from({ length: 25 }, (_, i) => pointOnScreen(tip((snapshot.pitch * i) / 24, radius)));
-  const words = pitchText(snapshot.pitch);
+  const words = number(pitchText(snapshot.pitch));
   const where = placer.place(
     tip(snapshot.pitch / 2, 1.02 * radius),
     snapshot.pitch / 2,
@@ -130,8 +131,8 @@ export function pitchMarks(ground: Ground, bait: Posed, placer: Placer): Mark[] 
 export function pointerMarks(
   ground: Ground,
   bait: Posed,
-  name: string,
-  lengths: Lengths,
+  who: Parameters<PictureWords["away"]>[0],
+  { lengths, words }: Speech,
   role: Role = "ink",
 ): Mark[] {
   const { view, rulers } = ground;
@@ -159,7 +160,7 @@ export function pointerMarks(
   const n = Math.hypot(d.x, d.y);
   const u = { x: d.x / n, y: d.y / n };
   const metres = n / view.scale;
-  const away = distanceText(metres, lengths);
+  const away = words.number(distanceText(metres, lengths));
   return [
     {
       kind: "polygon",
@@ -175,7 +176,7 @@ export function pointerMarks(
       kind: "text",
       what: null,
       at: onScreen(tip.x - 18 * u.x, tip.y - 18 * u.y),
-      words: `${name} ${away} away`,
+      words: words.away(who, away),
       size: 12,
       anchor: { x: u.x > 0.4 ? 1 : u.x < -0.4 ? 0 : 0.5, y: u.y > 0.7 ? 1 : u.y < -0.7 ? 0 : 0.5 },
       fill: { role },
@@ -185,14 +186,14 @@ export function pointerMarks(
 }
 
 /** The name of another variant, over its back: "variant B", since the letter alone stands for a centre. In screen px. */
-export function letterMarks(ground: Ground, { scene, snapshot }: Posed, letter: string, role: Role): Mark[] {
+export function letterMarks(ground: Ground, { scene, snapshot }: Posed, words: string, role: Role): Mark[] {
   const back = placed({ x: -0.85 * scene.length, z: 0.12 * scene.length }, snapshot.nose, snapshot.pitch);
   return [
     {
       kind: "text",
       what: null,
       at: pointOnScreen(ground.at(back)),
-      words: `variant ${letter}`,
+      words,
       size: 13,
       bold: true,
       anchor: { x: 0.5, y: 1 },

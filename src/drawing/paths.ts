@@ -3,12 +3,18 @@ import { clipped } from "./clip";
 import { pointOnScreen, type Ground } from "./ground";
 import type { Mark } from "./mark";
 import type { Posed } from "./types";
+import type { PictureWords } from "./words";
 
 /** Steps in which the trace fades towards its older end. */
 const FADES = 20;
 
 /** The trace of G, the line and the rod tip. In screen px. */
-export function pathMarks(ground: Ground, bait: Posed, trace: readonly Vec[]): Mark[] {
+export function pathMarks(
+  ground: Ground,
+  bait: Posed,
+  trace: readonly Vec[],
+  name: PictureWords["name"],
+): Mark[] {
   const { at, size, view } = ground;
   const marks: Mark[] = [];
   const steps = Math.min(FADES, trace.length - 1);
@@ -50,7 +56,7 @@ export function pathMarks(ground: Ground, bait: Posed, trace: readonly Vec[]): M
       kind: "text",
       what: null,
       at: pointOnScreen({ x: p.x - 8, y: p.y }),
-      words: "rod tip",
+      words: name("rod tip"),
       size: 12,
       anchor: { x: 1, y: 0.5 },
       fill: { role: "ink" },

@@ -2,7 +2,6 @@ import type { Vec } from "../model/base";
 import type { ArrowScale } from "./arrows";
 import { forceMarks } from "./forces";
 import { pointOnScreen, type Ground } from "./ground";
-import type { Lengths } from "./lengths";
 import { LENS_BELOW, lensOf, type Lens } from "./lens";
 import { movedMarks, scaledMarks, type Mark } from "./mark";
 import { centreLetters, centreMarks, letterMarks, pitchMarks, pointerMarks } from "./notes";
@@ -12,16 +11,15 @@ import { rulerMarks } from "./rulers";
 import { sceneryMarks } from "./scenery";
 import { ghostMarksAt, posedMarks } from "./still";
 import { RIVAL_DASH, type Posed, type Rival } from "./types";
+import type { Speech } from "./words";
 
 /** Everything that one picture of the water shows. */
-export interface Picture {
+export interface Picture extends Speech {
   readonly bait: Posed;
   readonly ghost: Posed | null;
   readonly rivals: readonly Rival[];
   /** Recent path of G, world, newest last. */
   readonly trace: readonly Vec[];
-  /** The units of its scales and distances. */
-  readonly lengths: Lengths;
   readonly shows: {
     /** Force arrows with their letters. */
     readonly forces: boolean;
@@ -45,28 +43,29 @@ export interface Layers {
   readonly over: readonly Mark[];
 }
 
-export function layersOf({ bait, ghost, rivals, trace, lengths, shows }: Picture, ground: Ground): Layers {
-  const away = pointerMarks(ground, bait, "bait", lengths);
+export function layersOf(picture: Picture, ground: Ground): Layers {
+  const { bait, ghost, rivals, trace, words, shows } = picture;
+  const away = pointerMarks(ground, bait, "bait", picture);
   const small = bait.scene.length * ground.view.scale < LENS_BELOW;
   return {
-    under: [...sceneryMarks(ground, bait.scene), ...pathMarks(ground, bait, trace)],
-    lens: small ? lensOf(ground, bait, shows.labels) : null,
+    under: [...sceneryMarks(ground, bait.scene, words.name), ...pathMarks(ground, bait, trace, words.name)],
+    lens: small ? lensOf(ground, bait, shows.labels ? words.number : null) : null,
     over: [
-      ...(ghost ? pointerMarks(ground, ghost, "pinned", lengths, "ghost") : []),
+      ...(ghost ? pointerMarks(ground, ghost, "pinned", picture, "ghost") : []),
       ...rivals.flatMap((rival) => {
         const role = `variant${rival.letter}` as const;
-        const pointer = pointerMarks(ground, rival, rival.letter, lengths, role);
-        return pointer.length > 0 ? pointer : letterMarks(ground, rival, rival.letter, role);
+        const pointer = pointerMarks(ground, rival, rival.letter, picture, role);
+        return pointer.length > 0 ? pointer : letterMarks(ground, rival, words.variant(rival.letter), role);
       }),
       ...away,
-      ...(small || away.length > 0 ? [] : noteMarks(ground, bait, shows)),
-      ...rulerMarks(ground, bait, lengths),
+      ...(small || away.length > 0 ? [] : noteMarks(ground, picture)),
+      ...rulerMarks(ground, bait, picture),
     ],
   };
 }
 
 /** Pitch, forces, G and B, each label where it finds room. */
-function noteMarks(ground: Ground, bait: Posed, shows: Picture["shows"]): Mark[] {
+function noteMarks(ground: Ground, { bait, words, shows }: Picture): Mark[] {
   const { size, rulers, at } = ground;
   const { G, B, eye } = bait.snapshot;
   const placer = new Placer({
@@ -80,8 +79,8 @@ function noteMarks(ground: Ground, bait: Posed, shows: Picture["shows"]): Mark[]
   for (const p of [G, B]) placer.block(at(p).x, at(p).y, 13, 13);
   for (const { x, y } of centreLetters(ground, bait)) placer.block(x, y, 12, 15);
   const look = { scale: shows.arrows, sum: shows.sum, values: shows.labels };
-  const forces = shows.forces ? forceMarks(ground, bait, look, placer) : [];
-  const pitch = shows.labels ? pitchMarks(ground, bait, placer) : [];
+  const forces = shows.forces ? forceMarks(ground, bait, look, placer, words) : [];
+  const pitch = shows.labels ? pitchMarks(ground, bait, placer, words.number) : [];
   return [...pitch, ...forces, ...centreMarks(ground, bait)];
 }
 

@@ -2,15 +2,20 @@ import type { Vec } from "../model/base";
 import { onScreen, type Ground } from "./ground";
 import type { Anchor, Mark, TextMark } from "./mark";
 import { toSI, UNITS } from "../units";
-import { scaleUnit, type Lengths } from "./lengths";
+import { scaleUnit } from "./lengths";
 import { decimalsOf, niceStep, ticksBetween, tickText } from "./ticks";
 import type { Posed } from "./types";
+import type { NumberWriter, Speech } from "./words";
 
 /**
  * The depth scale at the left edge with the tie eye's depth, and the distance scale along the bottom. In screen px. The ticks
  * are round in the unit of the lengths.
  */
-export function rulerMarks(ground: Ground, bait: Posed, lengths: Lengths): Mark[] {
+export function rulerMarks(
+  ground: Ground,
+  bait: Posed,
+  { lengths, words: { depth, number } }: Speech,
+): Mark[] {
   const unit = scaleUnit(lengths, ground.size.height / ground.view.scale);
   const { symbol } = UNITS[unit];
   /** Metres in a unit, and pixels to a unit. */
@@ -45,7 +50,7 @@ export function rulerMarks(ground: Ground, bait: Posed, lengths: Lengths): Mark[
     const { y } = at({ x: 0, z: z * metres });
     if (y > foot - 8 || y < 36) continue;
     ticks.push([onScreen(left - 8, y), onScreen(left, y)]);
-    say(tickText(z === 0 ? 0 : -z, step), left - 10, y, { x: 1, y: 0.5 });
+    say(number(tickText(z === 0 ? 0 : -z, step)), left - 10, y, { x: 1, y: 0.5 });
   }
   const x0 = view.x / metres - (width / 2 - left) / scale;
   const x1 = view.x / metres + width / 2 / scale;
@@ -58,9 +63,9 @@ export function rulerMarks(ground: Ground, bait: Posed, lengths: Lengths): Mark[
     const px = at({ x: x * metres, z: 0 }).x;
     if (px < left + 16 || px > width - 52) continue;
     ticks.push([onScreen(px, foot), onScreen(px, foot + 6)]);
-    say(tickText(x, wide), px, foot + 7, { x: 0.5, y: 0 });
+    say(number(tickText(x, wide)), px, foot + 7, { x: 0.5, y: 0 });
   }
-  say("depth", 4, 3, { x: 0, y: 0 });
+  say(depth, 4, 3, { x: 0, y: 0 });
   say(symbol, 4, 16, { x: 0, y: 0 });
   say(symbol, width - 6, foot + 7, { x: 1, y: 0 });
   const backdrop = (points: readonly Vec[]): Mark => ({
@@ -74,7 +79,7 @@ export function rulerMarks(ground: Ground, bait: Posed, lengths: Lengths): Mark[
     backdrop([onScreen(left, foot), onScreen(width, foot), onScreen(width, height), onScreen(left, height)]),
     { kind: "lines", what: null, paths: ticks, stroke: { role: "ink", px: 1, alpha: 0.55 } },
     ...words,
-    ...depthMarks(ground, bait, step, metres),
+    ...depthMarks(ground, bait, step, metres, number),
   ];
 }
 
@@ -84,12 +89,13 @@ function depthMarks(
   bait: Posed,
   step: number,
   metres: number,
+  number: NumberWriter,
 ): Mark[] {
   const { eye } = bait.snapshot;
   const { y } = at(eye);
   if (y <= 10 || y >= size.height - bottom - 8) return [];
   const finest = Math.min(0.01, Math.max(step / 10, 1e-4));
-  const words = tickText(-eye.z / metres, finest);
+  const words = number(tickText(-eye.z / metres, finest));
   const w = 6.6 * Math.max(words.length, decimalsOf(finest) + 2) + 8;
   return [
     {

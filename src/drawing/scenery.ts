@@ -3,6 +3,7 @@ import { onScreen } from "./ground";
 import type { Mark, Paint } from "./mark";
 import { niceStep, ticksBetween } from "./ticks";
 import type { Scene } from "./types";
+import type { PictureWords } from "./words";
 
 /** A filled rectangle in screen px. */
 const rectangle = (x: number, y: number, width: number, height: number, fill: Paint): Mark => ({
@@ -13,14 +14,14 @@ const rectangle = (x: number, y: number, width: number, height: number, fill: Pa
 });
 
 /** Sky, the water's grid, the strike zone, weed, floor, and the surface with its sign. In screen px. */
-export function sceneryMarks(ground: Ground, scene: Scene): Mark[] {
+export function sceneryMarks(ground: Ground, scene: Scene, name: PictureWords["name"]): Mark[] {
   const { width, height } = ground.size;
   const surface = ground.at({ x: 0, z: 0 }).y;
   const marks: Mark[] = [];
   if (surface > 0) marks.push(rectangle(0, 0, width, Math.min(height, surface), { role: "sky" }));
   marks.push(...gridMarks(ground, surface));
-  if (scene.zone) marks.push(...zoneMarks(ground, scene.zone));
-  if (scene.weed !== null) marks.push(...weedMarks(ground, scene.weed, scene.depth));
+  if (scene.zone) marks.push(...zoneMarks(ground, scene.zone, name("strike zone")));
+  if (scene.weed !== null) marks.push(...weedMarks(ground, scene.weed, scene.depth, name("weed")));
   if (Number.isFinite(scene.depth)) marks.push(...floorMarks(ground, scene.depth));
   if (surface > -4 && surface < height + 4) marks.push(...surfaceMarks(ground, surface));
   return marks;
@@ -59,7 +60,7 @@ function gridMarks({ size: { width, height }, view, at }: Ground, surface: numbe
 const BESIDE_FLAG = 62;
 
 /** The strike zone: a band between two dashed lines, with its name beside the depth scale. */
-function zoneMarks(ground: Ground, { from, to }: NonNullable<Scene["zone"]>): Mark[] {
+function zoneMarks(ground: Ground, { from, to }: NonNullable<Scene["zone"]>, words: string): Mark[] {
   const { width, height } = ground.size;
   const upper = ground.at({ x: 0, z: -from }).y;
   const lower = ground.at({ x: 0, z: -to }).y;
@@ -80,7 +81,7 @@ function zoneMarks(ground: Ground, { from, to }: NonNullable<Scene["zone"]>): Ma
       kind: "text",
       what: null,
       at: onScreen(ground.rulers.left + BESIDE_FLAG, y),
-      words: "strike zone",
+      words,
       size: 12,
       anchor: { x: 0, y: 0 },
       fill: { role: "ink" },
@@ -96,7 +97,7 @@ const SWAY = [0.3, -0.2, 0.45, -0.4, 0.1] as const;
 const TALL = [1, 0.82, 0.95, 0.74, 0.9] as const;
 
 /** Weed: stalks from the floor up to the depth of its tops, and a dotted line at that depth with its name. */
-function weedMarks(ground: Ground, tops: number, depth: number): Mark[] {
+function weedMarks(ground: Ground, tops: number, depth: number, words: string): Mark[] {
   const { size, view, at } = ground;
   const { width, height } = size;
   const top = at({ x: 0, z: -tops }).y;
@@ -136,7 +137,7 @@ function weedMarks(ground: Ground, tops: number, depth: number): Mark[] {
       kind: "text",
       what: null,
       at: onScreen(ground.rulers.left + BESIDE_FLAG, y + 4),
-      words: "weed",
+      words,
       size: 12,
       anchor: { x: 0, y: 0 },
       fill: { role: "ink" },

@@ -162,7 +162,7 @@ const ENTRY = `
 export { checkScenario, compile, countsOf, parseScenario, scenarioJsonSchema, serialize, stageOf, stretchParts } from "./src/document";
 export { staticsOf, floating, band } from "./src/model/statics";
 export { sensitivity } from "./src/model/bench";
-export { boardBoxes, bodyMarks, sceneOf, sectionMarks, topMarks, wordsOf } from "./src/drawing";
+export { boardBoxes, bodyMarks, sceneOf, sectionMarks, topMarks, thingOf } from "./src/drawing";
 export { partSections } from "./src/ui/state/inputs";
 `;
 
@@ -171,7 +171,7 @@ type Program = typeof import("../../src/document") &
   Pick<typeof import("../../src/model/bench"), "sensitivity"> &
   Pick<
     typeof import("../../src/drawing"),
-    "boardBoxes" | "bodyMarks" | "sceneOf" | "sectionMarks" | "topMarks" | "wordsOf"
+    "boardBoxes" | "bodyMarks" | "sceneOf" | "sectionMarks" | "topMarks" | "thingOf"
   > &
   Pick<typeof import("../../src/ui/state/inputs"), "partSections">;
 
@@ -321,7 +321,7 @@ describe("a made-up kind of part", () => {
     expect(isDrawn(program.sectionMarks(compiled.bait, 60e-3, scene))).toBe(false);
     // Its lower edge, 3 mm below the middle of the plate, is in every view of the board.
     expect(program.boardBoxes(scene, compiled.bait).side.minZ).toBeLessThan(-17e-3);
-    expect(program.wordsOf("keel plate:fin")).toBe("keel plate ‘fin’");
+    expect(program.thingOf("keel plate:fin")).toEqual({ kind: "keel plate", name: "fin" });
     const saved = program.serialize(scenario);
     expect(program.parseScenario(saved)).toEqual(expect.objectContaining({ scenario }));
     expect(JSON.stringify(program.scenarioJsonSchema())).toContain("keelPlates");

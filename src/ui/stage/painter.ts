@@ -171,13 +171,11 @@ export class Painter {
   }
 
   /** The same as an image file's data. */
-  image(caption: Caption): Promise<Blob> {
+  async image(caption: Caption): Promise<Blob> {
     const shot = this.shot(caption);
-    return new Promise((done, failed) =>
-      shot.toBlob((blob) =>
-        blob ? done(blob) : failed(new Error("The browser could not make an image of the stage")),
-      ),
-    );
+    const blob = await new Promise<Blob | null>((done) => shot.toBlob(done));
+    if (blob === null) throw new Error("The browser could not make an image of the stage");
+    return blob;
   }
 
   destroy(): void {

@@ -5,11 +5,14 @@ import {
   type Posed,
   posedMarks,
   type Size,
-  wordsOf,
+  thingOf,
   toScreen,
   toWorld,
   type View,
 } from "../../drawing";
+import type { Language } from "../words/base";
+import { FILE } from "../words/file";
+import { STAGE } from "../words/stage";
 
 /** How near a centre is picked, px. */
 const CENTRE = 9;
@@ -37,7 +40,11 @@ export function whatAt(
   );
 }
 
-const CENTRES: Readonly<Record<string, string>> = { G: "centre of gravity G", B: "centre of buoyancy B" };
-
 /** What lies under the pointer, in plain words. */
-export const pickedWords = (what: string): string => CENTRES[what] ?? wordsOf(what);
+export function pickedWords(what: string, language: Language): string {
+  const words = STAGE.in(language);
+  if (what === "G" || what === "B") return words.tell(`centre.${what}`);
+  const { kind, name } = thingOf(what);
+  const told = FILE.in(language).of(kind);
+  return name === null ? told : words.tell("picked", { kind: told, name });
+}

@@ -1,6 +1,5 @@
 import type { Point } from "../../drawing";
 import type { Cameraman } from "./cameraman.svelte";
-import { pickedWords } from "./picking";
 
 /** The bait in hand: how far it is moved, m, up positive. */
 export interface Hold {
@@ -26,7 +25,7 @@ const FINGER = 18;
 /** One pointer drags the picture (a finger leaves scrolling to the page), two pinch, ctrl and wheel zoom. */
 export class Pointers {
   /** What the mouse is over, and where. */
-  hovered = $state.raw<{ readonly words: string; readonly x: number; readonly y: number } | null>(null);
+  hovered = $state.raw<{ readonly what: string; readonly x: number; readonly y: number } | null>(null);
   /** The pointer that has the bait in hand. */
   #inHand = $state<number | null>(null);
   #held: readonly { readonly id: number; readonly x: number; readonly y: number }[] = [];
@@ -65,7 +64,7 @@ export class Pointers {
     if (!then) {
       if (event.pointerType !== "mouse") return;
       const what = this.#target.whatAt(now, POINTER);
-      this.hovered = what === null ? null : { words: pickedWords(what), x: now.x, y: now.y };
+      this.hovered = what === null ? null : { what, x: now.x, y: now.y };
       return;
     }
     this.hovered = null;

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { pictureWords } from "../../../src/ui/stage/words";
 import { ARROW_SCALES } from "../../../src/drawing/arrows";
 import { forceMarks, sumOf } from "../../../src/drawing/forces";
 import { groundOf } from "../../../src/drawing/ground";
@@ -23,6 +24,7 @@ const drawn = (forces: Forces, look: Partial<Parameters<typeof forceMarks>[2]> =
     { scene, snapshot: { ...still, forces } },
     { scale: "linear", sum: false, values: true, ...look },
     new Placer({ x0: 4, y0: 4, x1: size.width - 4, y1: size.height - 26 }),
+    pictureWords("en"),
   );
 const arrows = (marks: readonly Mark[]) =>
   marks.flatMap((mark) =>

@@ -106,6 +106,7 @@ describe("the bait in the making", () => {
 });
 
 describe("the frame of a saved picture", () => {
+  const plain = (number: string): string => number;
   const barOf = (marks: readonly Mark[]): { px: number; words: string } => {
     const lines = marks.find((m) => m.kind === "lines");
     const [a, b] = lines?.kind === "lines" ? lines.paths[0]! : [];
@@ -122,7 +123,7 @@ describe("the frame of a saved picture", () => {
     );
     for (const { scale, lengths } of cases)
       for (const width of [320, 860, 1440]) {
-        const caption = { title: "A bait", moment: "2.14 s", scale, lengths };
+        const caption = { title: "A bait", moment: "2.14 s", scale, lengths, number: plain };
         const { marks, size } = frameOf({ width, height: 400 }, caption);
         const { px, words } = barOf(marks);
         const [number, unit] = words.split("\u202f");
@@ -141,7 +142,7 @@ describe("the frame of a saved picture", () => {
     const texts = (title: string, scale: number | null): string[] =>
       frameOf(
         { width: 360, height: 300 },
-        { title, moment: "1.00 s", scale, lengths: "metric" },
+        { title, moment: "1.00 s", scale, lengths: "metric", number: plain },
       ).marks.flatMap((m) => (m.kind === "text" ? [m.words] : []));
     const [title] = texts("An invented bait with a name that is much too long", 5000);
     expect(title).toMatch(/^An inv.*…$/);

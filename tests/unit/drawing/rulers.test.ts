@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { pictureWords } from "../../../src/ui/stage/words";
 import { groundOf } from "../../../src/drawing/ground";
 import { rulerMarks } from "../../../src/drawing/rulers";
 import { sceneOf } from "../../../src/drawing/scene";
@@ -10,7 +11,7 @@ const posed = { scene, snapshot: heldStill(scene, restingPlace(scene), 0) };
 
 const words = (scale: number, lengths: "metric" | "inches") => {
   const ground = groundOf({ x: 0.3, z: -0.2, scale }, { width: 900, height: 500 });
-  return rulerMarks(ground, posed, lengths).flatMap((m) =>
+  return rulerMarks(ground, posed, { lengths, words: pictureWords("en") }).flatMap((m) =>
     m.kind === "text" && m.bold !== true ? [{ text: m.words, at: m.at }] : [],
   );
 };

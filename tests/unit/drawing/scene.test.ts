@@ -3,7 +3,7 @@ import { MID } from "../../../src/model/bait";
 import { hangingHooks } from "../../../src/model/motion/hooks";
 import { boxOf, placed } from "../../../src/drawing/geometry";
 import { boxOfMarks, pickFrom } from "../../../src/drawing/mark";
-import { bodyMarks, ghostMarks, hangingLength, hookMarks, wordsOf } from "../../../src/drawing/marks";
+import { bodyMarks, ghostMarks, hangingLength, hookMarks, thingOf } from "../../../src/drawing/marks";
 import { sceneOf } from "../../../src/drawing/scene";
 import { heldStill, hookedHangers, posedMarks, restingPlace } from "../../../src/drawing/still";
 import { at, mm } from "../../lib/si";
@@ -147,8 +147,8 @@ describe("marks", () => {
     expect(pickFrom(marks, at(20, 4), tolerance)).toBe("body");
     expect(pickFrom(marks, at(40, 30), tolerance)).toBeNull();
     expect(pickFrom(bodyMarks(scene, false), at(28, -5), tolerance)).toBe("body");
-    expect(wordsOf("ballast:belly")).toBe("ballast ‘belly’");
-    expect(wordsOf("tie")).toBe("tie eye");
+    expect(thingOf("ballast:belly")).toEqual({ kind: "ballast", name: "belly" });
+    expect(thingOf("tie")).toEqual({ kind: "tie eye", name: null });
   });
 
   test("a hook hangs down from its eye by its length, ring first", () => {

@@ -3,6 +3,10 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { beforeAll, describe, expect, test } from "vitest";
+import { FORCE_LEGEND } from "../../../src/model/forces";
+import { FILE } from "../../../src/ui/words/file";
+import { STAGE } from "../../../src/ui/words/stage";
+import { pictureWords } from "../../../src/ui/stage/words";
 import { parseScenario } from "../../../src/document";
 import { groundOf } from "../../../src/drawing/ground";
 import { boxOfMarks, placesOf, type Mark } from "../../../src/drawing/mark";
@@ -71,6 +75,7 @@ describe("marks of every scenario", () => {
           rivals: [{ scene, snapshot, letter: "B" }],
           trace: [snapshot.G, { x: 1, z: -1 }, { x: 2, z: -2 }],
           lengths: scale > 100 ? "metric" : "inches",
+          words: pictureWords("en"),
           shows: { forces: true, arrows: "linear", sum: false, labels: true, xray: scale > 100 },
         };
         for (const size of [
@@ -86,6 +91,53 @@ describe("marks of every scenario", () => {
         }
       }
   });
+});
+
+test("a picture speaks the language that is read: its words, its decimal marks, and the names of its forces", async () => {
+  await Promise.all([STAGE.ready("de"), FILE.ready("de")]);
+  const { scene } = scenes[0] ?? { scene: null };
+  if (scene === null) throw new Error("there are no scenes");
+  const snapshot = heldStill(scene, { x: 0, z: -0.2 }, 0.3);
+  const forces = [
+    { key: "weight", at: snapshot.G, force: { x: 0.1, z: -0.4 } },
+    { key: "hooks", at: snapshot.G, force: { x: 1e-4, z: 0 } },
+  ] as const;
+  const picture: Picture = {
+    bait: {
+      scene: { ...scene, weed: 0.21, zone: { from: 0.1, to: 0.3 }, depth: 4 },
+      snapshot: { ...snapshot, forces },
+    },
+    ghost: { scene, snapshot: heldStill(scene, { x: 60, z: -0.2 }, 0) },
+    rivals: [{ scene, snapshot, letter: "B" }],
+    trace: [],
+    lengths: "metric",
+    words: pictureWords("de"),
+    shows: { forces: true, arrows: "log", sum: true, labels: true, xray: true },
+  };
+  const ground = groundOf({ x: 0, z: -0.2, scale: 2000 }, { width: 1440, height: 700 });
+  const marks = pictureMarks(picture, ground);
+  const said = marks.flatMap((m) =>
+    m.kind === "text" ? [m.words] : m.kind === "arrow" ? [m.title ?? ""] : [],
+  );
+  for (const words of [
+    "Tiefe",
+    "Kraut",
+    "Fangzone",
+    "Variante B",
+    /^angeheftete Variante \d+,\d\sm entfernt$/,
+  ])
+    expect(said.filter((one) => (typeof words === "string" ? one === words : words.test(one)))).toHaveLength(
+      1,
+    );
+  expect(said.filter((one) => /^Länge ∝ Kraft, Pfeil an Pfeil ab G$/.test(one))).toHaveLength(1);
+  expect(said.filter((one) => /^zu klein zum Zeichnen: /.test(one))).toHaveLength(1);
+  expect(said.some((one) => /^W: .*, 0,412\sN$/.test(one))).toBe(true);
+  // No decimal point and no English word is left.
+  expect(said.filter((one) => /\d\.\d/.test(one))).toEqual([]);
+  const english = FORCE_LEGEND.map(({ label }) => label).filter((label) =>
+    said.some((one) => one.includes(label)),
+  );
+  expect(english).toEqual([]);
 });
 
 describe("the SVG writer", () => {

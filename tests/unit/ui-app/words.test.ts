@@ -42,7 +42,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   recipe: ["src/ui/shell/Recipe.svelte", "src/ui/shell/recipe"],
   figures: ["src/ui/state/figures", "src/ui/state/against.ts", "src/ui/shell/Spoken.svelte"],
   reasons: ["src/ui/state/figures/why"],
-  stage: ["src/ui/stage/Transport.svelte", "src/ui/stage/CameraControls.svelte"],
+  stage: ["src/ui/stage"],
   baits: ["src/ui/shell/MyBaits.svelte", "src/ui/shell/LibraryFile.svelte", "src/ui/shell/list"],
   guide: ["src/ui/guide"],
   film: ["src/ui/views/swim/FilmForm.svelte", "src/ui/views/swim/film.ts"],

@@ -1,4 +1,4 @@
-/** The stage in English: the clock under it and the camera above it. */
+/** The stage in English: its picture, the clock under it and the camera above it. */
 export const texts = {
   playback: "Playback",
   back: "One frame back",
@@ -29,4 +29,14 @@ export const texts = {
   farther: "Farther",
   fartherKey: "Farther (−)",
   again: "Frame again",
+  depth: "depth",
+  "away.bait": "bait {distance} away",
+  "away.pinned": "pinned {distance} away",
+  "away.variant": "{letter} {distance} away",
+  variant: "variant {letter}",
+  small: "too small to draw: {first}",
+  chain: "{ruler}, head to tail from G",
+  "centre.G": "centre of gravity G",
+  "centre.B": "centre of buoyancy B",
+  picked: "{kind} ‘{name}’",
 } as const;
