@@ -1,6 +1,7 @@
 import { rangeOf } from "./decimate";
 import { marked } from "../words/base";
 import type { Language } from "../words/base";
+import type { PARTS } from "../words/parts";
 import type { PlotMark, Series } from "./types";
 
 /** Least span of a plot's value axis by unit, so that the round-off of a bait at rest does not fill the plot. */
@@ -116,16 +117,29 @@ export function valueText(value: number, decimals: number, language: Language = 
 }
 
 /** What the plot shows, for those who do not see it. */
-export function summaryOf(title: string, series: readonly Series[], duration: number): string {
+export function summaryOf(
+  title: string,
+  series: readonly Series[],
+  duration: number,
+  words: ReturnType<typeof PARTS.in>,
+): string {
+  const time = (seconds: number): string => valueText(seconds, 1, words.language);
   const parts = series.map((s) => {
+    const { label } = s;
     const range = rangeOf(s.values);
-    if (!range) return `${s.label}: nothing recorded yet`;
+    if (!range) return words.tell("plot.nothing", { label });
     const decimals = decimalsFor(range.high - range.low || 1, s.unit);
-    const value = (v: number): string => `${valueText(v, decimals)} ${s.unit}`;
-    const when = (i: number): string => `${(s.time[i] ?? NaN).toFixed(1)} s`;
-    return `${s.label}: least ${value(range.low)} at ${when(range.lowAt)}, greatest ${value(range.high)} at ${when(range.highAt)}`;
+    const value = (v: number): string => `${valueText(v, decimals, words.language)} ${s.unit}`;
+    const when = (i: number): string => time(s.time[i] ?? NaN);
+    return words.tell("plot.range", {
+      label,
+      low: value(range.low),
+      lowAt: when(range.lowAt),
+      high: value(range.high),
+      highAt: when(range.highAt),
+    });
   });
-  return `${title} over ${duration.toFixed(1)} seconds. ${parts.join(". ")}.`;
+  return words.tell("plot.all", { title, duration: time(duration), parts: parts.join(". ") });
 }
 
 /** Widths of labels in a font, px, each measured once; null where the browser offers no canvas. */

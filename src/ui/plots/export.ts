@@ -122,11 +122,9 @@ export async function exportPNG(element: Element, scale = 2): Promise<Blob> {
     const context = canvas.getContext("2d");
     if (!context) throw new Error("This browser offers no canvas to make a PNG with; save the plot as SVG");
     context.drawImage(image, 0, 0, canvas.width, canvas.height);
-    return await new Promise((done, failed) =>
-      canvas.toBlob((blob) =>
-        blob ? done(blob) : failed(new Error("The browser could not write the PNG; save the plot as SVG")),
-      ),
-    );
+    const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done));
+    if (blob === null) throw new Error("The browser could not write the PNG; save the plot as SVG");
+    return blob;
   } finally {
     URL.revokeObjectURL(url);
   }

@@ -40,6 +40,7 @@ export { Later, RunSlot } from "./runs.svelte";
 export { Session } from "./session.svelte";
 export type { StageSwitch } from "./stage.svelte";
 export type { ShownUnit, UnitChoice, Units } from "./units";
+export { whenAsked } from "./why.svelte";
 export type { Asking, Why } from "./why.svelte";
 export { workOut } from "./workspace.svelte";
 export type { Worked, Workspace } from "./workspace.svelte";

@@ -18,17 +18,42 @@ export interface Why {
 }
 
 /** Asked again whenever its inputs change; null while there is no such number, as during a run. */
-export type Asking = () => Why | null;
+export interface Asking {
+  (): Why | null;
+  /** Brings what the answer is made of, where that comes only when somebody asks. */
+  readonly first?: () => Promise<void>;
+}
+
+/** An answer that is made by a module which loads with the first question: few numbers are asked, and answers are long. */
+export function whenAsked<M>(load: () => Promise<M>, answer: (from: M) => Why | null): Asking {
+  let from: M | undefined;
+  return Object.assign((): Why | null => (from === undefined ? null : answer(from)), {
+    first: async (): Promise<void> => {
+      from = await load();
+    },
+  });
+}
 
 /** Which number is being asked, and the button that asked (focus goes back there). */
 export class WhyState {
   asked = $state.raw<{ readonly why: Asking; readonly anchor: HTMLElement } | null>(null);
 
+  /** The last answer that was asked for did not come. */
+  failed = $state(false);
+  #turn = 0;
+
   ask(why: Asking, anchor: HTMLElement): void {
-    this.asked = { why, anchor };
+    const turn = (this.#turn += 1);
+    const show = (): void => {
+      if (turn === this.#turn) this.asked = { why, anchor };
+    };
+    this.failed = false;
+    if (why.first === undefined) show();
+    else why.first().then(show, () => (this.failed = true));
   }
 
   close(): void {
+    this.#turn += 1;
     this.asked = null;
   }
 }

@@ -17,7 +17,7 @@ const wanted = (more: Partial<NonNullable<Scenario["target"]>>) => {
   return found;
 };
 const said = (asked: ReturnType<typeof wanted>, depth: number | null, why: string | null = null) => {
-  const { met, text } = depthAgainst(asked, { runs: depth !== null, why, depth }, 0.9, units);
+  const { met, text } = depthAgainst(asked, { runs: depth !== null, why, depth }, 0.9, units, "en");
   return { met, text: text.replaceAll("\u202f", " ") };
 };
 
@@ -47,6 +47,6 @@ describe("the depth wanted", () => {
       met: false,
       text: "Does not run at 0.90 m/s (nose lifts); wanted: 2.00 m ± 0.40 m deep",
     });
-    expect(depthAgainst(asked, null, 0.9, units).met).toBeNull();
+    expect(depthAgainst(asked, null, 0.9, units, "en").met).toBeNull();
   });
 });

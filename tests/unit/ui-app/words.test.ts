@@ -39,6 +39,19 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   swim: ["src/ui/views/swim"],
   begin: ["src/ui/shell/NewBait.svelte"],
   make: ["src/ui/views/make"],
+  parts: [
+    ...["Asked", "BaitInputs", "BibAngle", "Caution", "Forces", "Inputs", "MaterialSelect", "Moment"],
+    ...["NumberField", "NumberInput", "Plots", "Readout", "Section", "Switches", "Verdict"],
+  ]
+    .map((name) => `src/ui/views/parts/${name}.svelte`)
+    .concat("src/ui/plots"),
+  forms: [
+    ...["BigField", "CellField", "DepthAgainst", "Fold", "Form", "FormFields", "FormList", "PointList"],
+    ...["Saves", "WishFields"],
+  ]
+    .map((name) => `src/ui/views/parts/${name}.svelte`)
+    .concat("src/ui/views/parts/depth-against.ts", "src/ui/views/parts/form.ts"),
+  why: ["src/ui/views/parts/whys.ts"],
   recipe: ["src/ui/shell/Recipe.svelte", "src/ui/shell/recipe"],
   figures: ["src/ui/state/figures", "src/ui/state/against.ts", "src/ui/shell/Spoken.svelte"],
   reasons: ["src/ui/state/figures/why"],

@@ -11,6 +11,7 @@ import {
 } from "../../../src/ui/plots/axes";
 import { decimate, nearestIndex, rangeOf } from "../../../src/ui/plots/decimate";
 import type { Series } from "../../../src/ui/plots";
+import { PARTS } from "../../../src/ui/words/parts";
 
 const times = (n: number, rate = 60): Float64Array => Float64Array.from({ length: n }, (_, i) => i / rate);
 const series = (values: ArrayLike<number>, over: Partial<Series> = {}): Series => ({
@@ -115,10 +116,10 @@ describe("reading", () => {
   });
 
   test("a summary says least and greatest with their times", () => {
-    const text = summaryOf("Depth", [series([0, 0.5, 2, 1])], 0.05);
+    const text = summaryOf("Depth", [series([0, 0.5, 2, 1])], 0.05, PARTS.in("en"));
     expect(text).toContain("least 0.00 m at 0.0 s");
     expect(text).toContain("greatest 2.00 m at 0.0 s");
-    expect(summaryOf("Depth", [series([])], 3)).toContain("nothing recorded yet");
+    expect(summaryOf("Depth", [series([])], 3, PARTS.in("en"))).toContain("nothing recorded yet");
   });
 });
 

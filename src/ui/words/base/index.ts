@@ -8,5 +8,5 @@ export type { Echoes } from "./below.svelte";
 export type { Entry, Texts, Translated } from "./catalogue";
 export { languageHere, provideLanguage } from "./here";
 export { Part } from "./part.svelte";
-export { LANGUAGE_NAMES, LANGUAGES, marked, Speaker } from "./speaker";
+export { inside, LANGUAGE_NAMES, LANGUAGES, marked, Speaker } from "./speaker";
 export type { Language } from "./speaker";

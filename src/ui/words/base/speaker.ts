@@ -64,3 +64,7 @@ export class Speaker<T extends Texts> {
     return new Intl.ListFormat(this.language, { type: "conjunction" }).format(items);
   }
 }
+
+/** A title inside a sentence: small, but in a language whose nouns have capitals. */
+export const inside = (title: string, language: Language): string =>
+  language === "de" ? title : title.toLowerCase();
