@@ -92,7 +92,7 @@ function strayIn(file: string): readonly string[] {
   if (!file.endsWith(".svelte")) return [];
   const markup = readFileSync(file, "utf8").replace(
     // What stands on a key of the keyboard, and the page's own name, are the same in every language.
-    /<script[\s\S]*?<\/script>|<style[\s\S]*?<\/style>|<!--[\s\S]*?-->|<kbd>\w+<\/kbd>|&nbsp;|(?<=>)Trimwright(?=<)/g,
+    /<script[\s\S]*?<\/script>|<style[\s\S]*?<\/style>|<!--[\s\S]*?-->|<kbd>\w+<\/kbd>|&[en]\w+;|(?<=>)Trimwright(?=<)/g,
     "",
   );
   const bare = markup.replace(/\{(?:[^{}]|\{(?:[^{}]|\{[^{}]*\})*\})*\}/g, "");
@@ -106,7 +106,8 @@ function strayIn(file: string): readonly string[] {
 }
 
 /** How a room names a step of undo: what stands there is kept with the bait, in English, whatever language is read. */
-const UNDO = /\.edit\(\s*(?:(?:"[^"]*"|`[^`]*`|\w+),\s*|(?="[^"]*",\s*\())(?:"([^"]*)"|`([^`]*)`)/g;
+const UNDO =
+  /(?:\.edit\(\s*(?:(?:"[^"]*"|`[^`]*`|\w+),\s*|(?="[^"]*",\s*\())|(?<![.#])\bstep\(\s*)(?:"([^"]*)"|`([^`]*)`)/g;
 /** Names inside the program, which the page shows in words of its own: moments, materials, small changes, steps of the bench. */
 const NAMES: ReadonlySet<string> = new Set<string>([
   ...MOMENTS,
