@@ -88,8 +88,9 @@ const withoutNodeForSolids = (): Plugin => ({
  */
 const treeshake = {
   moduleSideEffects: (id: string): boolean =>
-    !/\/src\/((model|document|drawing|lesson|sheet|runner|units)\/|ui\/plots\/index\.ts)/.test(id) ||
-    /\/motion\/engine\/|\/runner\/worker/.test(id),
+    !/\/src\/((model|document|drawing|lesson|sheet|runner|units|ui\/maker)\/|ui\/plots\/index\.ts)/.test(
+      id,
+    ) || /\/motion\/engine\/|\/runner\/worker/.test(id),
 };
 
 export default defineConfig({

@@ -3,7 +3,7 @@ import type { Vec } from "../base";
 import type { Bait } from "../bait";
 import { phiOfStation } from "../shape";
 import { restTrim } from "../statics";
-import { netOf } from "./rise";
+import { netOf } from "./net";
 import type { ExactGrams, SwapGoal } from "./types";
 
 /** How far angle a lies from angle b, the near way round, rad. */

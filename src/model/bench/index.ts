@@ -1,6 +1,7 @@
 export type * from "./types";
 export { repeatsOf } from "./repeats";
-export { netForSpeed, netOf, riseBand, RiseCurve, steadySpeed } from "./rise";
+export { netOf } from "./net";
+export { netForSpeed, riseBand, RiseCurve, steadySpeed } from "./rise";
 export { season, SALINITY_PRESETS } from "./season";
 export type { SeasonOptions } from "./season";
 export { sensitivity } from "./sensitivity";

@@ -4,17 +4,12 @@ import { massMatrix, prepareSwimmer } from "../forces";
 import type { SwimmerOptions, Surroundings } from "../forces";
 import { draws, restTrim } from "../statics";
 import { terminalRise } from "../tow";
+import { netOf } from "./net";
 import { quantile } from "./repeats";
 import type { RiseBand } from "./types";
 import { shifted } from "./with";
 
 export type RiseOptions = Partial<SwimmerOptions>;
-
-/** Net buoyancy of a bait in a water, kg. */
-export function netOf(bait: Bait, density: number): number {
-  const { mass, displaced } = bait.rigid({ end: "mid", face: "floor" });
-  return density * displaced - mass;
-}
 
 /** The bait with another net buoyancy (kg), G and B where they are. */
 export const withNet = (bait: Bait, density: number, net: number): Bait =>

@@ -1,10 +1,7 @@
 import type { Bait } from "../bait";
-import type { Surroundings } from "../forces";
 import { restTrim } from "../statics";
-import { terminalRise } from "../tow";
 import { water } from "../water";
-import { netOf } from "./rise";
-import type { RiseOptions } from "./rise";
+import { netOf } from "./net";
 import type { SeasonPoint } from "./types";
 
 /** Practical presets, g/kg: rivers and lakes below 0.5, the open sea about 35; brackish between (Venice system 1958). */
@@ -14,7 +11,7 @@ export const SALINITY_PRESETS = [
   { name: "sea", salinity: 35 },
 ] as const;
 
-export interface SeasonOptions extends RiseOptions {
+export interface SeasonOptions {
   /** °C. */
   readonly coldest: number;
   readonly warmest: number;
@@ -24,8 +21,6 @@ export interface SeasonOptions extends RiseOptions {
   readonly salinities: readonly number[];
   /** Within this net buoyancy of neutral it suspends, kg. */
   readonly suspendsWithin: number;
-  /** Surroundings for which the rise is computed; absent: no rise is computed. */
-  readonly around?: Surroundings;
 }
 
 /**
@@ -33,7 +28,7 @@ export interface SeasonOptions extends RiseOptions {
  * the wood, which cancels less than half of the water's, is left out.
  */
 export function season(bait: Bait, options: SeasonOptions): SeasonPoint[] {
-  const { coldest, warmest, steps = 9, salinities, suspendsWithin, around, ...calibrated } = options;
+  const { coldest, warmest, steps = 9, salinities, suspendsWithin } = options;
   if (!(warmest >= coldest))
     throw new RangeError(`season from ${coldest} to ${warmest} °C: the second must not be less`);
   if (!(Number.isInteger(steps) && steps >= 2)) throw new RangeError(`${steps} temperatures: use 2 or more`);
@@ -42,7 +37,7 @@ export function season(bait: Bait, options: SeasonOptions): SeasonPoint[] {
   return salinities.flatMap((salinity) =>
     Array.from({ length: steps }, (_, i): SeasonPoint => {
       const temperature = coldest + ((warmest - coldest) * i) / (steps - 1);
-      const { density, viscosity } = water(salinity, temperature);
+      const { density } = water(salinity, temperature);
       const net = netOf(bait, density);
       return {
         salinity,
@@ -51,7 +46,6 @@ export function season(bait: Bait, options: SeasonOptions): SeasonPoint[] {
         net,
         trim,
         verdict: Math.abs(net) <= suspendsWithin ? "suspends" : net > 0 ? "floats" : "sinks",
-        speed: around ? terminalRise(bait, { ...around, density, viscosity }, calibrated).speed : null,
       };
     }),
   );

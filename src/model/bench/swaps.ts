@@ -4,7 +4,7 @@ import type { Surroundings } from "../forces";
 import { restTrim } from "../statics";
 import { terminalRise } from "../tow";
 import { bottomAt, exactGrams, angleFrom } from "./exact";
-import { netOf } from "./rise";
+import { netOf } from "./net";
 import type { RiseOptions } from "./rise";
 import type { Swap, SwapChange, SwapGoal, SwapPart, SwapResult } from "./types";
 import { again } from "./with";

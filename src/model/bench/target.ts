@@ -3,7 +3,8 @@ import type { Bait } from "../bait";
 import type { Surroundings } from "../forces";
 import { restTrim } from "../statics";
 import { water } from "../water";
-import { netForSpeed, netOf } from "./rise";
+import { netOf } from "./net";
+import { netForSpeed } from "./rise";
 import type { RiseOptions } from "./rise";
 import { shifted } from "./with";
 

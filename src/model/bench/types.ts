@@ -256,8 +256,6 @@ export interface SeasonPoint {
   readonly net: number;
   readonly trim: number | null;
   readonly verdict: "floats" | "suspends" | "sinks";
-  /** Steady rise, m/s; null where it was not asked for. */
-  readonly speed: number | null;
 }
 
 export interface RiseBand {

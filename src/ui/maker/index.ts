@@ -4,7 +4,8 @@
  */
 export { SIZES, usualAnswers, usualSizes } from "./answers";
 export type { Answers } from "./answers";
-export { goalOf, wantedOf } from "./goal";
+export { goalOf } from "./goal";
+export { wantedOf } from "./wanted";
 export { planned } from "./planned";
 export type { Begun, Planner } from "./planned";
 export { baitOf, starter } from "./starter";

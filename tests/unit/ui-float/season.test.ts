@@ -12,7 +12,6 @@ const point = (temperature: number, grams: number): SeasonPoint => ({
   net: grams / 1e3,
   trim: null,
   verdict: Math.abs(grams) <= 0.05 ? "suspends" : grams > 0 ? "floats" : "sinks",
-  speed: null,
 });
 
 describe("stretches of one verdict", () => {
