@@ -143,8 +143,9 @@ function changes(a: unknown, b: unknown, path = ""): readonly string[] {
 const written = (from: Scenario, to: Scenario): readonly string[] =>
   changes(from, to).map((path) => general(path, to));
 
+const prefs = new Prefs(null, 1200);
 const pageOf = (work: Workspace): App =>
-  ({ work, units: new Units(new Prefs(null, 1200)), beside: { typed: {} } }) as unknown as App;
+  ({ work, units: new Units(prefs), prefs, beside: { typed: {} } }) as unknown as App;
 type Component = (out: unknown, props: unknown) => void;
 
 /** What a form shows of one key, without the switch that leaves the key out. */
