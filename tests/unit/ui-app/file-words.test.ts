@@ -170,6 +170,9 @@ describe("German of what comes from below the page", () => {
     expect(untold(all)).toEqual([]);
     expect(german("2 × tungsten ball 3 mm ballast")).toBe("2 × Wolframkugel 3 mm");
     expect(german("belly hook: mass")).toBe("Haken am Bauch: Masse");
+    const none =
+      "No drill in the box takes “steel ball 6 mm”, “Anna's ball”: the smallest of them needs 6.0 mm.";
+    expect(german(none)).toContain("passt zu „Stahlkugel 6 mm“, „Anna's ball“: das kleinste");
   });
 
   it("has the verdicts", () => {

@@ -167,10 +167,12 @@ export const bench: Echoes = {
     "Zwischen den Stellen {from} und {to} hat kein Loch und kein Platz Raum für diese Gewichte, bei einer Wand von {wall} und {clear} Abstand von allem im Köder.",
   "Smaller pieces, a thinner wall, or a longer zone would help.":
     "Kleinere Stücke, eine dünnere Wand oder ein längerer Bereich würden helfen.",
-  "No drill in the box takes {names}: the smallest of them needs {least}.":
-    "Kein Bohrer der Kiste passt zu {names}: das kleinste davon braucht {least}.",
-  "Left out, because their holes find no room with a wall of {wall} between stations {from} and {to}: {names}.":
-    "Weggelassen, weil ihre Löcher bei einer Wand von {wall} zwischen den Stellen {from} und {to} keinen Raum finden: {names}.",
+  "No drill in the box takes {kinds}: the smallest of them needs {least}.":
+    "Kein Bohrer der Kiste passt zu {kinds}: das kleinste davon braucht {least}.",
+  "“{thing}”": "„{thing}“",
+  "“{thing}”, {others}": "„{thing}“, {others}",
+  "Left out, because their holes find no room with a wall of {wall} between stations {from} and {to}: {kinds}.":
+    "Weggelassen, weil ihre Löcher bei einer Wand von {wall} zwischen den Stellen {from} und {to} keinen Raum finden: {kinds}.",
   "The target asks for no least BG.": "Das Ziel verlangt kein kleinstes BG.",
   "In these plans the trim is certain to ±15°: for that, B has to be about {need} above G in this bait.":
     "In diesen Plänen ist die Lage auf ±15° sicher: dafür muss B in diesem Köder etwa {need} über G sein.",
