@@ -24,13 +24,16 @@ export function remarksAt(now: Worked, least: number, units: Units, language: La
   const stock = stockOf(scenario);
   const misses = stock === null ? [] : stockMisses(compiled.bait.drawn, stock);
   return [
-    ...statics.warnings.map(({ path, text }): Remark => ({ path, text: below.of(units.told(text)) })),
+    ...statics.warnings.map(({ path, text }): Remark => ({ path, text: units.told(below.of(text)) })),
     ...walls.map((wall): Remark => ({ path: wall.path, text: wallText(wall, mm(least), mm, words) })),
     ...thinBetween(compiled.bait).map(({ path, chamber, least: left }): Remark => ({
       path,
-      text: words.tell("thin", { left: mm(left), chamber, clear: mm(USUAL_CLEAR) }),
+      text: words.tell("thin", { left: mm(left), chamber: below.of(chamber), clear: mm(USUAL_CLEAR) }),
     })),
-    ...hookReaches(compiled.bait).map((one): Remark => ({ path: one.path, text: touchText(one, mm, words) })),
+    ...hookReaches(compiled.bait).map((one): Remark => ({
+      path: one.path,
+      text: touchText(one, mm, words, (name) => below.of(name)),
+    })),
     ...misses.map((one): Remark => ({ path: "bait.body", text: missText(one, mm, words) })),
   ];
 }
@@ -50,11 +53,16 @@ function wallText({ as, least }: Wall, wanted: string, mm: Shown, words: DrawWor
   return words.tell(`wall.${as}`, { wall: mm(least), least: wanted });
 }
 
-function touchText({ touches, length, by, apart, within }: HookReach, mm: Shown, words: DrawWords): string {
+function touchText(
+  { touches, length, by, apart, within }: HookReach,
+  mm: Shown,
+  words: DrawWords,
+  called: (name: string) => string,
+): string {
   const far = { long: mm(length), apart: mm(apart) };
   switch (touches.what) {
     case "hook":
-      return words.tell("hooks", { other: touches.name, apart: far.apart, within: mm(within) });
+      return words.tell("hooks", { other: called(touches.name), apart: far.apart, within: mm(within) });
     case "bib":
       return words.tell(`reachBib.${by}`, far);
     case "tie":

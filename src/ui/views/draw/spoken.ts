@@ -21,9 +21,10 @@ export function spokenOf(board: Board, units: Units, language: Language): string
       if (part === null) return board.parts.at === null ? words.tell("spoken.noPart") : "";
       const place = { station: mm(part.at[0]), height: mm(part.at[1]) };
       if (part.moves === null) return words.tell("spoken.tie", place);
+      const below = FILE.in(language);
       return words.tell("spoken.part", {
-        part: part.part.key === "bib" ? words.tell("part.bib") : part.name,
-        handle: FILE.in(language).of(part.moves),
+        part: below.of(part.name),
+        handle: below.of(part.moves),
         ...place,
       });
     }

@@ -143,7 +143,6 @@ export const texts: Translated<typeof en> = {
   "kind.body": "woraus er ist",
   "part.tie": "Zugöse",
   "kind.tie": "wo die Schnur zieht",
-  "part.bib": "Tauchschaufel",
   notTaken: "Noch nicht genommen: {allowed}. {remedy}",
   like: "Noch eines davon",
   remove: "{part} entfernen",

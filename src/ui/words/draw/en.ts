@@ -136,7 +136,6 @@ export const texts = {
   "kind.body": "what it is made of",
   "part.tie": "Tie eye",
   "kind.tie": "where the line pulls",
-  "part.bib": "Bib",
   notTaken: "Not taken yet: {allowed}. {remedy}",
   like: "One more like it",
   remove: "Remove {part}",
