@@ -95,6 +95,7 @@ export { attitudeWords, floats, floatWords, LEVEL_WITHIN_DEG, riseWords, SUSPEND
 export { visible, visibleIn, visibleJson } from "./visible";
 export { targetWords } from "./target";
 export { adoptPlan, adoptSwap, correctionEntry } from "./adopt";
+export { freeCorrection, readingWords } from "./readings";
 export {
   addPoint,
   CURVES,

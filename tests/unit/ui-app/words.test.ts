@@ -32,6 +32,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   ].map((place) => (place.includes("/") ? place : `src/ui/shell/${place}.svelte`)),
   weigh: ["src/ui/views/weigh"],
   menu: ["src/ui/shell/MenuInside.svelte"],
+  float: ["src/ui/views/float"],
   windows: ["KeysDialog", "ProblemsDialog", "OverwriteDialog", "LinkDialog", "ExamplesDialog"]
     .map((name) => `src/ui/shell/${name}.svelte`)
     .concat("src/ui/shell/keys.ts", "src/ui/shell/actions.ts", "src/ui/views/parts/WhyPanel.svelte")
@@ -51,7 +52,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   ]
     .map((name) => `src/ui/views/parts/${name}.svelte`)
     .concat("src/ui/views/parts/depth-against.ts", "src/ui/views/parts/form.ts"),
-  why: ["src/ui/views/parts/whys.ts"],
+  why: ["src/ui/views/parts/whys.ts", "src/ui/views/float/whys.ts"],
   recipe: ["src/ui/shell/Recipe.svelte", "src/ui/shell/recipe"],
   figures: ["src/ui/state/figures", "src/ui/state/against.ts", "src/ui/shell/Spoken.svelte"],
   reasons: ["src/ui/state/figures/why"],

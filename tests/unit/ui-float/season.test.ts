@@ -47,6 +47,6 @@ describe("lines of the season", () => {
 
   it("have one more for water that is none of the presets", () => {
     const lines = seasonLines(bait, 18, { coldest: 4, warmest: 24 });
-    expect(lines.at(-1)).toMatchObject({ name: "this water", salinity: 18, own: true });
+    expect(lines.at(-1)).toMatchObject({ name: "own", salinity: 18, own: true });
   });
 });

@@ -1,5 +1,5 @@
 import { untrack } from "svelte";
-import { correctionEntry, MOMENTS, notYetAt } from "../../../document";
+import { correctionEntry, freeCorrection, MOMENTS, notYetAt, readingWords } from "../../../document";
 import type { Moment, Scenario } from "../../../document";
 import type { TubAnswer, TubReading } from "../../../runner";
 import { fromSI, toSI } from "../../../units";
@@ -222,7 +222,7 @@ export class ReadingState {
     const { corrections } = this.app.work.scenario;
     const without = JSON.stringify(reading.without ?? []);
     return corrections.some(
-      (one) => one.from === said(reading) && JSON.stringify(one.without ?? []) === without,
+      (one) => one.from === readingWords(reading) && JSON.stringify(one.without ?? []) === without,
     );
   });
 
@@ -251,8 +251,8 @@ export class ReadingState {
     const { value, stale } = this.answer;
     if (reading === null || value === null || stale) return false;
     const { corrections } = this.app.work.scenario;
-    const name = freeName(corrections.map((one) => one.name));
-    const entry = tidy(correctionEntry({ ...value.tub.correction, name }, said(reading)));
+    const name = freeCorrection("tub", corrections);
+    const entry = tidy(correctionEntry({ ...value.tub.correction, name }, readingWords(reading)));
     return this.app.work.edit("corrections", "the tub's correction", (from) => ({
       ...from,
       tub: [...from.tub, reading],
@@ -267,10 +267,7 @@ export class ReadingState {
       corrections: [
         ...from.corrections,
         {
-          name: freeName(
-            from.corrections.map((one) => one.name),
-            "own correction",
-          ),
+          name: freeCorrection("own", from.corrections),
           mass_g: 0,
           shift_mm: [0, 0],
         },
@@ -313,31 +310,6 @@ function tidy(entry: Correction): Correction {
     ...(aft === undefined ? {} : { aftDeviation_mm: Number(aft.toPrecision(3)) }),
     ...(up === undefined ? {} : { upDeviation_mm: Number(up.toPrecision(3)) }),
   };
-}
-
-/** "tub correction", or with the next number where that is taken. */
-export function freeName(taken: readonly string[], stem = "tub correction"): string {
-  for (let n = 1; ; n++) {
-    const name = n === 1 ? stem : `${stem} ${String(n)}`;
-    if (!taken.includes(name)) return name;
-  }
-}
-
-/** A reading in a few words, as the file keeps it beside its correction. */
-export function said(reading: Scenario["tub"][number]): string {
-  switch (reading.kind) {
-    case "timed": {
-      const { times_s: times, direction, height_mm } = reading;
-      const mean = times.reduce((sum, one) => sum + one, 0) / times.length;
-      return `${direction} ${String(height_mm)} mm in ${mean.toFixed(2)} s (${String(times.length)} timed)`;
-    }
-    case "attitude":
-      return `seen at ${reading.pitch_deg.toFixed(1)}° ${reading.state === "rest" ? "at rest" : "moving"}`;
-    case "waterline": {
-      const place = ([station, height]: Mark): string => `${station.toFixed(1)}/${height.toFixed(1)}`;
-      return `waterline through ${place(reading.nose_mm)} and ${place(reading.tail_mm)} mm`;
-    }
-  }
 }
 
 /** The reading of this page, kept while the page lives. */

@@ -33,9 +33,12 @@ export function seasonInput(scenario: Scenario, end: End, usual: number): Input 
   });
 }
 
+/** A preset, or the document's own water where it is none of them. */
+type Water = (typeof SALINITY_PRESETS)[number]["name"] | "own";
+
 /** One water over the season. */
 export interface SeasonLine {
-  readonly name: string;
+  readonly name: Water;
   readonly salinity: number;
   readonly own: boolean;
   readonly points: readonly SeasonPoint[];
@@ -47,9 +50,11 @@ export function seasonLines(
   own: number,
   { coldest, warmest }: { readonly coldest: number; readonly warmest: number },
 ): readonly SeasonLine[] {
-  const waters: readonly { readonly name: string; readonly salinity: number }[] = [
+  const waters: readonly { readonly name: Water; readonly salinity: number }[] = [
     ...SALINITY_PRESETS,
-    ...(SALINITY_PRESETS.some((one) => one.salinity === own) ? [] : [{ name: "this water", salinity: own }]),
+    ...(SALINITY_PRESETS.some((one) => one.salinity === own)
+      ? []
+      : [{ name: "own" as const, salinity: own }]),
   ];
   return waters.map(({ name, salinity }) => ({
     name,

@@ -7,6 +7,7 @@ import { ModelClient } from "../../../runner";
 import type { SwapAnswer } from "../../../runner";
 import { fromSI, toSI } from "../../../units";
 import { wantedOf } from "../../maker";
+import { FLOAT } from "../../words/float";
 import { aFlag, aNumber, boxOf, degrees, atRest, groupOf, keptWith, Later, oneOf, orNull } from "../../state";
 import type { App, BoxState, Units } from "../../state";
 
@@ -40,8 +41,10 @@ const TRIM_WITHIN_DEG = 3;
  * box has none.
  */
 function roundThings(units: Units): readonly BoxThing[] {
+  const words = FLOAT.in(units.language);
   // A name is plain text in a file: no narrow space.
-  const of = (what: string, g: number): string => `${what} of ${units.show(g, "g", 2).replace(/\s/g, " ")}`;
+  const of = (what: "treble" | "ring" | "tin", g: number): string =>
+    words.tell(`round.${what}`, { mass: units.show(g, "g", 2).replace(/\s/g, " ") });
   return [
     ...[0.2, 0.3, 0.4, 0.5, 0.6, 0.8].map((g): BoxThing => ({
       kind: "hook",
@@ -59,7 +62,7 @@ function roundThings(units: Units): readonly BoxThing[] {
     })),
     ...[0.05, 0.1, 0.2].map((g): BoxThing => ({
       kind: "strip",
-      name: of("tin strip", g),
+      name: of("tin", g),
       count: 4,
       mass_g: g,
       material: "tin",

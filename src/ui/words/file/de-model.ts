@@ -96,6 +96,13 @@ export const model: Echoes = {
     "„{a}“ und „{b}“ überdecken sich im Körper um {length}; was sie gemeinsam haben, wird zweimal abgezogen (das Loch gilt als Kugel seines Volumens, {across} dick).",
 
   // Readings and corrections
+  "{way} {mm} mm in {s} s ({n} timed)": "{way} {mm} mm in {s} s ({n}-mal gestoppt)",
+  "seen at {angle}° at rest": "bei {angle}° gesehen, in Ruhe",
+  "seen at {angle}° moving": "bei {angle}° gesehen, in Bewegung",
+  "waterline through {nose} and {tail} mm": "Wasserlinie durch {nose} und {tail} mm",
+  "tub correction {n}": "Korrektur der Wanne {n}",
+  "own correction": "eigene Korrektur",
+  "own correction {n}": "eigene Korrektur {n}",
   "The displacement readings say {percent} of the drawn volume: drawing and reading do not belong together, look for the error before trusting either.":
     "Die Verdrängung ergibt {percent} des gezeichneten Volumens: Zeichnung und Messung gehören nicht zusammen. Such den Fehler, bevor du einer von beiden glaubst.",
   "chambers, holes, wires and the slot take {removed} of a body of {volume}":

@@ -66,6 +66,11 @@ export const steps: Echoes = {
   "coldest water": "kältestes Wasser",
   "warmest water": "wärmstes Wasser",
   "least BG": "kleinstes BG",
+  // Float
+  "a swap": "Tausch",
+  "the tub's correction": "Korrektur nach der Wanne",
+  "a correction by hand": "Korrektur von Hand",
+  "taking a correction out": "Korrektur herausgenommen",
   // Weigh
   "no target": "kein Ziel",
   "ballast plan": "Ballastplan",
