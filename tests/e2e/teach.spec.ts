@@ -139,6 +139,14 @@ test("a teacher: numbers of students, a file handed in, the class page, a lesson
   await expect(wall.getByText(/^What happens: /)).toBeInViewport({ ratio: 1 });
   await page.keyboard.press("Escape");
   await expect(wall).toHaveCount(0);
+  // A long equation is seen whole too.
+  await page.getByLabel("Lesson", { exact: true }).selectOption({ label: "Drag and steady speed" });
+  await page.getByRole("button", { name: "Show in large type" }).click();
+  await expect(wall.getByText("1 of 5")).toBeVisible();
+  for (let turned = 0; turned < 4; turned++) await page.keyboard.press("PageDown");
+  await expect(wall.locator("math")).toBeInViewport({ ratio: 1 });
+  await page.keyboard.press("Escape");
+  await expect(wall).toHaveCount(0);
 
   await part(page, "Write a lesson").click();
   await page.getByRole("button", { name: "Copy it" }).click();
