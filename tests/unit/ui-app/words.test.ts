@@ -194,6 +194,34 @@ it("the steps of the guide each have an aim and what to do", async () => {
   expect(keys.filter((key) => /^(aim|do)\./.test(key)).sort()).toEqual(wanted.sort());
 });
 
+describe("the guide", () => {
+  /** The control that a step quotes, in the catalogue; of a field, a part of its label is quoted. */
+  const QUOTED: Readonly<Record<string, readonly [part: string, key: string]>> = {
+    "do.floats": ["forms", "wish.floats"],
+    "do.net": ["forms", "wish.pullsUp"],
+    "do.down": ["forms", "rests.down"],
+    "do.trim": ["forms", "rests.downBy"],
+    "do.box": ["weigh", "plan.usual"],
+    "do.plan": ["weigh", "plan.take"],
+  };
+
+  it.each(LANGUAGES)("names each control as it stands on the page: %s", async (language) => {
+    const texts = await textsOf("guide", language);
+    const quoting = Object.entries(texts).flatMap(([key, entry]) => {
+      const quoted = formsOf(entry).flatMap((text) => [...text.matchAll(/[“„]([^“”„]+)[”“]/g)]);
+      // What stands in a place is read off the page itself.
+      return quoted.flatMap(([, name = ""]) => (/^\{\w+\}$/.test(name) ? [] : [{ key, name }]));
+    });
+    expect(quoting.map(({ key }) => key).sort()).toEqual(Object.keys(QUOTED).sort());
+    for (const { key, name } of quoting) {
+      const [part, of] = QUOTED[key] ?? ["", ""];
+      const [own = ""] = formsOf((await textsOf(part, language))[of]);
+      if (key === "do.net") expect(own, key).toContain(name);
+      else expect(name, key).toBe(own);
+    }
+  });
+});
+
 describe("a speaker", () => {
   const english = {
     hello: "{name}, good day",
