@@ -7,6 +7,7 @@ import App from "./App.svelte";
 import { startKept, Tabs } from "./kept";
 import { App as AppState } from "./state";
 import { FIRST_VIEW, VIEWS } from "./views";
+import { FIGURES } from "./words/figures";
 import { PAGE } from "./words/page";
 
 /** A storage of the browser, or null where it is forbidden or missing. */
@@ -74,10 +75,10 @@ const app = new AppState({
   dark: matchMedia("(prefers-color-scheme: dark)").matches,
   calm: matchMedia("(prefers-reduced-motion: reduce)").matches,
 });
-app.baits.trouble = trouble;
-app.baits.told = told;
+app.baits.setTrouble(trouble);
+app.baits.setTold(told);
 // A page in another language has its texts from the start.
-await PAGE.ready(app.prefs.language).catch(() => undefined);
+await Promise.all([PAGE.ready(app.prefs.language), FIGURES.ready(app.prefs.language)]).catch(() => undefined);
 mount(App, { target, props: { app } });
 
 // The worker that keeps the page's files. A browser gives none where the page is no secure context; while the page is being

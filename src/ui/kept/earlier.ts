@@ -1,6 +1,8 @@
 import { openDB, deleteDB } from "idb";
 import type { IDBPDatabase } from "idb";
 import { fingerprint, NO_TRAIL, parseBox, parseScenario } from "../../document";
+import type { Saying } from "../words/base";
+import { KEEPING } from "../words/keeping";
 import type { BaitStore } from "./store";
 
 /** The databases of releases before this store: unsaved drafts, one an open page, and the box as the text of its file. */
@@ -18,22 +20,25 @@ interface Draft {
 
 /**
  * Takes over what an earlier release has kept in this browser, and removes it there once it stands in the store. What
- * a page of such a release still works on is left to it. Gives what a person should know, in words.
+ * a page of such a release still works on is left to it. Gives what a person should know.
  */
-export async function takeEarlier(store: BaitStore): Promise<string | null> {
+export async function takeEarlier(store: BaitStore): Promise<Saying | null> {
   const living = await livingPages();
   const baits = await emptied(DRAFTS, living, (key, value) => takeDraft(store, key, value));
   const boxes = await emptied(BOX, living, (_, value) => takeBox(store, value));
   const count = (of: readonly boolean[], read: boolean): number => of.filter((one) => one === read).length;
   const [read, unread] = [count(baits, true), count([...baits, ...boxes], false)];
-  const told = [
-    ...(read > 0 ? [`${read === 1 ? "one bait" : `${String(read)} baits`}, under ‘My baits’`] : []),
-    ...(count(boxes, true) > 0 ? ["your box"] : []),
-    ...(unread > 0 ? ["what this release cannot read, kept as it is under ‘My baits’"] : []),
-  ];
-  return told.length === 0
-    ? null
-    : `What an earlier release kept in this browser has been taken over: ${told.join("; ")}.`;
+  const box = count(boxes, true) > 0;
+  if (read === 0 && unread === 0 && !box) return null;
+  return (language) => {
+    const words = KEEPING.in(language);
+    const what = [
+      ...(read > 0 ? [words.tell("earlier.baits", { count: read })] : []),
+      ...(box ? [words.tell("earlier.box")] : []),
+      ...(unread > 0 ? [words.tell("earlier.unread")] : []),
+    ];
+    return words.tell("earlier.taken", { what: what.join("; ") });
+  };
 }
 
 /** Keys of drafts whose page still lives; null where the browser cannot say. */

@@ -1,4 +1,7 @@
 import type { Clash, KeptBait } from "../../document";
+import type { Saying } from "../words/base";
+import { FIGURES } from "../words/figures";
+import { FILE } from "../words/file";
 import { MemoryBase } from "./base";
 import type { Base } from "./base";
 import { openDatabase, within } from "./database";
@@ -17,9 +20,9 @@ export interface Started {
   /** The bait to go on with; null: there is none. */
   readonly kept: KeptBait | null;
   /** Why nothing is kept; null where it is. */
-  readonly trouble: string | null;
-  /** What a person should know of how it went, in words. */
-  readonly told: string | null;
+  readonly trouble: Saying | null;
+  /** What a person should know of how it went. */
+  readonly told: Saying | null;
 }
 
 /**
@@ -38,7 +41,7 @@ export async function startKept(slips: Slips, mine: string | null, now: number):
     const { kept, told } = await within(LONGEST_MS, begin(store, slips, mine));
     // Later, when the page stands: nobody waits for it.
     setTimeout(() => void store.tidy(now).catch(() => undefined), 5000);
-    return { store, kept, trouble: null, told: told.length === 0 ? null : told.join(" ") };
+    return { store, kept, trouble: null, told: told.length === 0 ? null : together(told) };
   } catch (fault) {
     return { store, kept: null, trouble: unkept(fault), told: null };
   }
@@ -49,15 +52,15 @@ async function begin(
   store: BaitStore,
   slips: Slips,
   mine: string | null,
-): Promise<{ readonly kept: KeptBait | null; readonly told: readonly string[] }> {
-  const told: string[] = [];
+): Promise<{ readonly kept: KeptBait | null; readonly told: readonly Saying[] }> {
+  const told: Saying[] = [];
   for (const { slip, base, mine: left } of hearWords(slips)) {
     const settled = await store.write(base, left);
     if (settled.kind === "merged" && settled.clashes.length > 0) told.push(clashWords(settled.clashes));
-    if (settled.kind === "parted")
-      told.push(
-        `A tab that ended had changed ‘${settled.other.scenario.name}’ in the same place as another one. Both stand under ‘My baits’.`,
-      );
+    if (settled.kind === "parted") {
+      const { name } = settled.other.scenario;
+      told.push((language) => FIGURES.in(language).tell("kept.ended", { name }));
+    }
     dropWords(slips, slip);
   }
   await within(PATIENCE_MS, earlier(store)).then(
@@ -71,7 +74,7 @@ async function begin(
 const EARLIER: readonly (string | undefined)[] = ["trimwright", "trimwright-box"];
 
 /** Takes over what such a release has left. Its code loads only where one of its databases may be there. */
-async function earlier(store: BaitStore): Promise<string | null> {
+async function earlier(store: BaitStore): Promise<Saying | null> {
   const { databases } = indexedDB as Partial<IDBFactory>;
   const all = await databases?.call(indexedDB);
   if (all !== undefined && !all.some(({ name }) => EARLIER.includes(name))) return null;
@@ -79,18 +82,23 @@ async function earlier(store: BaitStore): Promise<string | null> {
   return takeEarlier(store);
 }
 
-async function find(store: BaitStore, mine: string | null, told: string[]): Promise<KeptBait | null> {
+async function find(store: BaitStore, mine: string | null, told: Saying[]): Promise<KeptBait | null> {
   for (const id of [mine, await store.last()]) {
     const read = id === null ? null : await store.read(id);
     if (read === null) continue;
     if (read.ok && read.bait.binned !== null) continue;
     if (read.ok) {
-      told.push(...read.notes);
+      told.push(
+        ...read.notes.map(
+          (note): Saying =>
+            (language) =>
+              FILE.in(language).of(note),
+        ),
+      );
       return read.bait;
     }
-    told.push(
-      `The bait that was open cannot be opened again: ${read.why} What is kept of it stands under ‘My baits’.`,
-    );
+    const { why } = read;
+    told.push((language) => FIGURES.in(language).tell("kept.notAgain", { why: FILE.in(language).of(why) }));
   }
   return newest(store);
 }
@@ -106,23 +114,31 @@ async function newest(store: BaitStore): Promise<KeptBait | null> {
   return read?.ok === true ? read.bait : null;
 }
 
-/** What two tabs have entered in one place beside a bait, in words. */
-export const clashWords = (clashes: readonly Clash[]): string =>
-  clashes
-    .map(
-      ({ stands, other }) =>
-        `Two tabs entered ‘${plain(stands)}’ and ‘${plain(other)}’ in one place: ‘${plain(stands)}’ stands.`,
-    )
-    .join(" ");
+/** One after the other. */
+const together =
+  (all: readonly Saying[]): Saying =>
+  (language) =>
+    all.map((one) => one(language)).join(" ");
+
+/** What two tabs have entered in one place beside a bait. */
+export const clashWords = (clashes: readonly Clash[]): Saying =>
+  together(
+    clashes.map(({ stands, other }): Saying => {
+      const places = { stands: plain(stands), other: plain(other) };
+      return (language) => FIGURES.in(language).tell("kept.clash", places);
+    }),
+  );
 
 const plain = (value: unknown): string => (typeof value === "string" ? value : JSON.stringify(value));
 
-const untaken = (fault: unknown): string =>
-  `What an earlier release kept in this browser could not be taken over yet (${faultText(fault)}). ` +
-  "It stays where it is, and the next start tries again.";
+const untaken =
+  (fault: unknown): Saying =>
+  (language) =>
+    FIGURES.in(language).tell("kept.untaken", { why: FILE.in(language).of(faultText(fault)) });
 
-const unkept = (fault: unknown): string =>
-  `This browser does not keep your baits (${faultText(fault)}). ` +
-  "Everything works, but it is gone with this page: save your bait to a file.";
+const unkept =
+  (fault: unknown): Saying =>
+  (language) =>
+    FIGURES.in(language).tell("kept.never", { why: FILE.in(language).of(faultText(fault)) });
 
 const faultText = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));

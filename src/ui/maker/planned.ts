@@ -6,6 +6,8 @@ import { staticsOf } from "../../model/statics";
 import { usualZone } from "../../runner";
 import type { PlanJob } from "../../runner";
 import { fromSI, toSI } from "../../units";
+import type { Saying } from "../words/base";
+import { MAKER } from "../words/maker";
 import { FIRST_WEIGHT } from "./weight";
 import type { Target } from "./wish";
 
@@ -16,7 +18,7 @@ import type { Target } from "./wish";
 export interface Begun {
   readonly scenario: Scenario;
   /** What the maker should know of it; null: it does what was asked. */
-  readonly told: string | null;
+  readonly told: Saying | null;
 }
 
 /** A worker's plan: null where it was not waited for. */
@@ -67,20 +69,22 @@ const isThin = (scenario: Scenario): boolean =>
   wallsOf(compile(scenario).bait).some(({ least }) => least < USUAL_WALL);
 
 /** How the guess stands in the plan's place. */
-function guessed({ bait: { ballast } }: Scenario): string {
-  if (ballast.some(({ where }) => where === "outside"))
-    return "The body has no room for a weight with the usual wall of wood all round it: one of just the right mass, a guess, stands outside, on the belly.";
-  return ballast.length === 1
-    ? "One weight of just the right mass, a guess, stands in its place."
-    : `${ballast.length} weights of just the right mass, a guess, stand in its place.`;
+function guessed({ bait: { ballast } }: Scenario): Saying {
+  const outside = ballast.some(({ where }) => where === "outside");
+  return (language) => {
+    const words = MAKER.in(language);
+    return outside ? words.tell("stands.outside") : words.tell("stands.guess", { count: ballast.length });
+  };
 }
+
+const nearby: Saying = (language) => MAKER.in(language).tell("stands.nearest");
 
 /** @param made the bait of the maker's answers, with its first weight by guess */
 export async function planned(made: Scenario, own: Box, planner: Planner): Promise<Begun> {
   if (made.bait.ballast.length === 0)
     return made.target === undefined || made.target.net_g > 0
       ? { scenario: made, told: null }
-      : { scenario: made, told: "This wood needs no ballast to be as heavy as that: see its net buoyancy." };
+      : { scenario: made, told: (language) => MAKER.in(language).tell("needsNone") };
   const { box, usual } = boxToPlan(own);
   const asked = askedOf(made);
   const bare: Scenario = { ...made, target: asked, bait: { ...made.bait, ballast: [] } };
@@ -101,20 +105,16 @@ export async function planned(made: Scenario, own: Box, planner: Planner): Promi
   if (sound !== undefined) return { scenario: sound, told: null };
   const next =
     first !== null && first.found.length > 0 ? ((await plan(zone.wall + MORE_WALL)) ?? first) : first;
-  if (next === null)
-    return {
-      scenario: made,
-      told: "No plan was found in time. The first weight is a guess: plan it in ‘Weigh’.",
-    };
+  if (next === null) return { scenario: made, told: (language) => MAKER.in(language).tell("late") };
   const better = next.found.find((one) => !isThin(one));
   if (better !== undefined) return { scenario: better, told: null };
   const { nearest } = next.result;
-  const from = usual ? "weights of usual sizes" : "the weights in your box";
   const near = nearest === null ? null : taken(made, bare, nearest, usual);
   const kept = near !== null && !isThin(near) && missOf(near, asked) < missOf(made, asked) ? near : made;
-  const stands = kept === made ? guessed(made) : "The nearest one is on the bait.";
+  const stands = kept === made ? guessed(made) : nearby;
   return {
     scenario: kept,
-    told: `No plan of ${from} meets this exactly. ${stands} ‘Weigh’ says why, and plans again.`,
+    told: (language) =>
+      MAKER.in(language).tell(usual ? "none.usual" : "none.own", { stands: stands(language) }),
   };
 }

@@ -6,8 +6,9 @@ import type { TerminalRise } from "../../model/tow";
 import { ModelClient } from "../../runner";
 import { openAnnex } from "../kept";
 import type { Annex, Tabs } from "../kept";
+import type { Language } from "../words/base";
 import { Baits } from "./baits.svelte";
-import type { Keeping } from "./baits.svelte";
+import type { Keeping } from "./keeping";
 import { BesideState } from "./beside.svelte";
 import { aPin, Compare } from "./compare.svelte";
 import { GuideState } from "./guide.svelte";
@@ -107,18 +108,24 @@ export class App {
     this.guide = new GuideState(this.prefs);
     this.units = new Units(this.prefs);
     const { kept } = start;
+    const language = (): Language => this.prefs.language;
     this.work =
       kept === null
-        ? new Workspace(start.scenario)
-        : new Workspace(kept.scenario, { trail: kept.trail, inFile: kept.inFile });
+        ? new Workspace(start.scenario, {}, language)
+        : new Workspace(kept.scenario, { trail: kept.trail, inFile: kept.inFile }, language);
     this.beside.open(kept?.beside ?? {});
     this.tabs = start.keeping.tabs;
-    this.baits = new Baits(start.keeping, this.work, this.beside, kept);
-    this.shelf = new Shelf(this.baits, this.work, () => this.annex());
-    this.files = new Files(this.work, (scenario, own) => this.baits.start(scenario, {}, own), {
-      file: async () => (await this.annex()).file(this.baits.id),
-      setFile: async (file) => (await this.annex()).setFile(this.baits.id, file),
-    });
+    this.baits = new Baits(start.keeping, this.work, this.beside, kept, language);
+    this.shelf = new Shelf(this.baits, this.work, () => this.annex(), language);
+    this.files = new Files(
+      this.work,
+      (scenario, own) => this.baits.start(scenario, {}, own),
+      {
+        file: async () => (await this.annex()).file(this.baits.id),
+        setFile: async (file) => (await this.annex()).setFile(this.baits.id, file),
+      },
+      language,
+    );
     this.compare = new Compare(this.work);
     this.view = new ViewState(start.views, start.first);
     this.#keepPlace(start.hash);

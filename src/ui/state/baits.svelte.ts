@@ -1,10 +1,15 @@
 import { deltaOf, ELSEWHERE, mergeBeside, mergeScenarios, same } from "../../document";
-import type { Beside, Clash, KeptBait, Scenario, Settled, Trail } from "../../document";
+import type { Beside, Clash, KeptBait, Scenario, Trail } from "../../document";
 import { clashWords, dropWords, freshId, leaveWords } from "../kept";
-import type { BaitStore, Slips, Tabs } from "../kept";
+import type { BaitStore } from "../kept";
 import type { BesideState } from "./beside.svelte";
+import type { Language } from "../words/base";
+import { FIGURES } from "../words/figures";
+import { FILE } from "../words/file";
 import { faultText } from "./fault";
-import { numbered, unkept } from "./kept-words";
+import type { Keeping, Seen, Written } from "./keeping";
+import { late, numbered, unkept } from "./kept-words";
+import { Telling } from "./telling.svelte";
 import type { Opening, Workspace } from "./workspace.svelte";
 
 /** After an edit the hand may go on for this long, ms, before it is written; but never longer than the second. */
@@ -12,38 +17,12 @@ const REST_MS = 250;
 const LATEST_MS = 700;
 /** From then on a person is told that the browser's database does not answer, ms. It may still do so. */
 const LONG_MS = 4000;
-const HANGING = new Error("its database has not answered for some seconds");
 
-/** What the keeping of baits needs of the browser. */
-export interface Keeping {
-  readonly store: BaitStore;
-  readonly tabs: Tabs;
-  readonly slips: Slips;
-  /** Remembers which bait this tab shows; a reload asks for it. */
-  readonly remember: (id: string) => void;
-  readonly now: () => number;
-  /** Asks the browser not to drop what it keeps; called once there is something of one's own. */
-  readonly persist: () => void;
-}
-
-/** A write that has been done: what was sent, and what became of it. */
-interface Written {
-  readonly sent: KeptBait;
-  readonly settled: Settled;
-}
-
-interface Seen {
-  readonly scenario: Scenario;
-  readonly beside: Beside;
-  readonly inFile: string | null;
-}
-
-/** The open bait as the browser keeps it: written after each edit, put together with what other tabs write. */
-export class Baits {
-  /** Why nothing is kept; null where it is. */
-  trouble = $state.raw<string | null>(null);
-  /** What happened that a person should know, until it is put away. */
-  told = $state.raw<string | null>(null);
+/**
+ * The open bait as the browser keeps it: written after each edit, put together with what other tabs write. Where nothing
+ * is kept, `trouble` says why.
+ */
+export class Baits extends Telling {
   /** All that is open is kept. */
   safe = $state(true);
   /** Rises when anything in the list may have changed. */
@@ -66,7 +45,15 @@ export class Baits {
   #since = 0;
   #asked = false;
 
-  constructor(keeping: Keeping, work: Workspace, beside: BesideState, kept: KeptBait | null) {
+  /** `language`: the one that is read. */
+  constructor(
+    keeping: Keeping,
+    work: Workspace,
+    beside: BesideState,
+    kept: KeptBait | null,
+    language: () => Language = () => "en",
+  ) {
+    super(language);
     this.store = keeping.store;
     this.#keeping = keeping;
     this.#work = work;
@@ -108,20 +95,22 @@ export class Baits {
   /** Opens a bait that is kept; what stands in the way, in words, or null. */
   async open(id: string): Promise<string | null> {
     if (id === this.id) return null;
+    const words = FIGURES.in(this.language);
     let read;
     try {
       read = await this.store.read(id);
     } catch (fault) {
-      return `The bait could not be fetched: ${faultText(fault)}`;
+      return words.tell("kept.notFetched", { why: faultText(fault, words.language) });
     }
-    if (read === null) return "This bait is not kept any longer.";
-    if (!read.ok) return `The bait cannot be opened: ${read.why} What is kept of it stays in the list.`;
+    if (read === null) return words.tell("kept.gone");
+    if (!read.ok) return words.tell("kept.unreadable", { why: FILE.in(words.language).of(read.why) });
     this.#leaveOpen();
     const { bait } = read;
     this.#work.open(bait.scenario, { trail: bait.trail, inFile: bait.inFile });
     this.#beside.open(bait.beside);
     this.#seen = this.#begin(bait);
-    if (read.notes.length > 0) this.told = read.notes.join(" ");
+    const { notes } = read;
+    if (notes.length > 0) this.setTold((language) => notes.map((one) => FILE.in(language).of(one)).join(" "));
     void this.store.setLast(id).catch(() => undefined);
     return null;
   }
@@ -233,9 +222,9 @@ export class Baits {
     const mine = this.#mine();
     const base = this.#base;
     try {
-      const slow = setTimeout(() => (this.trouble = unkept(HANGING)), LONG_MS);
+      const slow = setTimeout(() => this.setTrouble(late), LONG_MS);
       const settled = await this.store.write(base, mine).finally(() => clearTimeout(slow));
-      this.trouble = this.store.lasting ? null : this.trouble;
+      if (this.store.lasting) this.setTrouble(null);
       dropWords(this.#keeping.slips, this.#page);
       // Another bait has been opened meanwhile: what came of this one is in the list.
       const written = { sent: mine, settled };
@@ -255,7 +244,7 @@ export class Baits {
       if (base === null) await this.store.setLast(settled.bait.id);
       return written;
     } catch (fault) {
-      this.trouble = unkept(fault);
+      this.setTrouble(unkept(fault));
       return null;
     }
   }
@@ -306,16 +295,14 @@ export class Baits {
 
   /** What two tabs have entered in one place beside the bait. */
   #tell(clashes: readonly Clash[]): void {
-    if (clashes.length > 0) this.told = clashWords(clashes);
+    if (clashes.length > 0) this.setTold(clashWords(clashes));
   }
 
   /** Two tabs have changed the same: this tab's bait goes on under a name that tells them apart. */
   #part(mine: KeptBait): void {
     const name = numbered(mine.scenario.name);
     this.#work.edit("name", "part from another tab's", (from) => ({ ...from, name }));
-    this.told =
-      `Another tab changed the same part of this bait in another way. Both are kept: ` +
-      `this tab goes on with ‘${name}’, and the other tab's stands under ‘My baits’.`;
+    this.setTold((language) => FIGURES.in(language).tell("kept.parted", { name }));
   }
 
   #hear(about: string, revision: number): void {
@@ -392,7 +379,7 @@ export class Baits {
       if (bait.id === this.id && base === this.#base) this.#base = bait;
       return bait;
     } catch (fault) {
-      this.trouble = unkept(fault);
+      this.setTrouble(unkept(fault));
       return null;
     }
   }

@@ -11,8 +11,12 @@ import {
 import type { Box, BoxThing, Problem } from "../../document";
 import type { BaitStore, KeptBox, Tabs } from "../kept";
 import { download } from "../plots";
+import type { Language, Saying } from "../words/base";
+import { FIGURES } from "../words/figures";
+import { FILE } from "../words/file";
 import { faultText } from "./fault";
 import { keptWith } from "./kept.svelte";
+import { Telling } from "./telling.svelte";
 
 const BOX = "box";
 /** From then on a person is told that the browser's database does not answer, ms. */
@@ -20,19 +24,14 @@ const LONG_MS = 4000;
 
 /**
  * The maker's own box: what has been weighed, kept with this browser and, when asked, in a file. It is no part of the
- * document. Nothing that the box's schema refuses comes in.
+ * document. Nothing that the box's schema refuses comes in: `trouble` says what was refused, `told` what came of another tab's edits.
  */
-export class BoxState {
+export class BoxState extends Telling {
   now = $state.raw<Box>(emptyBox());
   /** Before the last change; null where there is none to go back on. */
   before = $state.raw<Box | null>(null);
-  /** What stands in the way of the last change, in words. */
-  trouble = $state.raw<string | null>(null);
-  /** Why the box is not kept with the browser; null where it is. */
-  unkept = $state.raw<string | null>(null);
+  #unkept = $state.raw<Saying | null>(null);
   ready = $state(false);
-  /** What came of another tab's edits, until the next change. */
-  told = $state.raw<string | null>(null);
   readonly #store: BaitStore;
   readonly #tabs: Tabs;
   /** The text of a box that is kept and cannot be read; null where it can. Nothing is written in its place unasked. */
@@ -42,7 +41,9 @@ export class BoxState {
   /** Reading and writing go one after the other. */
   #turn: Promise<void> = Promise.resolve();
 
-  constructor(store: BaitStore, tabs: Tabs) {
+  /** `language`: the one that is read. */
+  constructor(store: BaitStore, tabs: Tabs, language: () => Language = () => "en") {
+    super(language);
     this.#store = store;
     this.#tabs = tabs;
     tabs.listen(({ about, revision }) => {
@@ -51,15 +52,20 @@ export class BoxState {
     void this.look().then(() => (this.ready = true));
   }
 
+  /** Why the box is not kept with the browser, in words; null where it is. */
+  get unkept(): string | null {
+    return this.#unkept?.(this.language) ?? null;
+  }
+
   /** Takes a box where nothing speaks against it; false, and why in `trouble`, otherwise. */
   put(next: Box): boolean {
     const read = readBox(next);
     if (!read.ok) {
-      this.trouble = words(read.problems);
+      this.setTrouble(firstOf(read.problems));
       return false;
     }
-    this.trouble = null;
-    this.told = null;
+    this.setTrouble(null);
+    this.setTold(null);
     this.before = this.now;
     this.now = read.box;
     void this.#next(() => this.#keep());
@@ -103,9 +109,14 @@ export class BoxState {
       const decoded = decodeText(new Uint8Array(await file.arrayBuffer()));
       const parsed = decoded.ok ? parseBox(decoded.text) : decoded;
       if (parsed.ok) this.put(parsed.box);
-      else this.trouble = `${file.name} was not opened. ${words(parsed.problems)}`;
+      else {
+        const why = firstOf(parsed.problems);
+        this.setTrouble((to) => FIGURES.in(to).tell("box.notOpened", { file: file.name, why: why(to) }));
+      }
     } catch (fault) {
-      this.trouble = `${file.name} could not be read: ${faultText(fault)}`;
+      this.setTrouble((to) =>
+        FIGURES.in(to).tell("box.notRead", { file: file.name, why: faultText(fault, to) }),
+      );
     }
   }
 
@@ -123,7 +134,8 @@ export class BoxState {
     try {
       const read = await this.#store.readBox();
       if (!read.ok) {
-        this.trouble = `The box that this browser kept is not readable. ${read.why}`;
+        const { why } = read;
+        this.setTrouble((to) => FIGURES.in(to).tell("box.damaged", { why: FILE.in(to).of(why) }));
         this.damaged = read.text;
       } else if (read.kept !== null && read.kept.revision !== this.#base?.revision) {
         const { kept } = read;
@@ -131,7 +143,7 @@ export class BoxState {
         this.#base = kept;
       }
     } catch (fault) {
-      this.unkept = unkept(fault);
+      this.#unkept = unkept(fault);
     }
   }
 
@@ -143,16 +155,16 @@ export class BoxState {
       const { revision, box, told } = written;
       this.#take(sent, box, told);
       this.#base = written;
-      this.unkept = this.#store.lasting ? null : "This browser does not keep the box: save it to a file.";
+      this.#unkept = this.#store.lasting ? null : (to) => FIGURES.in(to).tell("box.never");
       this.#tabs.tell({ about: BOX, revision });
     } catch (fault) {
-      this.unkept = unkept(fault);
+      this.#unkept = unkept(fault);
     }
   }
 
   /** Says so where the browser takes long; it may still answer. */
   async #answered<T>(work: Promise<T>): Promise<T> {
-    const timer = setTimeout(() => (this.unkept = unkept("it has not answered for some seconds")), LONG_MS);
+    const timer = setTimeout(() => (this.#unkept = late), LONG_MS);
     return work.finally(() => clearTimeout(timer));
   }
 
@@ -167,10 +179,11 @@ export class BoxState {
       try {
         this.#base = await this.#answered(this.#store.replaceBox(this.now));
         this.#take(this.now, this.#base.box, []);
-        [this.damaged, this.trouble, this.unkept] = [null, null, null];
+        [this.damaged, this.#unkept] = [null, null];
+        this.setTrouble(null);
         this.#tabs.tell({ about: BOX, revision: this.#base.revision });
       } catch (fault) {
-        this.unkept = unkept(fault);
+        this.#unkept = unkept(fault);
       }
     });
   }
@@ -184,18 +197,26 @@ export class BoxState {
     if (this.before !== null) this.before = mergeBoxes(this.now, this.before, now.box).box;
     if (now.box !== this.now) this.now = now.box;
     const all = [...told, ...now.told];
-    if (all.length > 0) this.told = all.join(" ");
+    if (all.length > 0) this.setTold((to) => all.map((one) => FILE.in(to).of(one)).join(" "));
   }
 }
 
-const unkept = (fault: unknown): string =>
-  `This browser does not keep the box (${typeof fault === "string" ? fault : faultText(fault)}): save it to a file.`;
+const unkept =
+  (fault: unknown): Saying =>
+  (language) =>
+    FIGURES.in(language).tell("box.notNow", { why: faultText(fault, language) });
 
-const words = (problems: readonly Problem[]): string => {
+/** The browser's database takes long; it may still answer. */
+const late: Saying = (language) => {
+  const words = FIGURES.in(language);
+  return words.tell("box.notNow", { why: words.tell("box.late") });
+};
+
+const firstOf = (problems: readonly Problem[]): Saying => {
   const [first] = problems;
   if (first === undefined) throw new Error("A refused box has at least one problem.");
-  return first.message;
+  return (language) => FILE.in(language).of(first.message);
 };
 
 /** The one box of this page. */
-export const boxOf = keptWith((app) => new BoxState(app.baits.store, app.tabs));
+export const boxOf = keptWith((app) => new BoxState(app.baits.store, app.tabs, () => app.prefs.language));

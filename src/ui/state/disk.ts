@@ -10,7 +10,8 @@ interface Asking {
   requestPermission?(what: { mode: "readwrite" }): Promise<PermissionState>;
 }
 
-const KIND = [{ description: "Trimwright bait", accept: { "application/json": [".json"] } }];
+/** `kind`: what the browser calls such files in its chooser. */
+const types = (kind: string) => [{ description: kind, accept: { "application/json": [".json"] } }];
 
 const choosers = (): Choosers => window as Choosers;
 
@@ -26,17 +27,17 @@ export type Wrote =
   | { readonly kind: "changed"; readonly name: string };
 
 /** A file that a person chooses to save in; null where none was chosen. */
-export async function chooseFile(suggested: string): Promise<FileSystemFileHandle | null> {
+export async function chooseFile(suggested: string, kind: string): Promise<FileSystemFileHandle | null> {
   const found = await chosen(() =>
-    choosers().showSaveFilePicker?.({ suggestedName: suggested, types: KIND }),
+    choosers().showSaveFilePicker?.({ suggestedName: suggested, types: types(kind) }),
   );
   return found ?? null;
 }
 
 /** A file that a person opens and may later save in place; null where none was chosen; false where browsers cannot. */
-export async function openChosen(): Promise<FileSystemFileHandle | null | false> {
+export async function openChosen(kind: string): Promise<FileSystemFileHandle | null | false> {
   if (choosers().showOpenFilePicker === undefined) return false;
-  const found = await chosen(() => choosers().showOpenFilePicker?.({ types: KIND }));
+  const found = await chosen(() => choosers().showOpenFilePicker?.({ types: types(kind) }));
   return found?.[0] ?? null;
 }
 

@@ -1,6 +1,9 @@
 import { decodeText, LARGEST_FILE, parseScenario } from "../../document";
 import type { Problem, Scenario } from "../../document";
 import { download } from "../plots";
+import type { Language, Saying } from "../words/base";
+import { FIGURES } from "../words/figures";
+import { FILE } from "../words/file";
 import { faultText } from "./fault";
 import type { Workspace } from "./workspace.svelte";
 
@@ -54,9 +57,17 @@ export class Files {
   readonly #work: Workspace;
   readonly #open: Opener;
   readonly #place: Place | null;
+  readonly #language: () => Language;
   #going: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(work: Workspace, open: Opener, place: Place | null = null) {
+  /** `language`: the one that is read. */
+  constructor(
+    work: Workspace,
+    open: Opener,
+    place: Place | null = null,
+    language: () => Language = () => "en",
+  ) {
+    this.#language = language;
     this.#work = work;
     this.#open = open;
     this.#place = place;
@@ -68,13 +79,14 @@ export class Files {
       this.many = { file: file.name, text: await file.text() };
       return;
     }
+    const words = this.#words;
     if (file.size > LARGEST_FILE) {
       this.#refuse(file.name, {
         path: "",
-        found: `${Math.round(file.size / MEGABYTE)} MB`,
-        allowed: `a scenario file of at most ${LARGEST_FILE / MEGABYTE} MB`,
-        remedy: "Open a scenario that Trimwright saved, or one written after its file format.",
-        message: "The file is too large for a scenario.",
+        found: words.tell("file.megabytes", { count: Math.round(file.size / MEGABYTE) }),
+        allowed: words.tell("file.atMost", { count: LARGEST_FILE / MEGABYTE }),
+        remedy: words.tell("file.openOther"),
+        message: words.tell("file.tooLarge"),
       });
       return;
     }
@@ -84,10 +96,10 @@ export class Files {
     } catch {
       this.#refuse(file.name, {
         path: "",
-        found: "a file that the browser cannot read",
-        allowed: "a readable text file",
-        remedy: "See whether it is still there and whether you may read it, then open it again.",
-        message: "The file could not be read.",
+        found: words.tell("file.unread"),
+        allowed: words.tell("file.readable"),
+        remedy: words.tell("file.look"),
+        message: words.tell("file.notRead"),
       });
       return;
     }
@@ -99,13 +111,22 @@ export class Files {
   /** Opens a text; refuses what is no scenario. */
   openText(file: string, text: string): void {
     const parsed = parseScenario(text);
-    if (parsed.ok) this.#put(parsed.scenario, parsed.notes);
+    const below = FILE.in(this.#language());
+    if (parsed.ok)
+      this.#put(
+        parsed.scenario,
+        parsed.notes.map((one) => below.of(one)),
+      );
     else this.asking = { kind: "problems", file, problems: parsed.problems };
   }
 
   /** Starts a bait of one's own, made of its maker's answers. `told`: what its maker should know of it. */
-  newBait(scenario: Scenario, told: string | null = null): void {
-    this.#put(scenario, told === null ? [] : [told], true);
+  newBait(scenario: Scenario, told: Saying | null = null): void {
+    this.#put(scenario, told === null ? [] : [told(this.#language())], true);
+  }
+
+  get #words() {
+    return FIGURES.in(this.#language());
   }
 
   dismiss(): void {
@@ -115,7 +136,7 @@ export class Files {
   /** Opens a file that a person chooses and may later save in place. False where this browser cannot. */
   async choose(): Promise<boolean> {
     const { openChosen } = await import("./disk");
-    const chosen = await openChosen();
+    const chosen = await openChosen(this.#words.tell("file.kind"));
     if (chosen === false) return false;
     if (chosen === null) return true;
     const before = this.#work.lineage;
@@ -138,27 +159,30 @@ export class Files {
         return;
       }
       const held = as ? null : await this.#place.file();
-      const file = held ?? (await chooseFile(name));
+      const file = held ?? (await chooseFile(name, this.#words.tell("file.kind")));
       if (file === null) return;
       const text = this.#work.text();
       const wrote = await writeFile(file, text, held === null || over ? null : this.#work.inFile);
       if (wrote.kind === "changed") this.asking = { kind: "overwriting", file: wrote.name };
-      else if (wrote.kind === "left")
-        this.say("Not saved: the browser was not allowed to write the file. The bait stays kept here.");
+      else if (wrote.kind === "left") this.say(this.#words.tell("file.notAllowed"));
       else {
         if (held === null) await this.#place.setFile(file);
         if (text === this.#work.text()) this.#work.markSaved();
-        this.say(`Saved in ${wrote.name}.`);
+        this.say(this.#words.tell("file.saved", { file: wrote.name }));
       }
     } catch (fault) {
-      this.#download(name, `The file could not be written (${faultText(fault)}). `);
+      this.#download(name, fault);
     }
   }
 
-  #download(name: string, why = ""): void {
-    download(this.#work.text(), name, "application/json");
+  /** `fault`: why it is not in the bait's own file. */
+  #download(file: string, fault: unknown = null): void {
+    download(this.#work.text(), file, "application/json");
     this.#work.markSaved();
-    this.say(`${why}Saved as ${name} in your downloads.`);
+    const words = this.#words;
+    const instead = words.tell("file.download", { file });
+    const why = fault === null ? null : faultText(fault, words.language);
+    this.say(why === null ? instead : words.tell("file.failed", { why, instead }));
   }
 
   /** Says something once; it goes by itself. */
@@ -171,7 +195,7 @@ export class Files {
   #put(scenario: Scenario, notes: readonly string[], own = false): void {
     this.asking = null;
     this.#open(scenario, own);
-    this.say([`${scenario.name} is open.`, ...notes].join(" "));
+    this.say([this.#words.tell("file.open", { name: scenario.name }), ...notes].join(" "));
   }
 
   #refuse(file: string, problem: Problem): void {

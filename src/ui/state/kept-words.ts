@@ -1,3 +1,5 @@
+import type { Saying } from "../words/base";
+import { FIGURES } from "../words/figures";
 import { faultText } from "./fault";
 
 /** A name with the next number behind it. */
@@ -7,10 +9,17 @@ export function numbered(name: string): string {
   return `${(found?.[1] ?? name).slice(0, 110)} (${String(number)})`;
 }
 
-/** Why nothing is kept, and what to do, in words. */
-export function unkept(fault: unknown): string {
+/** Why nothing is kept, and what to do. */
+export function unkept(fault: unknown): Saying {
   const full = fault instanceof Error && fault.name === "QuotaExceededError";
-  return full
-    ? "This browser has no room left for your baits. Empty the bin under ‘My baits’, or save this bait to a file."
-    : `This browser does not keep your work now (${faultText(fault)}). Save the bait to a file.`;
+  return (language) => {
+    const words = FIGURES.in(language);
+    return full ? words.tell("kept.noRoom") : words.tell("kept.notNow", { why: faultText(fault, language) });
+  };
 }
+
+/** The browser's database takes long; it may still answer. */
+export const late: Saying = (language) => {
+  const words = FIGURES.in(language);
+  return words.tell("kept.notNow", { why: words.tell("kept.late") });
+};

@@ -10,10 +10,13 @@ import {
   serializeLibrary,
   toBase64,
 } from "../../document";
-import type { BaitHead, Box, KeptBait, LibraryBait } from "../../document";
+import type { BaitHead, Box, KeptBait, LibraryBait, Problem } from "../../document";
 import { freshId } from "../kept";
 import type { Annexed, KeptPhoto } from "../kept";
 import { download } from "../plots";
+import type { Saying } from "../words/base";
+import { FILE } from "../words/file";
+import { KEEPING } from "../words/keeping";
 import type { App } from "./app.svelte";
 import { numbered } from "./kept-words";
 import { boxOf } from "./box.svelte";
@@ -52,18 +55,27 @@ export class Library {
   /** How far it is; null: nothing is under way. */
   progress = $state.raw<{ readonly done: number; readonly of: number } | null>(null);
   taken = $state.raw<Taken | null>(null);
-  trouble = $state.raw<string | null>(null);
-  /** What came of the box in the last file, in words. */
-  boxTold = $state.raw<string | null>(null);
+  #trouble = $state.raw<Saying | null>(null);
+  #boxTold = $state.raw<Saying | null>(null);
   readonly #app: App;
 
   constructor(app: App) {
     this.#app = app;
   }
 
+  /** What stood in the way, in words. */
+  get trouble(): string | null {
+    return this.#trouble?.(this.#app.prefs.language) ?? null;
+  }
+
+  /** What came of the box in the last file, in words. */
+  get boxTold(): string | null {
+    return this.#boxTold?.(this.#app.prefs.language) ?? null;
+  }
+
   /** Saves baits as one file. */
   async save(heads: readonly BaitHead[], along: Along): Promise<void> {
-    this.trouble = null;
+    this.#trouble = null;
     try {
       const annex = await this.#app.annex();
       const baits: LibraryBait[] = [];
@@ -80,27 +92,33 @@ export class Library {
       }
       const box = along.box ? boxOf(this.#app).now : null;
       const [only] = heads;
-      const name = heads.length === 1 && only !== undefined ? `${only.scenario.name} with all` : "my baits";
+      const words = KEEPING.in(this.#app.prefs.language);
+      const name =
+        heads.length === 1 && only !== undefined
+          ? words.tell("library.one", { name: only.scenario.name })
+          : words.tell("library.all");
       download(serializeLibrary(baits, box), fileName(name), "application/json");
     } catch (fault) {
-      this.trouble = `The file could not be made: ${faultText(fault)}`;
+      this.#trouble = failed("library.notMade", fault);
     } finally {
       this.progress = null;
     }
   }
 
   async openFile(file: File): Promise<void> {
-    [this.trouble, this.taken, this.boxTold] = [null, null, null];
+    [this.#trouble, this.taken, this.#boxTold] = [null, null, null];
     if (file.size > LARGEST_BYTES) {
-      this.trouble = `${file.name} has ${String(Math.round(file.size / MEGABYTE))} MB: more than ${String(LARGEST_BYTES / MEGABYTE)} MB are not read. Make several files of it.`;
+      const size = Math.round(file.size / MEGABYTE);
+      const most = LARGEST_BYTES / MEGABYTE;
+      this.#trouble = (to) => KEEPING.in(to).tell("library.large", { file: file.name, size, most });
       return;
     }
     try {
       const decoded = decodeText(new Uint8Array(await file.arrayBuffer()), LARGEST_BYTES);
       if (decoded.ok) await this.take(file.name, decoded.text);
-      else this.trouble = `${file.name} was not opened. ${decoded.problems[0]?.message ?? ""}`;
+      else this.#trouble = refused(file.name, decoded.problems);
     } catch (fault) {
-      this.trouble = `${file.name} could not be read: ${faultText(fault)}`;
+      this.#trouble = failedOf("library.notRead", file.name, fault);
     }
   }
 
@@ -108,13 +126,13 @@ export class Library {
   async take(file: string, text: string): Promise<void> {
     const opened = openLibrary(text);
     if (!opened.ok) {
-      this.trouble = `${file} was not opened. ${opened.problems[0]?.message ?? ""}`;
+      this.#trouble = refused(file, opened.problems);
       return;
     }
     try {
       await this.#takeAll(file, opened.baits, opened.box);
     } catch (fault) {
-      this.trouble = `Nothing was taken over from ${file}: ${faultText(fault)}`;
+      this.#trouble = failedOf("library.nothing", file, fault);
     } finally {
       this.progress = null;
     }
@@ -162,7 +180,7 @@ export class Library {
       for (const one of left)
         refused.push({
           name: fresh.find(({ bait }) => bait.id === one)?.bait.scenario.name ?? "",
-          why: "its photo is not one: the bait is here without it",
+          why: KEEPING.in(this.#app.prefs.language).tell("library.noPhoto"),
         });
     }
     baits.tellList();
@@ -174,7 +192,7 @@ export class Library {
     try {
       return await (await this.#app.annex()).addAll(along);
     } catch (fault) {
-      this.trouble = `The baits are here, but without their versions and photos: ${faultText(fault)}`;
+      this.#trouble = failed("library.alone", fault);
       return [];
     }
   }
@@ -202,15 +220,33 @@ export class Library {
     if (this.taken === null || other === null || other === undefined) return;
     const box = boxOf(this.#app);
     try {
-      this.boxTold = box.put(joinBoxes(box.now, other))
-        ? "The box has them now; ‘Undo’ in the box takes them out again."
-        : box.trouble;
+      this.#boxTold = box.put(joinBoxes(box.now, other))
+        ? (to) => KEEPING.in(to).tell("library.boxHas")
+        : () => box.trouble ?? "";
     } catch (fault) {
-      this.boxTold = faultText(fault);
+      this.#boxTold = (to) => faultText(fault, to);
     }
     this.taken = { ...this.taken, box: null };
   }
 }
+
+const failed =
+  (key: "library.notMade" | "library.alone", fault: unknown): Saying =>
+  (language) =>
+    KEEPING.in(language).tell(key, { why: faultText(fault, language) });
+
+const failedOf =
+  (key: "library.notRead" | "library.nothing", file: string, fault: unknown): Saying =>
+  (language) =>
+    KEEPING.in(language).tell(key, { file, why: faultText(fault, language) });
+
+const refused =
+  (file: string, problems: readonly Problem[]): Saying =>
+  (language) =>
+    KEEPING.in(language).tell("library.notOpened", {
+      file,
+      why: FILE.in(language).of(problems[0]?.message ?? ""),
+    });
 
 /** The photos that came along. What is no base64 has no bytes, and so is no photo. */
 const photosOf = ({ photos }: LibraryBait): readonly KeptPhoto[] =>

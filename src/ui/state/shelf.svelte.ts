@@ -1,8 +1,8 @@
 import { deltaOf, NO_TRAIL, tidyTag } from "../../document";
 import type { KeptBait, Scenario, Trail } from "../../document";
-import { formatNumber } from "../../units";
 import { freshId } from "../kept";
 import type { Annex, Listed } from "../kept";
+import type { Language } from "../words/base";
 import { numbered } from "./kept-words";
 import type { Baits } from "./baits.svelte";
 import type { Workspace } from "./workspace.svelte";
@@ -10,20 +10,16 @@ import type { Workspace } from "./workspace.svelte";
 const MOST_TAGS = 20;
 const MEGABYTE = 1e6;
 
-/** How much of the room that the browser gives is taken, in words. Browsers tell it roughly on purpose. */
-function room({ usage, quota }: StorageEstimate): string {
-  if (usage === undefined || quota === undefined || quota === 0) return "";
-  const megabytes = (bytes: number): string => formatNumber(bytes / MEGABYTE, 1);
-  return ` This page takes about ${megabytes(usage)} MB of the ${megabytes(quota)} MB that the browser gives it, its own files included.`;
-}
-
 /** The list of baits that this browser keeps, and what can be done with each. */
 export class Shelf {
   readonly #baits: Baits;
   readonly #work: Workspace;
   readonly #annex: () => Promise<Annex>;
+  readonly #language: () => Language;
 
-  constructor(baits: Baits, work: Workspace, annex: () => Promise<Annex>) {
+  /** `language`: the one that is read. */
+  constructor(baits: Baits, work: Workspace, annex: () => Promise<Annex>, language: () => Language) {
+    this.#language = language;
     this.#baits = baits;
     this.#work = work;
     this.#annex = annex;
@@ -31,16 +27,23 @@ export class Shelf {
 
   /** Whether the browser may drop what it keeps, in words, and how much room is taken. */
   async promise(): Promise<{ readonly words: string; readonly promised: boolean }> {
+    // Read before anything is waited for: who asks here again when it changes, asks for the words too.
+    const language = this.#language();
     if (!this.#baits.store.lasting) return { words: "", promised: true };
+    const { KEEPING } = await import("../words/keeping");
+    await KEEPING.ready(language).catch(() => undefined);
+    const words = KEEPING.in(language);
     try {
       const promised = await navigator.storage.persisted();
-      const words = promised
-        ? "The browser has promised not to drop them by itself."
-        : "The browser may drop them when its disk is full, or after weeks without a visit.";
-      return { words: words + room(await navigator.storage.estimate()), promised };
+      const promise = words.tell(promised ? "promise.given" : "promise.none");
+      // Browsers tell it roughly on purpose.
+      const { usage, quota } = await navigator.storage.estimate();
+      if (usage === undefined || quota === undefined || quota === 0) return { words: promise, promised };
+      const megabytes = (bytes: number): string => words.number(bytes / MEGABYTE, 1);
+      const room = { usage: megabytes(usage), quota: megabytes(quota) };
+      return { words: words.tell("promise.room", { promise, ...room }), promised };
     } catch {
-      const words = "This browser does not say whether it may drop them when its disk is full.";
-      return { words, promised: true };
+      return { words: words.tell("promise.unknown"), promised: true };
     }
   }
 

@@ -4,6 +4,8 @@ import { convert, formatNumber, fromSI, parseIn, tickText, UNITS } from "../../u
 import type { UnitName } from "../../units";
 import { marked } from "../words/base";
 import type { Language } from "../words/base";
+import { FIGURES } from "../words/figures";
+import { FILE } from "../words/file";
 import type { Prefs } from "./prefs.svelte";
 
 export type { UnitChoice } from "./prefs.svelte";
@@ -160,15 +162,17 @@ export class Units {
     range: { readonly min: number; readonly max: number; readonly above: boolean },
   ): Typed {
     const parsed = parseIn(text, this.#of(unit).name);
-    if (!parsed.ok)
-      return { ok: false, text: `${parsed.why.charAt(0).toUpperCase()}${parsed.why.slice(1)}.` };
+    if (!parsed.ok) {
+      const why = FILE.in(this.language).of(parsed.why);
+      return { ok: false, text: `${why.charAt(0).toUpperCase()}${why.slice(1)}.` };
+    }
     const value = Number(fromSI(parsed.value, NAMES[unit]).toPrecision(DIGITS));
     const { min, max, above } = range;
     const bound = (at: number): string => this.show(at, unit, decimalsOf(at));
-    if (above ? value <= min : value < min) {
-      return { ok: false, text: `Has to be ${above ? "more than" : "at least"} ${bound(min)}.` };
-    }
-    if (value > max) return { ok: false, text: `Has to be at most ${bound(max)}.` };
+    const words = FIGURES.in(this.language);
+    if (above ? value <= min : value < min)
+      return { ok: false, text: words.tell(above ? "field.above" : "field.least", { bound: bound(min) }) };
+    if (value > max) return { ok: false, text: words.tell("field.most", { bound: bound(max) }) };
     return { ok: true, value };
   }
 }

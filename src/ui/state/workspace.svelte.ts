@@ -2,6 +2,9 @@ import { fingerprint, History, NO_TRAIL, readScenario, serialize } from "../../d
 import type { Compiled, Problem, Scenario, Trail } from "../../document";
 import { staticsOf } from "../../model/statics";
 import type { Statics } from "../../model/statics";
+import type { Language, Saying } from "../words/base";
+import { FIGURES } from "../words/figures";
+import { FILE } from "../words/file";
 import { faultText } from "./fault";
 import type { Input } from "./inputs";
 
@@ -76,7 +79,6 @@ export class Workspace {
   now = $state.raw() as Worked;
   /** The document from which a running drag recomputes; the document itself when none runs. */
   base = $state.raw() as Scenario;
-  refusal = $state.raw<Refusal | null>(null);
   /** What the last move came to, where it was refused; null: the document is what is drawn. */
   tried = $state.raw<Tried | null>(null);
   /** It is not as it is in its file. */
@@ -85,12 +87,16 @@ export class Workspace {
   redoLabel = $state.raw<string | null>(null);
   /** Rises when another document is opened, stays while one is edited: views start anew when it changes. */
   lineage = $state(0);
+  #refused = $state.raw<{ readonly id: string; readonly say: Saying } | null>(null);
+  readonly #language: () => Language;
   #turning: string | null = null;
   #inFile: string | null;
   /** What a running move began with. */
   #start: { readonly now: Worked; readonly tried: Tried | null } | null = null;
 
-  constructor(scenario: Scenario, opening: Opening = {}) {
+  /** `language`: the one that is read, for what is told of a refusal. */
+  constructor(scenario: Scenario, opening: Opening = {}, language: () => Language = () => "en") {
+    this.#language = language;
     this.#history = new History<Scenario>(scenario, opening.trail);
     this.now = worked(scenario);
     this.base = scenario;
@@ -100,6 +106,12 @@ export class Workspace {
 
   get scenario(): Scenario {
     return this.now.scenario;
+  }
+
+  /** The last edit that was not taken, and why; null: all were. */
+  get refusal(): Refusal | null {
+    const refused = this.#refused;
+    return refused === null ? null : { id: refused.id, text: refused.say(this.#language()) };
   }
 
   /** One move of a slider or a step of a field; the first begins a step of undo, `settle` ends it. */
@@ -134,7 +146,7 @@ export class Workspace {
     const { now, tried } = this.#start;
     const next = write(tried?.scenario ?? now.scenario);
     const outcome = attempt(next);
-    this.refusal = null;
+    this.#refused = null;
     if (!outcome.ok) {
       this.tried = { label, scenario: next, problems: outcome.problems };
       return false;
@@ -237,7 +249,7 @@ export class Workspace {
   }
 
   forgetRefusal(): void {
-    this.refusal = null;
+    this.#refused = null;
   }
 
   /** The text of the file as it would be saved. */
@@ -263,7 +275,8 @@ export class Workspace {
     } catch (fault) {
       // Steps come back from what the browser has kept. One that does not fit is no reason to lose the document.
       this.#history = new History<Scenario>(this.scenario, NO_TRAIL);
-      this.refusal = { id: "undo", text: `This step and those beyond it were damaged: ${faultText(fault)}` };
+      const why = faultText(fault);
+      this.#refused = { id: "undo", say: (to) => FIGURES.in(to).tell("undoDamaged", { why }) };
     }
     this.settle();
   }
@@ -274,28 +287,36 @@ export class Workspace {
       outcome = workOut(next);
     } catch (fault) {
       // A fault of the model is no reason to lose the document: it is said where the number was turned.
-      this.refusal = { id, text: `Not taken, by a fault of this program: ${faultText(fault)}` };
+      const why = faultText(fault);
+      this.#refused = { id, say: (to) => FIGURES.in(to).tell("refusedFault", { why }) };
       return null;
     }
     if (outcome.ok) {
-      this.refusal = null;
+      this.#refused = null;
       return outcome.worked;
     }
-    this.refusal = { id, text: refusalText(outcome.problems) };
+    this.#refused = { id, say: refusalOf(outcome.problems) };
     return null;
   }
 
   #take(next: Worked): void {
     this.now = next;
-    this.refusal = null;
+    this.#refused = null;
     this.tried = null;
     this.changed = true;
   }
 }
 
 /** The first problem says it best; a message at a field has room for one. */
-function refusalText(problems: readonly Problem[]): string {
+function refusalOf(problems: readonly Problem[]): Saying {
   const [first] = problems;
   if (first === undefined) throw new Error("A refusal has at least one problem.");
-  return `Not taken: ${first.allowed}${/[.!?]$/.test(first.allowed) ? "" : "."} ${first.remedy}`;
+  return (language) => {
+    const file = FILE.in(language);
+    const allowed = file.of(first.allowed);
+    return FIGURES.in(language).tell("refused", {
+      allowed: /[.!?]$/.test(allowed) ? allowed : `${allowed}.`,
+      remedy: file.of(first.remedy),
+    });
+  };
 }

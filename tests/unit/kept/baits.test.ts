@@ -142,7 +142,7 @@ describe("a database that hangs", () => {
       expect(one.baits.trouble).toMatch(/has not answered for some seconds.+Save the bait to a file/);
       vi.mocked(base.run).mockImplementation(run);
       // The store in memory does not last, so its own word stays there: only the hanging is looked at.
-      one.baits.trouble = null;
+      one.baits.setTrouble(null);
       answer();
       await writing;
       await vi.advanceTimersByTimeAsync(10_000);

@@ -41,7 +41,16 @@ import { model } from "../../../src/ui/words/file/de-model";
 import { names } from "../../../src/ui/words/file/de-names";
 import { drawing, inputs, parts } from "../../../src/ui/words/file/de-parts";
 import { schema } from "../../../src/ui/words/file/de-schema";
+import { state } from "../../../src/ui/words/file/de-state";
 import { steps } from "../../../src/ui/words/file/de-steps";
+import {
+  bodyInputs,
+  cadenceInputs,
+  partSections,
+  tackleInputs,
+  waterInputs,
+} from "../../../src/ui/state/inputs";
+import { columnInputs, reelInputs } from "../../../src/ui/state/retrieve";
 import { texts } from "../../../src/ui/words/file/de";
 import { sample, type Sample } from "../../lib/sample";
 import { saidIn } from "../../lib/said";
@@ -71,6 +80,7 @@ describe("German of what comes from below the page", () => {
     for (const table of [
       schema,
       beside,
+      state,
       steps,
       parts,
       names,
@@ -173,6 +183,30 @@ describe("German of what comes from below the page", () => {
     const none =
       "No drill in the box takes “steel ball 6 mm”, “Anna's ball”: the smallest of them needs 6.0 mm.";
     expect(german(none)).toContain("passt zu „Stahlkugel 6 mm“, „Anna's ball“: das kleinste");
+  });
+
+  it("has the live inputs, and what the browser's keeping and a hand on the drawing run into", () => {
+    const inputs = readdirSync("scenarios").flatMap((file) => {
+      const read = parseScenario(readFileSync(`scenarios/${file}`, "utf8"));
+      if (!read.ok) throw new Error(`${file} is refused`);
+      const from = read.scenario;
+      return [
+        ...[waterInputs, bodyInputs, tackleInputs, cadenceInputs].flatMap((of) => of(from)),
+        ...partSections(from).flatMap(({ groups }) => groups),
+        { inputs: [...columnInputs(from), ...reelInputs(from)] },
+      ].flatMap((group) =>
+        group.inputs.flatMap(({ label, help }) => (help === "" ? [label] : [label, help])),
+      );
+    });
+    expect(new Set(inputs).size).toBeGreaterThan(35);
+    expect(untold(without(inputs))).toEqual([]);
+    const faults = saidIn(["src/ui/kept/base.ts", "src/ui/kept/database.ts", "src/ui/kept/store.ts"], true);
+    const drawn = saidIn(["src/ui/state/workspace.svelte.ts"]);
+    const said = [...faults, ...drawn]
+      .map(({ text }) => text)
+      .filter((text) => !/^There is no room/.test(text));
+    expect(said.length).toBeGreaterThanOrEqual(5);
+    expect(untold(without(said))).toEqual([]);
   });
 
   it("has the verdicts", () => {

@@ -56,7 +56,8 @@ describe("a new bait", () => {
       const made = baitOf(answers);
       const { scenario, told } = await planned(made, emptyBox(), (job) => Promise.resolve(planFor(job)));
       expect(remarks(scenario), words(answers)).toEqual([]);
-      if (scenario === made && made.bait.ballast.length > 0) expect(told, words(answers)).toMatch(/a guess/);
+      if (scenario === made && made.bait.ballast.length > 0)
+        expect(told?.("en"), words(answers)).toMatch(/a guess/);
     }
   });
 
@@ -88,6 +89,6 @@ describe("a new bait", () => {
       notes: [],
     };
     const none = await planned(made, emptyBox(), () => Promise.resolve(nothing));
-    expect(none.told).toMatch(/no room/);
+    expect(none.told?.("en")).toMatch(/no room/);
   });
 });

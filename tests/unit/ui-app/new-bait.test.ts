@@ -187,12 +187,12 @@ describe("a new bait", () => {
     // Balsa of 200 mm: no box of usual weights holds so much.
     const made = baitOf(sized("stout", 200, { wood: "balsa", wish: wishOf("suspends") }));
     const { scenario: bait, told } = await planned(made, emptyBox(), here);
-    expect(told).toMatch(
+    expect(told?.("en")).toMatch(
       /^No plan of weights of usual sizes meets this exactly\. One weight of just the right mass/,
     );
     expect(bait).toEqual(made);
     expect(await planned(made, emptyBox(), () => Promise.resolve(null))).toMatchObject({ scenario: made });
-    expect((await planned(made, emptyBox(), () => Promise.reject(new Error("gone")))).told).toMatch(
+    expect((await planned(made, emptyBox(), () => Promise.reject(new Error("gone")))).told?.("en")).toMatch(
       /^No plan was found/,
     );
   });

@@ -9,4 +9,4 @@ export type { Entry, Texts, Translated } from "./catalogue";
 export { languageHere, provideLanguage } from "./here";
 export { Part } from "./part.svelte";
 export { inside, LANGUAGE_NAMES, LANGUAGES, marked, Speaker } from "./speaker";
-export type { Language } from "./speaker";
+export type { Language, Saying } from "./speaker";

@@ -2,6 +2,8 @@ import type { Entry, Given, Texts, Translated } from "./catalogue";
 
 export const LANGUAGES = ["en", "de"] as const;
 export type Language = (typeof LANGUAGES)[number];
+/** A text that is kept to be told later: in the language that is read then. */
+export type Saying = (language: Language) => string;
 /** Each language by its own name: whoever looks for it reads it. */
 export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: "English", de: "Deutsch" };
 

@@ -47,4 +47,53 @@ export const texts: Translated<typeof en> = {
   "target.rests": "Liegt wie gewünscht: {goal}",
   "target.tailDown": "Liegt {by} tiefer mit dem Schwanz als gewünscht: {goal}",
   "target.noseDown": "Liegt {by} tiefer mit der Nase als gewünscht: {goal}",
+
+  "field.above": "Muss größer als {bound} sein.",
+  "field.least": "Muss mindestens {bound} sein.",
+  "field.most": "Darf höchstens {bound} sein.",
+  refused: "Nicht genommen: {allowed} {remedy}",
+  refusedFault: "Nicht genommen, wegen eines Fehlers in diesem Programm: {why}",
+  undoDamaged: "Dieser Schritt und die dahinter waren beschädigt: {why}",
+  "kept.noRoom":
+    "In diesem Browser ist kein Platz mehr für deine Köder. Leere den Papierkorb unter „Meine Köder“, oder speichere diesen Köder in eine Datei.",
+  "kept.notNow":
+    "Dieser Browser behält deine Arbeit gerade nicht ({why}). Speichere den Köder in eine Datei.",
+  "kept.late": "seine Datenbank antwortet seit einigen Sekunden nicht",
+  "kept.never":
+    "Dieser Browser behält deine Köder nicht ({why}). Alles geht, aber mit dieser Seite ist es fort: speichere deinen Köder in eine Datei.",
+  "kept.untaken":
+    "Was eine frühere Ausgabe in diesem Browser behalten hat, konnte noch nicht übernommen werden ({why}). Es bleibt, wo es ist, und der nächste Start versucht es wieder.",
+  "kept.ended":
+    "Ein Tab, der geschlossen wurde, hatte „{name}“ an derselben Stelle geändert wie ein anderer. Beide stehen unter „Meine Köder“.",
+  "kept.notAgain":
+    "Der Köder, der offen war, kann nicht wieder geöffnet werden: {why} Was von ihm behalten ist, steht unter „Meine Köder“.",
+  "kept.clash": "Zwei Tabs haben an einer Stelle „{stands}“ und „{other}“ eingetragen: „{stands}“ gilt.",
+  "kept.parted":
+    "Ein anderer Tab hat denselben Teil dieses Köders anders geändert. Beide sind behalten: dieser Tab macht mit „{name}“ weiter, und der des anderen Tabs steht unter „Meine Köder“.",
+  "kept.notFetched": "Der Köder konnte nicht geholt werden: {why}",
+  "kept.gone": "Dieser Köder ist nicht mehr da.",
+  "kept.unreadable":
+    "Der Köder kann nicht geöffnet werden: {why} Was von ihm behalten ist, bleibt in der Liste.",
+  "file.open": "„{name}“ ist offen.",
+  "file.notAllowed":
+    "Nicht gespeichert: der Browser durfte die Datei nicht schreiben. Der Köder bleibt hier behalten.",
+  "file.saved": "In „{file}“ gespeichert.",
+  "file.download": "Als „{file}“ in deinen Downloads gespeichert.",
+  "file.failed": "Die Datei konnte nicht geschrieben werden ({why}). {instead}",
+  "file.kind": "Köder von Trimwright",
+  "file.megabytes": "{count} MB",
+  "file.atMost": "eine Köderdatei von höchstens {count} MB",
+  "file.openOther":
+    "Öffne einen Köder, den Trimwright gespeichert hat, oder einen, der nach seinem Dateiformat geschrieben ist.",
+  "file.tooLarge": "Die Datei ist zu groß für einen Köder.",
+  "file.unread": "eine Datei, die der Browser nicht lesen kann",
+  "file.readable": "eine lesbare Textdatei",
+  "file.look": "Sieh nach, ob sie noch da ist und ob du sie lesen darfst, und öffne sie noch einmal.",
+  "file.notRead": "Die Datei konnte nicht gelesen werden.",
+  "box.notOpened": "„{file}“ wurde nicht geöffnet. {why}",
+  "box.notRead": "„{file}“ konnte nicht gelesen werden: {why}",
+  "box.damaged": "Die Kiste, die dieser Browser behalten hat, ist nicht lesbar. {why}",
+  "box.never": "Dieser Browser behält die Kiste nicht: speichere sie in eine Datei.",
+  "box.notNow": "Dieser Browser behält die Kiste nicht ({why}): speichere sie in eine Datei.",
+  "box.late": "er antwortet seit einigen Sekunden nicht",
 };

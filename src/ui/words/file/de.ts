@@ -9,6 +9,7 @@ import { model } from "./de-model";
 import { names } from "./de-names";
 import { drawing, inputs, parts } from "./de-parts";
 import { schema } from "./de-schema";
+import { state } from "./de-state";
 import { steps } from "./de-steps";
 
 /** What the scenario's file and the model say, in German, each under its English text. */
@@ -25,5 +26,6 @@ export const texts: Echoes = {
   ...messages,
   ...model,
   ...bench,
+  ...state,
   ...steps,
 };

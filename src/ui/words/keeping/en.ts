@@ -1,0 +1,21 @@
+export const texts = {
+  "promise.given": "The browser has promised not to drop them by itself.",
+  "promise.none": "The browser may drop them when its disk is full, or after weeks without a visit.",
+  "promise.unknown": "This browser does not say whether it may drop them when its disk is full.",
+  "promise.room":
+    "{promise} This page takes about {usage} MB of the {quota} MB that the browser gives it, its own files included.",
+  "earlier.taken": "What an earlier release kept in this browser has been taken over: {what}.",
+  "earlier.baits": { one: "one bait, under ‘My baits’", other: "{count} baits, under ‘My baits’" },
+  "earlier.box": "your box",
+  "earlier.unread": "what this release cannot read, kept as it is under ‘My baits’",
+  "library.one": "{name} with all",
+  "library.all": "my baits",
+  "library.notMade": "The file could not be made: {why}",
+  "library.large": "{file} has {size} MB: more than {most} MB are not read. Make several files of it.",
+  "library.notOpened": "{file} was not opened. {why}",
+  "library.notRead": "{file} could not be read: {why}",
+  "library.nothing": "Nothing was taken over from {file}: {why}",
+  "library.noPhoto": "its photo is not one: the bait is here without it",
+  "library.alone": "The baits are here, but without their versions and photos: {why}",
+  "library.boxHas": "The box has them now; ‘Undo’ in the box takes them out again.",
+} as const;
