@@ -85,7 +85,8 @@ export const hasCurve = ({ widest, roundover }: ScenarioBait, key: CurveKey): bo
 /** The document with a curve's points replaced. */
 export function withPoints(from: Scenario, key: CurveKey, points: CurvePoints): Scenario {
   const { bait } = from;
-  const held = points.map(([s, v]): [number, number] => [s, v]);
+  // Points that stay where they are stay the same objects: the page then leaves their rows alone.
+  const held = points.map((point) => point as [number, number]);
   if (!isExponent(key)) return { ...from, bait: { ...bait, [key]: held } };
   const other = key === "above" ? "below" : "above";
   const kept = pointsOf(bait, other).map(([s, v]): [number, number] => [s, v]);
@@ -114,8 +115,9 @@ export function movePoints(
   return withPoints(
     from,
     key,
-    points.map(([s, v], i): CurvePoint => {
-      if (!which.includes(i)) return [s, v];
+    points.map((point, i): CurvePoint => {
+      if (!which.includes(i)) return point;
+      const [s, v] = point;
       const fixed = !isExponent(key) && (i === 0 || i === end);
       return [fixed || ds === 0 ? s : tidy(s + ds), dv === 0 ? v : tidy(v + dv)];
     }),

@@ -7,6 +7,7 @@ import { figuresOf } from "./figures";
 import { boxOf } from "./geometry";
 import { movedMarks, type Mark, type Stroke } from "./mark";
 import { bodyMarks, hookMarks } from "./marks";
+import { flatTone } from "./scene";
 import { hookedHangers } from "./still";
 import { niceStep, tickText, ticksBetween } from "./ticks";
 import type { Box, Scene, SceneFigure, Size } from "./types";
@@ -238,7 +239,7 @@ export function sideMarks(scene: Scene): Mark[] {
   const flat: Scene = {
     ...scene,
     coats: [],
-    tones: [{ polygon: scene.outline, light: 0.85 }],
+    tones: flatTone(scene.outline),
   };
   return [
     ...bodyMarks(flat, true),

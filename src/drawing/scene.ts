@@ -18,16 +18,16 @@ const AT_REST = { end: "mid", face: "floor" } as const;
 /**
  * Geometry for drawing an assembled bait. Pure; body frame, m.
  * @param depth m of water (Infinity where the bottom plays no part)
- * @param inWater what the water holds beside the bait: weed and the strike zone
+ * @param more what the water holds beside the bait: weed and the strike zone; `flat`: the body without shading
  * @throws RangeError where the depth is not above 0
  */
 export function sceneOf(
   bait: Bait,
   tackle: Tackle | null,
   depth: number,
-  inWater: Partial<Pick<Scene, "weed" | "zone">> = {},
+  more: Partial<Pick<Scene, "weed" | "zone">> & { readonly flat?: boolean } = {},
 ): Scene {
-  const { weed = null, zone = null } = inWater;
+  const { weed = null, zone = null, flat = false } = more;
   if (!(depth > 0)) throw new RangeError(`sceneOf: depth ${depth} m must be above 0`);
   const { spec, drawn } = bait;
   const side = sideCurve(drawn);
@@ -45,7 +45,7 @@ export function sceneOf(
     outline: side,
     body: spec.body.kind === "wood" ? "wood" : "other",
     coats: parts.flatMap(({ what, cover }) => (cover === undefined ? [] : [{ what, thickness: cover }])),
-    tones: tonesOf(drawn),
+    tones: flat ? flatTone(side) : tonesOf(drawn),
     figures,
     balls: bait.balls(AT_REST),
     hangers,
@@ -63,6 +63,9 @@ export function sceneOf(
 
 /** The light of the drawing: from above and from the reader's side. Unit vector (towards the reader, up). */
 const LIGHT = { y: 0.5, z: Math.sqrt(0.75) };
+
+/** The whole side view in one tone. */
+export const flatTone = (outline: readonly Vec[]): Scene["tones"] => [{ polygon: outline, light: 0.85 }];
 
 /**
  * Shading of the skin: bands of equal share of the section's height, each as bright as its slope at the fullest

@@ -1,4 +1,4 @@
-import { ballRadius, inMm, keepOuts, overlap } from "../parts";
+import { areApart, ballRadius, inMm, keepOuts, overlap, roomOf } from "../parts";
 import type { Bodies, Item, KeepOut, Solid, Warning } from "../parts";
 import type { BaitSpec } from "./types";
 
@@ -11,12 +11,18 @@ const ORDER: readonly Solid["is"][] = ["box", "hole", "rods", "eye"];
  * with their thickness.
  */
 export function overlapWarnings(spec: BaitSpec, bodies: Bodies, items: readonly Item[]): Warning[] {
-  const things = keepOuts(spec, bodies).sort((a, b) => ORDER.indexOf(a.solid.is) - ORDER.indexOf(b.solid.is));
+  const things = keepOuts(spec, bodies)
+    .filter(({ solid }) => solid.is !== "eye")
+    .sort((a, b) => ORDER.indexOf(a.solid.is) - ORDER.indexOf(b.solid.is));
+  // Most pairs are far apart: the rectangles that they lie in tell so at once.
+  const rooms = things.map(({ solid }) => roomOf(solid));
   const labelOf = ({ key, index, solid }: KeepOut): string =>
     solid.label ?? items.find((i) => i.group === key && i.index === index)?.item ?? key;
   const found: Warning[] = [];
   things.forEach((a, i) => {
-    for (const b of things.slice(i + 1)) {
+    for (let j = i + 1; j < things.length; j++) {
+      const b = things[j];
+      if (b === undefined || areApart(rooms[i], rooms[j])) continue;
       if (a.key === b.key && a.part.mayTouch === true) continue;
       const depth = overlap(a.solid, b.solid);
       if (depth === 0) continue;

@@ -54,7 +54,7 @@ export { BaitError, inG, inMl, inMm } from "./error";
 export { rowOf } from "./rows";
 export { densitySpread } from "./spread";
 export { cutBall } from "./figures";
-export { ballRadius, gap, overlap } from "./solids";
+export { areApart, ballRadius, gap, overlap, roomOf } from "./solids";
 export { ballPlaces, ballRoom, lowSide } from "./balls";
 export type { BallsSpec } from "./balls";
 export { bibOutline, bibPlate } from "./plate";

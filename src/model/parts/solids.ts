@@ -8,6 +8,7 @@ import type { Solid } from "./types";
 const SLACK = 1e-5;
 
 type Box = Extract<Solid, { is: "box" }>;
+type Room = Pick<Box, "minX" | "maxX" | "minZ" | "maxZ">;
 type Rods = Extract<Solid, { is: "rods" }>;
 
 /** Radius (m) of the ball of a hole's volume: a hole's own shape is not known. */
@@ -101,6 +102,48 @@ function depthOf(a: Solid, b: Solid): number {
   if (a.is === "rods" && b.is === "rods") return rodsDepth(a, b);
   return depthOf(b, a);
 }
+
+/** The upright rectangle in which all of a solid lies inside the body; null where nothing does. */
+export function roomOf(solid: Solid): Room | null {
+  switch (solid.is) {
+    case "box":
+      return solid;
+    case "hole": {
+      const { at, volume } = solid;
+      return around([at], ballRadius(volume));
+    }
+    case "rods":
+      return around(
+        solid.inside.flatMap(({ a, b }) => [a, b]),
+        solid.radius,
+      );
+    case "eye":
+      return null;
+  }
+}
+
+function around(points: readonly Vec[], by: number): Room | null {
+  if (points.length === 0) return null;
+  let [minX, maxX, minZ, maxZ] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { x, z } of points) {
+    minX = Math.min(minX, x);
+    maxX = Math.max(maxX, x);
+    minZ = Math.min(minZ, z);
+    maxZ = Math.max(maxZ, z);
+  }
+  return { minX: minX - by, maxX: maxX + by, minZ: minZ - by, maxZ: maxZ + by };
+}
+
+/** Two rectangles that share nothing: what lies in them does not overlap either. */
+export const areApart = (a: Room | null | undefined, b: Room | null | undefined): boolean =>
+  a === null ||
+  a === undefined ||
+  b === null ||
+  b === undefined ||
+  a.minX > b.maxX ||
+  b.minX > a.maxX ||
+  a.minZ > b.maxZ ||
+  b.minZ > a.maxZ;
 
 /** Room between two boxes or holes, m; 0: they touch or overlap. A hole counts as a ball of its volume. */
 export function gap(a: Solid, b: Solid): number {

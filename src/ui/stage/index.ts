@@ -8,6 +8,7 @@ export { default as BaitDrawing } from "./BaitDrawing.svelte";
 export { default as Stage } from "./Stage.svelte";
 export { default as Transport } from "./Transport.svelte";
 export { default as Marks } from "./Marks.svelte";
+export { sameValues, steady } from "./steady";
 export { readPalette, watchPalette } from "./colours";
 export { offering, offerOf } from "./offers";
 export type { Offer } from "./offers";

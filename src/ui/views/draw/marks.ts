@@ -1,6 +1,6 @@
 import { toSI } from "../../../units";
 import { pointsOf } from "../../../document";
-import type { CurveKey, Scenario } from "../../../document";
+import type { CurveKey, CurvePoints, Scenario } from "../../../document";
 import { drawnCurve, sectionMarks, sideMarks, topMarks } from "../../../drawing";
 import type { BoardLayout, Elevation, Mark, Pane, Scene } from "../../../drawing";
 import type { Vec } from "../../../model/base";
@@ -82,14 +82,30 @@ function centres({ G, B }: Scene, scale: number, speaker: DrawWords): Mark[] {
   ];
 }
 
+export interface CurveLines {
+  readonly lines: readonly Vec[][];
+  /** The points make a curve; else the lines go from point to point. */
+  readonly whole: boolean;
+}
+
+/** The lines of curves, each made anew only where its points have changed. */
+export class LineKeeper {
+  readonly #made = new Map<CurveKey, { points: CurvePoints; length: number; made: CurveLines }>();
+
+  of({ bait }: Scenario, key: CurveKey): CurveLines {
+    const points = pointsOf(bait, key);
+    const { length_mm: length } = bait;
+    const before = this.#made.get(key);
+    if (before?.points === points && before.length === length) return before.made;
+    const made = curveLines(points, length, key);
+    this.#made.set(key, { points, length, made });
+    return made;
+  }
+}
+
 /** The curve of some points in its view, m; the points themselves where they make no curve. */
-export function curveLines(
-  scenario: Scenario,
-  key: CurveKey,
-): { readonly lines: readonly Vec[][]; readonly whole: boolean } {
-  const { bait } = scenario;
-  const points = pointsOf(bait, key);
-  const line = drawnCurve(points, bait.length_mm);
+function curveLines(points: CurvePoints, length: number, key: CurveKey): CurveLines {
+  const line = drawnCurve(points, length);
   const drawn = (line ?? points).map(([s, v]): Vec => ({ x: 0 - toSI(s, "mm"), z: toSI(v, "mm") }));
   const lines = key === "halfBreadth" ? [drawn, drawn.map(({ x, z }) => ({ x, z: 0 - z }))] : [drawn];
   return { lines, whole: line !== null };

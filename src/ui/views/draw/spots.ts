@@ -84,6 +84,38 @@ export function spotsOf(board: Board, layout: BoardLayout, trouble: string | nul
   });
 }
 
+function sameGrip(a: Grip, b: Grip): boolean {
+  switch (a.kind) {
+    case "point":
+      return b.kind === "point" && a.key === b.key && a.index === b.index;
+    case "section":
+      return b.kind === "section" && a.key === b.key;
+    case "part": {
+      if (b.kind !== "part") return false;
+      const [one, other] = [a.handle, b.handle];
+      return (
+        one.id === other.id &&
+        one.name === other.name &&
+        one.moves === other.moves &&
+        one.part.key === other.part.key &&
+        one.part.index === other.part.index
+      );
+    }
+    case "length":
+    case "station":
+      return a.kind === b.kind;
+  }
+}
+
+/** A grip that is as it was, at the same place. */
+export const sameSpot = (a: Spot, b: Spot): boolean =>
+  a.pane === b.pane &&
+  a.at.x === b.at.x &&
+  a.at.z === b.at.z &&
+  a.chosen === b.chosen &&
+  a.wrong === b.wrong &&
+  sameGrip(a.grip, b.grip);
+
 /** What lies beside the part of a view that is shown cannot be taken hold of. */
 export function isSeen({ pane: { box }, at }: Spot, scale: number): boolean {
   const rim = RIM / scale;
