@@ -27,6 +27,19 @@ export const REACH_PATHS: Readonly<Record<ReachVariable, readonly (string | numb
   tieHeight: ["bait", "tie_mm", 1],
 };
 
+/** What each is called in tables and in steps of undo, whatever language is read. */
+export const REACH_NAMES: Readonly<Record<ReachVariable, string>> = {
+  speed: "Tow speed",
+  lineOut: "Line out",
+  lineDiameter: "Line diameter",
+  rodTip: "Rod tip",
+  bibAngle: "Bib angle",
+  bibLength: "Bib length",
+  bibWidth: "Bib width",
+  tieStation: "Tie eye station",
+  tieHeight: "Tie eye height",
+};
+
 /** True for what changes the bait itself: it is assembled anew for every value. */
 export const changesBait = (variable: ReachVariable): boolean => REACH_PATHS[variable]?.[0] === "bait";
 

@@ -8,9 +8,11 @@ export {
   reach,
   reachFrom,
   reachSweep,
+  REASONS,
   towAttitude,
   withBibAngle,
   type ReachQuery,
+  type Reason,
   type TowAttitude,
   type TowBait,
 } from "./reach";

@@ -19,6 +19,17 @@ export interface ReachQuery {
 
 const UP_45 = Math.PI / 4;
 
+/** Why a bait does not run, in the order in which it is asked. */
+export const REASONS = [
+  "turns over",
+  "tail sinks",
+  "nose lifts",
+  "bib stalls",
+  "too little downforce at this speed",
+  "cannot get under",
+] as const;
+export type Reason = (typeof REASONS)[number];
+
 /** Height (m) of the bare outline's and the bib's highest point above the tie eye at a pitch. */
 function highestAboveEye(bait: Bait, pitch: number): number {
   const s = sin(pitch);
@@ -128,7 +139,7 @@ export function reachFrom(
     throw new RangeError(`The factor on the line's drag must be above 0, not ${lineDrag}.`);
   const deep = deepWater(around);
   const bib = bait.spec.bib;
-  const not = (why: string): ReachRow => ({
+  const not = (why: Reason): ReachRow => ({
     speed,
     bibAngle: bib ? bib.angle : null,
     lineOut,

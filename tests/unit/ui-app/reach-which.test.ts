@@ -2,11 +2,13 @@ import { describe, expect, test } from "vitest";
 import { ReachMapper, type ReachCell } from "../../../src/runner/reach-map";
 import { Prefs } from "../../../src/ui/state/prefs.svelte";
 import { Units } from "../../../src/ui/state/units";
-import { reachCsv } from "../../../src/ui/views/reach/table";
+import { reachCsv } from "../../../src/runner/reach-csv";
+import { REACH } from "../../../src/ui/words/reach";
 import { ANGLES, fieldOf, speedsOf, whichAngle, whichWords } from "../../../src/ui/views/reach/which";
 import { scenario } from "./scenario";
 
 const units = new Units(new Prefs(null, 1200));
+const words = REACH.in("en");
 
 /** Depth = 2 + (speed − 1) − ((angle − 45)/30)², and nothing from 75° on. */
 const field = {
@@ -25,25 +27,25 @@ describe("which bib angle gives a depth", () => {
     expect(Math.abs((angles[0] ?? 0) - (45 + 30 * Math.SQRT1_2))).toBeLessThan(0.2);
     expect(Math.abs((angles[1] ?? 0) - (45 - 30 * Math.SQRT1_2))).toBeLessThan(0.2);
     expect(other).not.toBeNull();
-    expect(whichWords(field, 1.5, 1, 30, units)).toBe(
+    expect(whichWords(field, 1.5, 1, 30, units, words)).toBe(
       "1.50\u202fm at 1.00\u202fm/s: a bib angle of 24° or 66° gives it.",
     );
   });
 
   test("none: the nearest, and the speed next to it that does", () => {
-    expect(whichWords(field, 2.05, 0.9, 40, units)).toBe(
+    expect(whichWords(field, 2.05, 0.9, 40, units, words)).toBe(
       "2.05\u202fm: no bib angle gives it at 0.90\u202fm/s; 45° comes nearest with 1.90\u202fm; at 1.10\u202fm/s 38° does.",
     );
-    expect(whichWords(field, 9, 0.9, 40, units)).toMatch(/nor does one at the speeds around\.$/);
+    expect(whichWords(field, 9, 0.9, 40, units, words)).toMatch(/nor does one at the speeds around\.$/);
   });
 
   test("without a wish it tells what there is; nothing that runs is said too", () => {
-    expect(whichWords(field, null, 1, 40, units)).toMatch(
+    expect(whichWords(field, null, 1, 40, units, words)).toMatch(
       /^At 1\.00.m\/s its bib angle can make it run 1\.00 to 2\.00.m deep/,
     );
     const none = { ...field, depths: field.depths.map(() => null) };
-    expect(whichWords(none, null, 1, 40, units)).toMatch(/runs with no bib angle/);
-    expect(whichWords(none, 1, 1, 40, units)).toMatch(/it runs at none; nor does one/);
+    expect(whichWords(none, null, 1, 40, units, words)).toMatch(/runs with no bib angle/);
+    expect(whichWords(none, 1, 1, 40, units, words)).toMatch(/it runs at none; nor does one/);
   });
 
   test("the field holds the tow's own speed, and the model's answer at the angle is the depth that was wanted", () => {

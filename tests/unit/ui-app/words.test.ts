@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { MOMENTS } from "../../../src/document";
 import { materials } from "../../../src/model/materials";
+import { REASONS } from "../../../src/model/tow";
 import { STEPS } from "../../../src/ui/guide/steps";
 import { lessonJsonSchema } from "../../../src/lesson";
 import { texts as german } from "../../../src/ui/words/form/de";
@@ -39,6 +40,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
     .concat("src/ui/shell/ViewPictures.svelte", "src/ui/shell/picture"),
   swim: ["src/ui/views/swim"],
   begin: ["src/ui/shell/NewBait.svelte"],
+  reach: ["src/ui/views/reach"],
   make: ["src/ui/views/make"],
   parts: [
     ...["Asked", "BaitInputs", "BibAngle", "Caution", "Forces", "Inputs", "MaterialSelect", "Moment"],
@@ -120,6 +122,7 @@ const UNDO =
 const NAMES: ReadonlySet<string> = new Set<string>([
   ...MOMENTS,
   ...materials.map(({ name }) => name),
+  ...REASONS,
   ...["1 mm aft", "1 mm up", "one coat more", "one hook size up", "one hook size down"],
   ...["lay out", "first test", "final test"],
 ]);

@@ -2,9 +2,11 @@ import { scaleLinear } from "d3-scale";
 import type { ReachCell, ReachVariable } from "../../../runner";
 import { degrees } from "../../state";
 import type { Units } from "../../state";
+import { FILE } from "../../words/file";
+import type { ReachWords } from "../../words/reach";
 import { contour, reasonsIn, regions } from "./contour";
 import { roundStep } from "./figures";
-import { UNBUILT } from "./reasons";
+import { reasonOf, reasonText } from "./reasons";
 import type { ReachState } from "./state.svelte";
 import { formOf, nearest } from "./variables";
 
@@ -25,12 +27,14 @@ export const HEIGHT = 340;
 export class MapGrid {
   readonly #of: () => ReachState;
   readonly #units: Units;
+  readonly #words: () => ReachWords;
   /** Width of the picture, px. */
   width = $state(560);
 
-  constructor(of: () => ReachState, units: Units) {
+  constructor(of: () => ReachState, units: Units, words: () => ReachWords) {
     this.#of = of;
     this.#units = units;
+    this.#words = words;
   }
 
   get #reach(): ReachState {
@@ -79,8 +83,7 @@ export class MapGrid {
   /** Why a node does not run; null where it does or is not known. */
   readonly whyAt = (i: number, j: number): string | null => {
     const cell = this.cellAt(i, j);
-    if (cell === null || cell.runs) return null;
-    return cell.built ? (cell.why ?? "does not run") : UNBUILT;
+    return cell === null || cell.runs ? null : reasonOf(cell);
   };
 
   /** m */
@@ -146,10 +149,30 @@ export class MapGrid {
     const { map, forms } = this;
     const units = this.#units;
     if (map === null) return "";
-    const cell = this.cellAt(i, j);
-    const at = `${forms.x.label} ${units.show(map.xs[i] ?? NaN, forms.x.unit, forms.x.digits)}, ${forms.y.label.toLowerCase()} ${units.show(map.ys[j] ?? NaN, forms.y.unit, forms.y.digits)}`;
-    if (cell === null) return `${at}: not worked out yet`;
-    if (!cell.runs) return `${at}: ${cell.built ? "does not run, " : ""}${this.whyAt(i, j) ?? ""}`;
-    return `${at}: ${units.show(cell.depth ?? NaN, "m", 2)} deep, ${units.show(degrees(cell.pitch ?? NaN), "°", 1, true)}, ${units.show(cell.tension ?? NaN, "N", 2)}${cell.why === null ? "" : `, ${cell.why}`}`;
+    const words = this.#words();
+    return words.tell("node", {
+      across: words.tell(`variable.${forms.x.variable}`),
+      x: units.show(map.xs[i] ?? NaN, forms.x.unit, forms.x.digits),
+      up: words.tell(`inside.${forms.y.variable}`),
+      y: units.show(map.ys[j] ?? NaN, forms.y.unit, forms.y.digits),
+      what: this.#sayCell(this.cellAt(i, j), words),
+    });
+  }
+
+  #sayCell(cell: ReachCell | null, words: ReachWords): string {
+    const units = this.#units;
+    if (cell === null) return words.tell("notYet");
+    if (!cell.runs) {
+      const why = reasonText(reasonOf(cell), words);
+      return cell.built ? words.tell("notBecause", { why }) : why;
+    }
+    const deep = {
+      depth: units.show(cell.depth ?? NaN, "m", 2),
+      pitch: units.show(degrees(cell.pitch ?? NaN), "°", 1, true),
+      tension: units.show(cell.tension ?? NaN, "N", 2),
+    };
+    return cell.why === null
+      ? words.tell("deep", deep)
+      : words.tell("deepWhy", { ...deep, why: FILE.in(words.language).of(cell.why) });
   }
 }

@@ -1,12 +1,12 @@
 import { untrack } from "svelte";
 import { withMoves } from "../../../document";
 import type { Scenario } from "../../../document";
-import { ModelClient, REACH_PATHS, variableOf, withVariable } from "../../../runner";
+import { ModelClient, REACH_NAMES, REACH_PATHS, variableOf, withVariable } from "../../../runner";
 import type { MeasuredDepth, ReachCell, ReachMapJob, ReachVariable } from "../../../runner";
 import { atRest, faultText, keptWith, oneOf, Pace, retrieveSpeed } from "../../state";
 import type { App } from "../../state";
 import type { Asked, Calibrated, Mark } from "./types";
-import { formOf, variablesOf, wantedInput } from "./variables";
+import { variablesOf, wantedInput } from "./variables";
 import { ANGLES, fieldOf, speedsOf } from "./which";
 import type { AngleField } from "./which";
 import {
@@ -140,7 +140,7 @@ export class ReachState {
     const { speed, ...rest } = this.mark;
     const changes = Object.entries(rest) as [ReachVariable, number][];
     if (changes.length > 0) {
-      const names = changes.map(([variable]) => formOf(this.scenario, variable).label.toLowerCase());
+      const names = changes.map(([variable]) => REACH_NAMES[variable].toLowerCase());
       const taken = this.#app.work.edit("reach", names.join(" and "), (from) =>
         changes.reduce((sofar, [variable, value]) => withVariable(sofar, variable, value), from),
       );
@@ -322,7 +322,7 @@ export class ReachState {
     const lineage = this.#lineage;
     try {
       const job: ReachMapJob = { scenario, speed, vary: [], bands, whole: true };
-      const here = await this.#client.map(job, bands ? "now bands" : "now");
+      const here = await this.#client.map(job, bands ? "now-bands" : "now");
       if (here === null || lineage !== this.#lineage) return;
       const fresh = scenario === this.scenario && speed === this.speed;
       // Bands of what was asked before, or an answer after the one with bands.
@@ -393,7 +393,7 @@ export class ReachState {
   }
 }
 
-const LANES = ["now", "now bands", "which", "map", "curve", "limits", "mark", "pinned"] as const;
+const LANES = ["now", "now-bands", "which", "map", "curve", "limits", "mark", "pinned"] as const;
 
 /** The state of this view, kept while the page lives. */
 export const reachOf = keptWith((app) => new ReachState(app));

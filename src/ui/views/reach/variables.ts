@@ -7,37 +7,22 @@ import type { Input } from "../../state";
 /** How one variable of the tow is named, entered and drawn. */
 export interface VariableForm {
   readonly variable: ReachVariable;
-  readonly label: string;
   readonly unit: FieldUnit;
   readonly digits: number;
   /** Allowed, as the document's schema has it; `above`: not `min` itself. */
   readonly min: number;
   readonly max: number;
   readonly above: boolean;
-  readonly help: string;
 }
 
 /** Speeds of a tow, m/s: the allowed range of a retrieve, but for standing still. */
 const SPEED: VariableForm = {
   variable: "speed",
-  label: "Tow speed",
   unit: "m/s",
   digits: 2,
   min: 0,
   max: 10,
   above: true,
-  help: "Steady speed through the water.",
-};
-
-const LABELS: Readonly<Record<Exclude<ReachVariable, "speed">, string>> = {
-  lineOut: "Line out",
-  lineDiameter: "Line diameter",
-  rodTip: "Rod tip",
-  bibAngle: "Bib angle",
-  bibLength: "Bib length",
-  bibWidth: "Bib width",
-  tieStation: "Tie eye station",
-  tieHeight: "Tie eye height",
 };
 
 const DIGITS: Readonly<Record<Exclude<ReachVariable, "speed">, number>> = {
@@ -57,14 +42,15 @@ export function formOf(scenario: Scenario, variable: ReachVariable): VariableFor
   const field = fieldAt(pathText(path), scenario);
   if (field === null || field.kind !== "number")
     throw new Error(`No number field at ${pathText(path)}: name a field of the scenario schema.`);
-  const { unit, min, max, above, help } = field;
-  return { variable, label: LABELS[variable], unit, digits: DIGITS[variable], min, max, above, help };
+  const { unit, min, max, above } = field;
+  return { variable, unit, digits: DIGITS[variable], min, max, above };
 }
 
 /** The depth that is wanted, as an input of a document that has a target. */
 export const wantedInput = (target: NonNullable<Scenario["target"]>, depth: number): Input => ({
   id: "target.depth_m",
-  label: "Depth wanted",
+  // Names the step of undo.
+  label: "depth wanted",
   unit: "m",
   read: (from) => from.target?.depth_m ?? depth,
   slider: { min: 0, max: 10, step: 0.05 },

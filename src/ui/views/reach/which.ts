@@ -1,5 +1,6 @@
 import type { ReachCell } from "../../../runner";
 import type { Units } from "../../state";
+import type { ReachWords } from "../../words/reach";
 
 /** Which bib angle gives a depth: read off a small field of angles and speeds. Pure. */
 
@@ -83,6 +84,7 @@ export function whichWords(
   speed: number,
   present: number,
   units: Units,
+  words: ReachWords,
 ): string {
   const tow = units.show(speed, "m/s", 2);
   const degrees = (angle: number): string => units.show(angle, "°", 0);
@@ -92,21 +94,29 @@ export function whichWords(
       (field.speeds.indexOf(speed) + 1) * field.angles.length,
     );
     const runs = own.flatMap((depth) => (depth === null ? [] : [depth]));
-    if (runs.length === 0) return `At ${tow} it runs with no bib angle.`;
-    return `At ${tow} its bib angle can make it run ${units.bare(Math.min(...runs), "m", 2)} to ${units.show(Math.max(...runs), "m", 2)} deep. Say which depth is wanted to have the angle.`;
+    if (runs.length === 0) return words.tell("which.none", { tow });
+    const [from, to] = [units.bare(Math.min(...runs), "m", 2), units.show(Math.max(...runs), "m", 2)];
+    return words.tell("which.range", { tow, from, to });
   }
   const { angles, nearest, other } = whichAngle(field, wanted, speed, present);
   const goal = units.show(wanted, "m", 2);
-  const [first, ...more] = angles;
-  if (first !== undefined)
-    return `${goal} at ${tow}: a bib angle of ${[degrees(first), ...more.slice(0, 2).map(degrees)].join(" or ")} gives it.`;
+  if (angles.length > 0) {
+    const told = angles
+      .slice(0, 3)
+      .map(degrees)
+      .reduce((one, next) => words.tell("which.or", { one, other: next }));
+    return words.tell("which.gives", { goal, tow, angles: told });
+  }
   const best =
     nearest === null
-      ? "it runs at none"
-      : `${degrees(nearest.angle)} comes nearest with ${units.show(nearest.depth, "m", 2)}`;
+      ? words.tell("which.atNone")
+      : words.tell("which.nearest", {
+          angle: degrees(nearest.angle),
+          depth: units.show(nearest.depth, "m", 2),
+        });
   const elsewhere =
     other === null
-      ? "nor does one at the speeds around"
-      : `at ${units.show(other.speed, "m/s", 2)} ${degrees(other.angle)} does`;
-  return `${goal}: no bib angle gives it at ${tow}; ${best}; ${elsewhere}.`;
+      ? words.tell("which.nor")
+      : words.tell("which.does", { speed: units.show(other.speed, "m/s", 2), angle: degrees(other.angle) });
+  return words.tell("which.not", { goal, tow, best, elsewhere });
 }

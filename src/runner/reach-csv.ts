@@ -1,10 +1,25 @@
-import type { ReachCell } from "../../../runner";
-import type { Scenario } from "../../../document";
-import { degrees } from "../../state";
-import type { CurveShown, MapShown } from "./working";
-import { formOf } from "./variables";
+import { fieldAt, pathText } from "../document";
+import type { Scenario } from "../document";
+import { fromSI } from "../units";
+import type { ReachCell } from "./reach-map";
+import { REACH_NAMES, REACH_PATHS } from "./vary";
+import type { ReachVariable } from "./vary";
 
 /** Map and curves as one table for other programs: SI or the file's own units, named in the head. Pure. */
+
+/** A map, column by column; null where a cell is not yet worked out. */
+interface MapTable {
+  readonly across: ReachVariable;
+  readonly up: ReachVariable;
+  readonly xs: readonly number[];
+  readonly ys: readonly number[];
+  readonly cells: readonly (ReachCell | null)[];
+}
+interface CurveTable {
+  readonly variable: ReachVariable;
+  readonly values: readonly number[];
+  readonly cells: readonly ReachCell[];
+}
 
 const HEAD = [
   "chart",
@@ -30,16 +45,24 @@ const field = (value: string | number | null): string => {
 const cellOf = ({ runs, depth, pitch, tension, why }: ReachCell): (string | number | null)[] => [
   runs ? "yes" : "no",
   depth,
-  pitch === null ? null : degrees(pitch),
+  pitch === null ? null : fromSI(pitch, "deg"),
   tension,
   why,
 ];
 
-export function reachCsv(scenario: Scenario, map: MapShown | null, curves: readonly CurveShown[]): string {
-  const named = (variable: MapShown["across"], value: number): (string | number)[] => {
-    const form = formOf(scenario, variable);
-    return [form.label, value, form.unit];
-  };
+/** The unit in which the document has a variable. */
+function unitOf(scenario: Scenario, variable: ReachVariable): string {
+  const path = REACH_PATHS[variable];
+  const field = path === null ? null : fieldAt(pathText(path), scenario);
+  return field?.kind === "number" ? field.unit : "m/s";
+}
+
+export function reachCsv(scenario: Scenario, map: MapTable | null, curves: readonly CurveTable[]): string {
+  const named = (variable: ReachVariable, value: number): (string | number)[] => [
+    REACH_NAMES[variable],
+    value,
+    unitOf(scenario, variable),
+  ];
   const rows: (string | number | null)[][] = [HEAD];
   map?.cells.forEach((cell, k) => {
     const i = Math.floor(k / map.ys.length);
