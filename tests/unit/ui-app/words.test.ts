@@ -135,7 +135,7 @@ function saidIn(file: string): readonly string[] {
     .replaceAll(/\/\*[\s\S]*?\*\/|(?<!:)\/\/.*$/gm, "")
     .replaceAll(/throw new \w+\([\s\S]*?\);/g, "")
     .replaceAll(UNDO, "")
-    .replaceAll('"Source Sans 3"', "")
+    .replaceAll(/"Source Sans 3"|`color-mix\([^`]*`/g, "")
     .replaceAll("<?xml version=", "")
     // Names on the keys of a keyboard, selectors, and what is said of types, are no text of the page.
     .replaceAll(/\b(?:(?:keys|shown): |generics=)"[^"]*"/g, "")

@@ -3,6 +3,7 @@ import type { FieldUnit, Scenario } from "../../../document";
 import { REACH_PATHS, variableOf } from "../../../runner";
 import type { ReachVariable } from "../../../runner";
 import type { Input } from "../../state";
+import { STEPS } from "../../words/reach";
 
 /** How one variable of the tow is named, entered and drawn. */
 export interface VariableForm {
@@ -49,8 +50,7 @@ export function formOf(scenario: Scenario, variable: ReachVariable): VariableFor
 /** The depth that is wanted, as an input of a document that has a target. */
 export const wantedInput = (target: NonNullable<Scenario["target"]>, depth: number): Input => ({
   id: "target.depth_m",
-  // Names the step of undo.
-  label: "depth wanted",
+  label: STEPS.wanted,
   unit: "m",
   read: (from) => from.target?.depth_m ?? depth,
   slider: { min: 0, max: 10, step: 0.05 },
