@@ -5,7 +5,6 @@ export const steps: Echoes = {
   // The page
   rename: "anderer Name",
   // Reach
-  "depth wanted": "gewünschte Tiefe",
   "retrieve speed": "Einholtempo",
   "line material": "Material der Schnur",
   "bib factor by a measured run": "Schaufelfaktor aus einem gemessenen Lauf",
