@@ -15,8 +15,6 @@ export const steps: Echoes = {
   "bib length": "Schaufellänge",
   "bib width": "Schaufelbreite",
   "Tow speed": "Schlepptempo",
-  "Tie eye station": "Stelle der Zugöse",
-  "Tie eye height": "Höhe der Zugöse",
   "line out and {other}": "ausgebrachte Schnur und {other}",
   "line diameter and {other}": "Schnurdurchmesser und {other}",
   "rod tip and {other}": "Rutenspitze und {other}",
