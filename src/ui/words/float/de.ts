@@ -162,6 +162,7 @@ export const texts: Translated<typeof en> = {
   "byHand.what":
     "Eine Korrektur, die du selbst ausgerechnet hast: Gramm, die der Köder schwerer ist als gerechnet, und wo sein G liegt.",
   "byHand.add": "Eine Korrektur von Hand hinzufügen",
+  "byHand.reading": "Messung",
   "byHand.readings":
     "Die Messungen, die in der Datei stehen. Von selbst ändern sie keine Zahl: das tun ihre Korrekturen.",
   swaps: "Tauschen",

@@ -158,6 +158,7 @@ export const texts = {
   "byHand.what":
     "A correction that you worked out yourself: grams that the bait is heavier than computed, and where its G lies.",
   "byHand.add": "Add a correction by hand",
+  "byHand.reading": "reading",
   "byHand.readings":
     "The readings that are kept in the file. They change no number by themselves: their corrections do.",
   swaps: "Swaps",
