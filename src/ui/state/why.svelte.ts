@@ -52,8 +52,8 @@ export class WhyState {
     else why.first().then(show, () => (this.failed = true));
   }
 
+  /** The panel's own word that it has closed may come when the next answer is on its way already: that one still comes. */
   close(): void {
-    this.#turn += 1;
     this.asked = null;
   }
 }
