@@ -13,8 +13,8 @@ export const state: Echoes = {
     "Größte Breite von oben gesehen. Alle Breiten ändern sich im Verhältnis; die Seitenansicht bleibt.",
   "Tie eye station": "Zugöse hinter der Nase",
   "Tie eye height": "Höhe der Zugöse",
-  "{input}, move {number}": "{input}, Zug {number}",
-  "{input}, moves {numbers}": "{input}, Züge {numbers}",
+  "{input}, move {number}": "{input}, Schritt {number}",
+  "{input}, moves {numbers}": "{input}, Schritte {numbers}",
   // Steps of undo
   "part from another tab's": "von der des anderen Tabs getrennt",
   // What the browser refuses, and faults of the program
