@@ -26,8 +26,10 @@ export function stemOf({ scenario, fingerprint }: Pick<SheetJob, "scenario" | "f
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
 
 /** What a file says of itself: bait, part, unit, scale and fingerprint. */
-const titleOf = ({ scenario, fingerprint }: SheetJob, part: string): string =>
-  `${scenario.name}: ${part}. Scale 1 : 1, unit mm, fingerprint ${fingerprint.short}, made by Trimwright`;
+const titleOf = ({ scenario, fingerprint, words }: SheetJob, part: string): string =>
+  words(
+    `${scenario.name}: ${part}. Scale 1 : 1, unit mm, fingerprint ${fingerprint.short}, made by Trimwright`,
+  );
 
 /** All chosen pages as one PDF. */
 export async function pdfFile(job: SheetJob): Promise<MadeFile> {

@@ -4,6 +4,7 @@ import { fromSI, toSI } from "../units";
 import { fingerprintOf, type Fingerprint } from "./fingerprint";
 import type { Fonts } from "./paper/font";
 import type { Measured, PaperKey } from "./paper/frame";
+import { inEnglish, type Words } from "./paper/pen";
 import type { TemplateKey } from "./templates";
 
 /** What a person chooses of the sheets. */
@@ -22,6 +23,8 @@ export interface SheetJob {
   readonly scenario: Scenario;
   readonly compiled: Compiled;
   readonly fonts: Fonts;
+  /** In which words the sheets are told: English where nobody says otherwise. */
+  readonly words: Words;
   readonly fingerprint: Fingerprint;
   readonly choice: SheetChoice;
   readonly stations: readonly number[];
@@ -59,6 +62,7 @@ export function sheetJob(
   choice: SheetChoice,
   box: Box | null = null,
   compiled: Compiled = compile(scenario),
+  words: Words = inEnglish,
 ): SheetJob {
   const { length } = compiled.bait.drawn;
   const stations = [...new Set(choice.stations ?? usualStations(length))].sort((a, b) => a - b);
@@ -69,6 +73,7 @@ export function sheetJob(
     scenario,
     compiled,
     fonts,
+    words,
     fingerprint: fingerprintOf(scenario),
     choice,
     stations,

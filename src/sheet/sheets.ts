@@ -4,8 +4,9 @@ import { Flow, type PaperJob } from "./paper/flow";
 import type { Page } from "./paper/page";
 import { TEMPLATES, type TemplateKey, type TemplateKind, type Template } from "./templates";
 
-const paperJob = ({ fonts, choice, scenario, fingerprint }: SheetJob): PaperJob => ({
+const paperJob = ({ fonts, words, choice, scenario, fingerprint }: SheetJob): PaperJob => ({
   fonts,
+  words,
   paper: choice.paper,
   measured: choice.measured,
   name: scenario.name,
@@ -20,9 +21,9 @@ const kindOf = (key: TemplateKey): TemplateKind => {
 
 /** A template of the job's bait; null: it has no such part. */
 export const templateOf = (
-  { scenario, compiled, fonts, stations, drills }: SheetJob,
+  { scenario, compiled, fonts, words, stations, drills }: SheetJob,
   key: TemplateKey,
-): Template | null => kindOf(key).make({ scenario, bait: compiled.bait, fonts, stations, drills });
+): Template | null => kindOf(key).make({ scenario, bait: compiled.bait, fonts, words, stations, drills });
 
 /** Puts one template onto the pages. */
 function lay(flow: Flow, { title, notes, drawings, table }: Template): void {

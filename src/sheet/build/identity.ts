@@ -48,8 +48,8 @@ export function identity(flow: Flow, job: SheetJob): void {
     const room = width - SIDE - 4;
     pen.text({ x: 0, y: 4 }, `Fingerprint ${short}`, { size: TYPE.heading, weight: "bold" });
     const words = `It is the beginning of the SHA-256 of the bait's file as Trimwright saves it. The sheet and a saved file belong together where these digits agree: ${full}`;
-    wrapped(pen.fonts, words, room, TYPE.small).forEach((line, i) =>
-      pen.text({ x: 0, y: 9.5 + i * 1.3 * TYPE.small }, line, { size: TYPE.small }),
+    wrapped(pen.fonts, pen.words(words), room, TYPE.small).forEach((line, i) =>
+      pen.text({ x: 0, y: 9.5 + i * 1.3 * TYPE.small }, line, { size: TYPE.small, own: true }),
     );
   });
 }

@@ -80,14 +80,18 @@ function firstTest(flow: Flow, job: SheetJob): void {
 
 /** @param told cautions that stand in full further up: from there on their short form is enough */
 function step(flow: Flow, job: SheetJob, told: Set<Caution>, { stage, items, ...then }: StageFigures): void {
-  const names = items.map(({ item, mass }) => (mass > 0 ? `${item} ${grams(mass)} g` : item));
-  flow.heading(`${stage[0]?.toUpperCase() ?? ""}${stage.slice(1)}`, 34);
+  const { words } = job;
+  const names = items.map(({ item, mass }) =>
+    mass > 0 ? `${words(item)} ${words(`${grams(mass)} g`)}` : words(item),
+  );
+  const title = words(stage);
+  flow.heading(`${title[0]?.toUpperCase() ?? ""}${title.slice(1)}`, 34);
   flow.paragraph(WORK[stage]);
   if (stage !== "blank") flow.paragraph(`Comes on: ${names.join(", ")}.`, { size: TYPE.small });
   for (const one of carefulAt(job, stage)) {
-    const words = told.has(one) ? one.brief : `${one.brief} ${one.text}`;
+    const said = told.has(one) ? words(one.brief) : `${words(one.brief)} ${words(one.text)}`;
     told.add(one);
-    flow.paragraph(`Caution, ${one.title.toLowerCase()}: ${words}`, { size: TYPE.small });
+    flow.paragraph(`Caution, ${words(one.title.toLowerCase())}: ${said}`, { size: TYPE.small });
   }
   flow.table(STEP, [row(then)], TYPE.text, 9);
   flow.paragraph(OTHERWISE[stage], { size: TYPE.small });
@@ -95,7 +99,7 @@ function step(flow: Flow, job: SheetJob, told: Set<Caution>, { stage, items, ...
 }
 
 /** The target in words; null: the file has none. */
-function wish({ scenario }: SheetJob): string | null {
+function wish({ scenario, words: told }: SheetJob): string | null {
   const words = targetWords(scenario);
   if (words === null) return null;
   const { behaves, net, netTolerance, trim, trimTolerance, depth, rise } = words;
@@ -111,7 +115,7 @@ function wish({ scenario }: SheetJob): string | null {
       : `hangs at ${degText(trim)}${trimTolerance === null ? "" : ` ± ${degText(trimTolerance)}`}, nose-up counted positive`,
     depth === null ? null : `runs ${formatIn(depth, "m", 1)} deep`,
   ].filter((one) => one !== null);
-  return `${parts.join(", ")}.`;
+  return `${parts.map(told).join(", ")}.`;
 }
 
 const empty = (rows: number, columns: number): string[][] =>
@@ -126,7 +130,7 @@ export function buildSheet(flow: Flow, job: SheetJob): void {
   const meant = wish(job);
   if (meant !== null) flow.paragraph(`Meant: ${meant}`);
   if (scenario.notes !== undefined && scenario.notes !== "")
-    flow.paragraph(scenario.notes, { size: TYPE.small, grey: 0.25 });
+    flow.paragraph(scenario.notes, { size: TYPE.small, grey: 0.25, own: true });
 
   flow.heading("Parts list");
   const boxed = job.box !== null;

@@ -13,12 +13,14 @@ import {
   type Weight,
 } from "./page";
 import { plainFrame, plainRoom, type PlainWords } from "./plain";
-import { Pen, TYPE, wrapped, type Letters } from "./pen";
+import { inEnglish, Pen, TYPE, wrapped, type Letters, type Words } from "./pen";
 import { tiles, turned } from "./tile";
 
 /** What all pages of one file have in common. */
 export interface PaperJob {
   readonly fonts: Fonts;
+  /** Absent: English. */
+  readonly words?: Words;
   readonly paper: PaperKey;
   readonly measured: Measured;
   readonly name: string;
@@ -33,6 +35,9 @@ export interface Column {
   readonly share: number;
   readonly right?: boolean;
 }
+
+/** A name that somebody has given stays as it is. */
+export type Cell = string | { readonly own: string };
 
 const TILED =
   "The drawing is longer than the page. Lay the sheets over each other so that the crosses with the same letter meet, and hold them against the light. Check with a long ruler before you cut.";
@@ -74,11 +79,15 @@ export class Flow {
     return this.room.maxY - this.#y;
   }
 
+  get #words(): Words {
+    return this.job.words ?? inEnglish;
+  }
+
   /** A new part with its notes. It begins on a new page where its first drawing would not fit below them. */
   part(title: string, notes: readonly string[], first?: Drawing): void {
     const { fonts } = this.job;
     const lines = notes.map(
-      (note) => wrapped(fonts, note, this.width, TYPE.text).length * LINE * TYPE.text + 1,
+      (note) => wrapped(fonts, this.#words(note), this.width, TYPE.text).length * LINE * TYPE.text + 1,
     );
     const k = factorsOf(this.job.measured);
     const height = first ? sizeOf(first.box).height * k.y : 0;
@@ -88,9 +97,9 @@ export class Flow {
       if (wide || own + GAP > this.left) this.#turn();
       else this.#y += GAP;
     }
-    this.#title = title;
-    this.#titles.push(title);
-    this.#heading(title, TYPE.title);
+    this.#title = this.#words(title);
+    this.#titles.push(this.#title);
+    this.#heading(this.#title, TYPE.title);
     for (const note of notes) this.paragraph(note);
     this.space(2);
   }
@@ -98,7 +107,7 @@ export class Flow {
   heading(words: string, keep = 12): void {
     this.need(keep + TYPE.heading * 2);
     if (this.#y > this.room.minY) this.#y += 2;
-    this.#heading(words, TYPE.heading);
+    this.#heading(this.#words(words), TYPE.heading);
   }
 
   #heading(words: string, size: number): void {
@@ -109,12 +118,19 @@ export class Flow {
     this.#y += 1.2;
   }
 
+  /** @param letters `own`: a person's words, which stay in their language */
   paragraph(
     words: string,
-    letters: Pick<Letters, "size" | "weight" | "grey"> & { indent?: number } = {},
+    letters: Pick<Letters, "size" | "weight" | "grey"> & { indent?: number; own?: boolean } = {},
   ): void {
-    const { size = TYPE.text, weight = "regular", grey = 0, indent = 0 } = letters;
-    const lines = wrapped(this.job.fonts, words, this.width - indent, size, weight);
+    const { size = TYPE.text, weight = "regular", grey = 0, indent = 0, own = false } = letters;
+    const lines = wrapped(
+      this.job.fonts,
+      own ? words : this.#words(words),
+      this.width - indent,
+      size,
+      weight,
+    );
     // One line is not left alone on a page.
     this.need(Math.min(lines.length, 2) * LINE * size);
     for (const line of lines) {
@@ -137,7 +153,7 @@ export class Flow {
   /** Room of this height, to draw in: 0, 0 is its upper left corner. */
   block(height: number, draw: (pen: Pen, width: number) => void): void {
     this.need(height);
-    const pen = new Pen(this.job.fonts);
+    const pen = new Pen(this.job.fonts, this.#words);
     draw(pen, this.width);
     this.#put(pen.items, { x: this.room.minX, y: this.#y });
     this.#y += height;
@@ -146,7 +162,7 @@ export class Flow {
   /** @param least least height of a row, mm: room to write in */
   table(
     columns: readonly Column[],
-    rows: readonly (readonly string[])[],
+    rows: readonly (readonly Cell[])[],
     size: number = TYPE.small,
     least = 0,
   ): void {
@@ -156,10 +172,12 @@ export class Flow {
       (sofar, { share }) => [...sofar, (sofar.at(-1) ?? 0) + share * this.width],
       [0],
     );
-    const cells = (row: readonly string[], weight: Weight): string[][] =>
+    const cells = (row: readonly Cell[], weight: Weight): string[][] =>
       columns.map((_, i) => {
         const width = (edges[i + 1] ?? 0) - (edges[i] ?? 0) - 2 * pad;
-        return wrapped(fonts, row[i] ?? "", width, size, weight);
+        const cell = row[i] ?? "";
+        const words = typeof cell === "string" ? this.#words(cell) : cell.own;
+        return wrapped(fonts, words, width, size, weight);
       });
     const heightOf = (lines: readonly (readonly string[])[], low = least): number =>
       Math.max(low, Math.max(1, ...lines.map((one) => one.length)) * LINE * size + 1.2);
@@ -235,7 +253,7 @@ export class Flow {
 
   #tiled(drawing: Drawing): void {
     const k = factorsOf(this.job.measured);
-    const lines = wrapped(this.job.fonts, TILED, this.width, TYPE.text).length;
+    const lines = wrapped(this.job.fonts, this.#words(TILED), this.width, TYPE.text).length;
     const head = LINE * TYPE.title + lines * LINE * TYPE.text + 4;
     const window = {
       width: this.width / k.x,
@@ -244,7 +262,7 @@ export class Flow {
     for (const { label, items } of tiles(this.job.fonts, drawing, window)) {
       if (this.#y > this.room.minY) this.#turn();
       if (this.#titles.length === 0) this.#titles.push(this.#title);
-      this.#heading(`${this.#title}: ${label}`, TYPE.title);
+      this.#heading(`${this.#title}: ${this.#words(label)}`, TYPE.title);
       this.paragraph(TILED);
       this.#put(items, { x: this.room.minX, y: this.room.minY + head }, k);
       this.#y = this.room.maxY;
@@ -272,7 +290,7 @@ export class Flow {
     if (this.#title === "") return;
     this.#titles.push(this.#title);
     const { plain } = this.job;
-    const words = plain?.continued(this.#title) ?? `${this.#title}, continued`;
+    const words = plain?.continued(this.#title) ?? `${this.#title}, ${this.#words("continued")}`;
     this.#heading(words, TYPE.heading);
   }
 
@@ -280,10 +298,10 @@ export class Flow {
   pages(first = 1, of = this.count): Page[] {
     const { name, fonts, fingerprint, measured, plain } = this.job;
     return this.#all.map(({ items, titles }, i) => {
-      const words = { name, part: this.name, page: first + i, of, fingerprint, measured };
+      const words = { name, part: this.name, page: first + i, of, fingerprint, measured, told: this.#words };
       return {
         size: this.size,
-        label: `Page ${words.page} of ${of}: ${titles.join(", ")}`,
+        label: this.#words(`Page ${words.page} of ${of}: ${titles.join(", ")}`),
         items: [
           ...(plain === undefined
             ? frame(fonts, this.size, words)

@@ -1,7 +1,7 @@
 import { formatNumber } from "../../units";
 import type { Fonts } from "./font";
 import type { Box, Item, Size } from "./page";
-import { Pen, TYPE } from "./pen";
+import { Pen, TYPE, type Words } from "./pen";
 
 /** Sizes of paper, mm (ISO 216 A4; ANSI/ASME Y14.1 A, "Letter"). */
 export const PAPERS = {
@@ -61,6 +61,7 @@ export interface FrameWords {
   readonly of: number;
   readonly fingerprint: string;
   readonly measured: Measured;
+  readonly told: Words;
 }
 
 const TICK = { one: 1.2, five: 2, ten: 3 } as const;
@@ -68,12 +69,12 @@ const tick = (i: number): number => (i % 10 === 0 ? TICK.ten : i % 5 === 0 ? TIC
 
 /** Head, foot and the two rulers: on every page alike. */
 export function frame(fonts: Fonts, { width, height }: Size, words: FrameWords): Item[] {
-  const pen = new Pen(fonts);
+  const pen = new Pen(fonts, words.told);
   const grey = 0.2;
   const right = width - RIGHT;
   const paging = pen.text({ x: right, y: 12 }, `page ${words.page} of ${words.of}`, { anchor: 1, grey });
   const part = pen.text({ x: paging.at.x - 6, y: 12 }, words.part, { anchor: 1, grey });
-  pen.text({ x: EDGE, y: 12 }, words.name, { weight: "bold", within: part.at.x - EDGE - 6 });
+  pen.text({ x: EDGE, y: 12 }, words.name, { weight: "bold", within: part.at.x - EDGE - 6, own: true });
   pen.line("rule", { x: EDGE, y: 14.5 }, { x: right, y: 14.5 });
 
   const { x: kx, y: ky } = factorsOf(words.measured);

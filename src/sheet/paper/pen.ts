@@ -10,6 +10,10 @@ import {
   type Weight,
 } from "./page";
 
+/** How a text is told in the language of whoever reads the sheets. */
+export type Words = (english: string) => string;
+export const inEnglish: Words = (english) => english;
+
 /** Sizes of type, mm. */
 export const TYPE = { title: 5, heading: 3.9, text: 3.2, small: 2.7, tiny: 2.2 } as const;
 
@@ -20,6 +24,8 @@ export interface Letters {
   readonly anchor?: number;
   readonly upright?: boolean;
   readonly grey?: number;
+  /** A name that somebody has given: it stays as it is. */
+  readonly own?: boolean;
   /** Greatest width, mm: what is longer ends with "…". */
   readonly within?: number;
 }
@@ -77,10 +83,13 @@ export function wrapped(
   return lines;
 }
 
-/** Collects the items of a drawing or of a page. */
+/** Collects the items of a drawing or of a page. What it writes, it tells in the words of the reader. */
 export class Pen {
   readonly items: Item[] = [];
-  constructor(readonly fonts: Fonts) {}
+  constructor(
+    readonly fonts: Fonts,
+    readonly words: Words = inEnglish,
+  ) {}
 
   line(role: LineRole, ...points: readonly Point[]): void {
     this.items.push({ kind: "path", role, points, closed: false });
@@ -120,7 +129,7 @@ export class Pen {
   }
 
   text(at: Point, words: string, letters: Letters = {}): TextItem {
-    const item = textAt(this.fonts, at, words, letters);
+    const item = textAt(this.fonts, at, letters.own === true ? words : this.words(words), letters);
     this.items.push(item);
     return item;
   }

@@ -6,10 +6,10 @@ import { mm } from "./figure";
 import type { Template, TemplateJob } from "./types";
 import { degText, heightText, mmText } from "./words";
 
-export function bibTemplate({ bait, fonts }: TemplateJob): Template | null {
+export function bibTemplate({ bait, fonts, words }: TemplateJob): Template | null {
   const { bib } = bait.spec;
   if (!bib) return null;
-  const pen = new Pen(fonts);
+  const pen = new Pen(fonts, words);
   const { tongue } = bibPlate(bib, (s) => bait.drawn.section(s).halfBreadth);
   // x along the plate from its root, z across; the tip to the right.
   const plate = bibOutline(bib).map(({ x, z }) => ({ x: mm(x), y: -mm(z) }));
@@ -45,11 +45,11 @@ export function bibTemplate({ bait, fonts }: TemplateJob): Template | null {
 const LEAST = 3 * (Math.PI / 180);
 const ARM = 60;
 
-export function wedgeTemplate({ bait, fonts }: TemplateJob): Template | null {
+export function wedgeTemplate({ bait, fonts, words }: TemplateJob): Template | null {
   const { bib } = bait.spec;
   if (!bib) return null;
   const { angle, root } = bib;
-  const pen = new Pen(fonts);
+  const pen = new Pen(fonts, words);
   const a = Math.abs(angle);
   const open = a >= LEAST && a <= Math.PI - LEAST;
   if (open) {

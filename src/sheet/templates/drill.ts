@@ -5,13 +5,14 @@ import { formatIn } from "../../units";
 import { Pen, TYPE } from "../paper/pen";
 import { bibEdge, datum, label, linesOf, mm, outlineOf, stationScale, upright } from "./figure";
 import { holesOf, type Hole } from "./holes";
+import type { Cell } from "../paper/flow";
 import type { Template, TemplateJob } from "./types";
 import { degText, heightText, mmNumber, mmText } from "./words";
 
 /** One thing to drill, saw or rout. */
 interface Cut {
   readonly at: Vec;
-  readonly row: readonly string[];
+  readonly row: readonly Cell[];
 }
 
 /** Which face of the body a place at its edge belongs to. */
@@ -27,7 +28,7 @@ function faceOf(bait: Bait, { x, z }: Vec): string {
 const cutOf = (hole: Hole): Cut => ({
   at: { x: -hole.station, z: hole.height },
   row: [
-    hole.name,
+    { own: hole.name },
     mmNumber(hole.diameter),
     hole.from === "below" ? mmNumber(hole.depth) : `${mmNumber(hole.depth)} in each half`,
     mmNumber(hole.station),
@@ -53,7 +54,7 @@ function eye(bait: Bait, name: string, at: Vec): Cut {
   };
 }
 
-export function drillTemplate({ bait, fonts, drills }: TemplateJob): Template {
+export function drillTemplate({ bait, fonts, words, drills }: TemplateJob): Template {
   const { chambers, wires, bib, hangers, tie } = bait.spec;
   const holes = holesOf(bait, drills);
   const cuts: Cut[] = [
@@ -97,7 +98,7 @@ export function drillTemplate({ bait, fonts, drills }: TemplateJob): Template {
       "–",
       "inner faces",
     ]);
-  const pen = new Pen(fonts);
+  const pen = new Pen(fonts, words);
   const outline = outlineOf(bait, upright);
   pen.ring("mark", outline);
   datum(pen, bait, upright);

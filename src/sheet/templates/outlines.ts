@@ -29,11 +29,11 @@ function eyes(pen: Pen, bait: Bait, seen: Seen): void {
   pen.cross(seen(tie));
   for (const one of hangers) pen.cross(seen(one.at));
   label(pen, seen(tie), "tie eye");
-  for (const one of hangers) label(pen, seen(one.at), one.name, { within: 40 });
+  for (const one of hangers) label(pen, seen(one.at), one.name, { within: 40, own: true });
 }
 
-export function sideTemplate({ bait, fonts }: TemplateJob): Template {
-  const pen = new Pen(fonts);
+export function sideTemplate({ bait, fonts, words }: TemplateJob): Template {
+  const pen = new Pen(fonts, words);
   pen.ring("cut", outlineOf(bait, upright));
   datum(pen, bait, upright);
   bibEdge(pen, bait, upright, "all");
@@ -63,8 +63,8 @@ function lowest(bait: Bait): number {
 /** Room between the halves, and for names, mm. */
 const BETWEEN = 16;
 
-export function halvesTemplate({ bait, fonts, drills }: TemplateJob): Template {
-  const pen = new Pen(fonts);
+export function halvesTemplate({ bait, fonts, words, drills }: TemplateJob): Template {
+  const pen = new Pen(fonts, words);
   const outline = outlineOf(bait, upright).map(({ y }) => y);
   const fold = Math.max(...outline) + BETWEEN / 2;
   const halves = [
@@ -107,13 +107,13 @@ export function halvesTemplate({ bait, fonts, drills }: TemplateJob): Template {
   for (const { seen } of halves) {
     for (const { name, box } of chambers) {
       const [a, , c] = box.map(seen);
-      if (a && c) label(pen, { x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 }, name, { within: 40 });
+      if (a && c) label(pen, { x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 }, name, { within: 40, own: true });
     }
     for (const hole of holes)
-      label(pen, seen({ x: -hole.station, z: hole.height }), hole.name, { within: 40 });
+      label(pen, seen({ x: -hole.station, z: hole.height }), hole.name, { within: 40, own: true });
     for (const one of bait.spec.wires) {
       const [first] = one.path;
-      if (first) label(pen, seen(first), one.name, { within: 40 });
+      if (first) label(pen, seen(first), one.name, { within: 40, own: true });
     }
   }
   return {
@@ -127,8 +127,8 @@ export function halvesTemplate({ bait, fonts, drills }: TemplateJob): Template {
   };
 }
 
-export function topTemplate({ bait, fonts }: TemplateJob): Template {
-  const pen = new Pen(fonts);
+export function topTemplate({ bait, fonts, words }: TemplateJob): Template {
+  const pen = new Pen(fonts, words);
   const points = topCurve(bait.drawn).map(upright);
   pen.ring("cut", points);
   pen.line("axis", { x: 6, y: 0 }, { x: -mm(bait.drawn.length) - 6, y: 0 });

@@ -9,9 +9,9 @@ import { mmNumber, mmText } from "./words";
 const CARD = 7;
 
 /** One gauge for each station: a card with the section cut out, parted along the middle. */
-export function sectionsTemplate({ bait, fonts, stations }: TemplateJob): Template {
+export function sectionsTemplate({ bait, fonts, words, stations }: TemplateJob): Template {
   const drawings = stations.map((station) => {
-    const pen = new Pen(fonts);
+    const pen = new Pen(fonts, words);
     const section = bait.drawn.section(station);
     const points = sectionCurve(section).map(({ x, z }) => ({ x: mm(x), y: -mm(z) }));
     pen.ring("cut", points);

@@ -1,7 +1,8 @@
 import type { Scenario } from "../../document";
 import type { Bait } from "../../model/bait";
 import type { Fonts } from "../paper/font";
-import type { Column } from "../paper/flow";
+import type { Words } from "../paper/pen";
+import type { Cell, Column } from "../paper/flow";
 import type { Drawing } from "../paper/page";
 
 /** What templates are drawn from. */
@@ -9,6 +10,7 @@ export interface TemplateJob {
   readonly scenario: Scenario;
   readonly bait: Bait;
   readonly fonts: Fonts;
+  readonly words: Words;
   /** Stations of the section gauges, m aft of the nose tip, rising. */
   readonly stations: readonly number[];
   /** Drills at hand, m. */
@@ -20,5 +22,5 @@ export interface Template {
   readonly title: string;
   readonly notes: readonly string[];
   readonly drawings: readonly Drawing[];
-  readonly table?: { readonly columns: readonly Column[]; readonly rows: readonly (readonly string[])[] };
+  readonly table?: { readonly columns: readonly Column[]; readonly rows: readonly (readonly Cell[])[] };
 }

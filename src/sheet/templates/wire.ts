@@ -37,20 +37,21 @@ export function development({ path }: WireSpec): {
   return { length, bends };
 }
 
-export function wireTemplate({ bait, fonts }: TemplateJob): Template | null {
+export function wireTemplate({ bait, fonts, words }: TemplateJob): Template | null {
   const { wires } = bait.spec;
   if (wires.length === 0) return null;
   // A straight wire needs a length and no drawing.
   const bent = wires.filter((wire) => development(wire).bends.length > 0);
   const drawings = bent.map((wire) => {
-    const pen = new Pen(fonts);
+    const pen = new Pen(fonts, words);
     const points = wire.path.map(upright);
     pen.line("mark", ...points);
     for (const p of points) pen.cross(p, 1.2, "rule");
     const bottom = Math.max(...points.map(({ y }) => y));
     const right = Math.max(...points.map(({ x }) => x));
     const left = Math.min(...points.map(({ x }) => x));
-    pen.text({ x: (left + right) / 2, y: bottom + 5.5 }, `${wire.name}, ${mmText(wire.diameter, 2)}`, {
+    pen.text({ x: (left + right) / 2, y: bottom + 5.5 }, `${wire.name}, ${words(mmText(wire.diameter, 2))}`, {
+      own: true,
       size: TYPE.small,
       anchor: 0.5,
       within: Math.max(60, right - left),
@@ -61,7 +62,7 @@ export function wireTemplate({ bait, fonts }: TemplateJob): Template | null {
     const { length, bends } = development(wire);
     return [
       [
-        wire.name,
+        { own: wire.name },
         mmText(wire.diameter, 2),
         wire.stuff.name,
         `cut ${mmNumber(length)}`,

@@ -53,18 +53,13 @@ import {
 import { columnInputs, reelInputs } from "../../../src/ui/state/retrieve";
 import { texts } from "../../../src/ui/words/file/de";
 import { sample, type Sample } from "../../lib/sample";
-import { saidIn } from "../../lib/said";
+import { english, saidIn } from "../../lib/said";
 import { scenarioOf, SCENARIOS } from "../../lib/scenarios";
 
 const below = new Below({ de: () => Promise.resolve({ texts }) });
 const german = (english: string): string => below.in("de").of(english);
 beforeAll(() => below.ready("de"));
 
-/** Words of English alone, outside what is quoted: names, and the keys of a file. */
-const english = (text: string): boolean =>
-  /\b(?:the|of|or|and|is|are|with|from|give|that|found|allowed|must|need)\b/i.test(
-    text.replaceAll(/"[^"]*"|„[^“]*“|‚[^‘]*‘|\{\w+\}|\b[a-z]+[._[][\w.[\]]+/g, ""),
-  );
 /** Texts that are not told in German, and those that are told in part. */
 const untold = (all: Iterable<string>): readonly string[] =>
   [...new Set(all)].filter((text) => english(german(text)) || german(text) === text);

@@ -9,6 +9,9 @@ export const make: View = {
     both(
       import("./Main.svelte"),
       import("./Side.svelte"),
-      import("../../words/make").then(({ MAKE }) => MAKE.ready(language)),
+      Promise.all([
+        import("../../words/make").then(({ MAKE }) => MAKE.ready(language)),
+        import("../../words/file").then(({ SHEET }) => SHEET.ready(language)),
+      ]),
     ),
 };

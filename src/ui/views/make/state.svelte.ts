@@ -28,6 +28,7 @@ import {
   orNull,
 } from "../../state";
 import type { App, Worked } from "../../state";
+import { SHEET } from "../../words/file";
 import { MAKE } from "../../words/make";
 import { sheetFonts } from "./fonts";
 
@@ -160,10 +161,12 @@ export class MakeState {
           templates,
           build: this.build,
         };
-        return (this.#last = { worked: this.#app.work.now, choice, box: this.#box });
+        const words = SHEET.in(this.#app.prefs.language);
+        return (this.#last = { worked: this.#app.work.now, choice, box: this.#box, words });
       },
-      async ({ worked, choice, box }) => {
-        const job = sheetJob(worked.scenario, await sheetFonts(), choice, box, worked.compiled);
+      async ({ worked, choice, box, words }) => {
+        const told = (english: string): string => words.of(english);
+        const job = sheetJob(worked.scenario, await sheetFonts(), choice, box, worked.compiled, told);
         return { job, pages: pagesOf(job) };
       },
     );
@@ -174,6 +177,8 @@ export class MakeState {
     readonly worked: Worked;
     readonly choice: SheetChoice;
     readonly box: Box | null;
+    /** The language of the sheets: when it comes, they are made anew. */
+    readonly words: ReturnType<typeof SHEET.in>;
   } | null = null;
 
   /** Writes a file of what is shown, and hands it to the person. */

@@ -16,7 +16,7 @@ interface Pattern {
 
 /** A number with a decimal point, as the program below the page writes it, alone or with its unit. */
 const NUMBER =
-  /^([-+\u2212±]?\d+\.\d+)( ?)(|%|°|°[CF]|(?:[kmc]?[gmN]|mL|s|in|ft|oz|lb|kg)(?:\/\w{1,2}[²³]?)?)$/;
+  /^([-+\u2212±]?\d+\.\d+)([ \u202f]?)(|%|°|°[CF]|(?:[kmc]?[gmN]|mL|s|in|ft|oz|lb|kg)(?:\/\w{1,2}[²³]?)?)$/;
 const PLACE = /\{(\w+)\}/g;
 /** Between two sentences. */
 const BETWEEN = /([.!?]) (?=[A-Z±])/g;

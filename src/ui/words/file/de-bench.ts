@@ -234,6 +234,10 @@ export const bench: Echoes = {
   "The worker that calculates ended without a reason.": "Der Rechner im Hintergrund endete ohne Grund.",
   "The worker that calculates has not answered for {seconds} s, and was ended.":
     "Der Rechner im Hintergrund hat {seconds} s nicht geantwortet und wurde beendet.",
+  "A ruler of {mm} mm that measures {found} was fitted to the page.":
+    "Ein Lineal von {mm} mm, das {found} misst, wurde an die Seite angepasst.",
+  "Print at 100 % (“actual size”) and measure again: {least} to {most} mm can be corrected.":
+    "Drucke mit 100 % („tatsächliche Größe“) und miss noch einmal: {least} bis {most} mm lassen sich berichtigen.",
   "Name one station or more.": "Nenne eine oder mehr Stellen.",
   "{count} stations; at most {most}.": "{count} Stellen; höchstens {most}.",
   "The station {station} lies off the body: use numbers between 0 and {length}.":

@@ -5,3 +5,6 @@ export const FILE = new Below({ de: () => import("./de") });
 
 /** Marks the name of a step of undo: it is kept with the bait in English, and told in the language that is read. */
 export const step = (name: string): string => name;
+
+/** The same with what the printed sheets say. */
+export const SHEET = new Below({ de: () => import("./de-sheet") });
