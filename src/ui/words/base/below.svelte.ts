@@ -35,6 +35,9 @@ const patternOf = (english: string, text: string): Pattern => ({
   text,
 });
 
+/** So many texts are remembered. */
+const MOST_TOLD = 2000;
+
 /** How many letters of a text stand fast. */
 const fixed = (english: string): number => english.replaceAll(PLACE, "").length;
 
@@ -44,6 +47,8 @@ class Echo {
   readonly #texts: ReadonlyMap<string, string>;
   readonly #small: ReadonlyMap<string, string>;
   readonly #patterns: readonly Pattern[];
+  /** What was asked already: a page asks for the same again and again while a hand moves. */
+  readonly #told = new Map<string, string>();
 
   constructor(
     texts: Echoes,
@@ -61,7 +66,14 @@ class Echo {
 
   /** A text in this language. What it does not know, a name that somebody has given say, stays as it came. */
   of(english: string): string {
-    return this.language === "en" ? english : (this.#found(english) ?? english);
+    if (this.language === "en") return english;
+    let told = this.#told.get(english);
+    if (told === undefined) {
+      told = this.#found(english) ?? english;
+      if (this.#told.size >= MOST_TOLD) this.#told.clear();
+      this.#told.set(english, told);
+    }
+    return told;
   }
 
   #found(english: string): string | null {

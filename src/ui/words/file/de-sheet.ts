@@ -120,7 +120,7 @@ export const sheet: Echoes = {
   "Two halves, inner faces": "Zwei Hälften, Innenseiten",
   "two halves": "zwei Hälften",
   "Each half mirrors the other: folded along the dashed line, all marks meet. Grooves for the wire, pockets and slot are cut into both, each to half its breadth. Their depths stand in the drill map.":
-    "Eine Hälfte spiegelt die andere: an der gestrichelten Linie gefaltet, treffen sich alle Marken. Nuten für den Draht, Taschen und Schlitz kommen in beide, jede halb so tief, wie sie breit sind. Die Tiefen stehen im Bohrplan.",
+    "Eine Hälfte spiegelt die andere: an der gestrichelten Linie gefaltet, treffen sich alle Marken. Nuten für den Draht, Taschen und Schlitz kommen in beide, jeweils halb so tief, wie sie breit sind. Die Tiefen stehen im Bohrplan.",
   "Top outline": "Umriss von oben",
   "Greatest breadth {mm}.": "Größte Breite {mm}.",
   "The dash-dot line is the middle: scribe it on the blank first.":
