@@ -36,9 +36,6 @@ export interface Column {
   readonly right?: boolean;
 }
 
-/** A name that somebody has given stays as it is. */
-export type Cell = string | { readonly own: string };
-
 const TILED =
   "The drawing is longer than the page. Lay the sheets over each other so that the crosses with the same letter meet, and hold them against the light. Check with a long ruler before you cut.";
 
@@ -162,7 +159,7 @@ export class Flow {
   /** @param least least height of a row, mm: room to write in */
   table(
     columns: readonly Column[],
-    rows: readonly (readonly Cell[])[],
+    rows: readonly (readonly string[])[],
     size: number = TYPE.small,
     least = 0,
   ): void {
@@ -172,12 +169,10 @@ export class Flow {
       (sofar, { share }) => [...sofar, (sofar.at(-1) ?? 0) + share * this.width],
       [0],
     );
-    const cells = (row: readonly Cell[], weight: Weight): string[][] =>
+    const cells = (row: readonly string[], weight: Weight): string[][] =>
       columns.map((_, i) => {
         const width = (edges[i + 1] ?? 0) - (edges[i] ?? 0) - 2 * pad;
-        const cell = row[i] ?? "";
-        const words = typeof cell === "string" ? this.#words(cell) : cell.own;
-        return wrapped(fonts, words, width, size, weight);
+        return wrapped(fonts, this.#words(row[i] ?? ""), width, size, weight);
       });
     const heightOf = (lines: readonly (readonly string[])[], low = least): number =>
       Math.max(low, Math.max(1, ...lines.map((one) => one.length)) * LINE * size + 1.2);

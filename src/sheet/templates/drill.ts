@@ -5,14 +5,13 @@ import { formatIn } from "../../units";
 import { Pen, TYPE } from "../paper/pen";
 import { bibEdge, datum, label, linesOf, mm, outlineOf, stationScale, upright } from "./figure";
 import { holesOf, type Hole } from "./holes";
-import type { Cell } from "../paper/flow";
 import type { Template, TemplateJob } from "./types";
 import { degText, heightText, mmNumber, mmText } from "./words";
 
 /** One thing to drill, saw or rout. */
 interface Cut {
   readonly at: Vec;
-  readonly row: readonly Cell[];
+  readonly row: readonly string[];
 }
 
 /** Which face of the body a place at its edge belongs to. */
@@ -28,7 +27,7 @@ function faceOf(bait: Bait, { x, z }: Vec): string {
 const cutOf = (hole: Hole): Cut => ({
   at: { x: -hole.station, z: hole.height },
   row: [
-    { own: hole.name },
+    hole.name,
     mmNumber(hole.diameter),
     hole.from === "below" ? mmNumber(hole.depth) : `${mmNumber(hole.depth)} in each half`,
     mmNumber(hole.station),

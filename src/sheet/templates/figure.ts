@@ -69,7 +69,7 @@ const crosses = (item: Item, box: Box, lines: "all" | "cut"): boolean =>
 export function label(pen: Pen, at: Point, words: string, letters: Letters = {}): void {
   const { size = TYPE.small } = letters;
   const taken = pen.items.flatMap((item) => (item.kind === "text" ? [textBox(item)] : []));
-  const probe = textAt(pen.fonts, at, letters.own === true ? words : pen.words(words), { ...letters, size });
+  const probe = textAt(pen.fonts, at, pen.words(words), { ...letters, size });
   for (const { lines, end } of SEARCHES)
     for (let away = FIRST; away < end; away += STEP)
       for (const [sx, sy] of AROUND) {

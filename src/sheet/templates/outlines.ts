@@ -29,7 +29,7 @@ function eyes(pen: Pen, bait: Bait, seen: Seen): void {
   pen.cross(seen(tie));
   for (const one of hangers) pen.cross(seen(one.at));
   label(pen, seen(tie), "tie eye");
-  for (const one of hangers) label(pen, seen(one.at), one.name, { within: 40, own: true });
+  for (const one of hangers) label(pen, seen(one.at), one.name, { within: 40 });
 }
 
 export function sideTemplate({ bait, fonts, words }: TemplateJob): Template {
@@ -107,13 +107,13 @@ export function halvesTemplate({ bait, fonts, words, drills }: TemplateJob): Tem
   for (const { seen } of halves) {
     for (const { name, box } of chambers) {
       const [a, , c] = box.map(seen);
-      if (a && c) label(pen, { x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 }, name, { within: 40, own: true });
+      if (a && c) label(pen, { x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 }, name, { within: 40 });
     }
     for (const hole of holes)
-      label(pen, seen({ x: -hole.station, z: hole.height }), hole.name, { within: 40, own: true });
+      label(pen, seen({ x: -hole.station, z: hole.height }), hole.name, { within: 40 });
     for (const one of bait.spec.wires) {
       const [first] = one.path;
-      if (first) label(pen, seen(first), one.name, { within: 40, own: true });
+      if (first) label(pen, seen(first), one.name, { within: 40 });
     }
   }
   return {

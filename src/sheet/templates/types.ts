@@ -2,7 +2,7 @@ import type { Scenario } from "../../document";
 import type { Bait } from "../../model/bait";
 import type { Fonts } from "../paper/font";
 import type { Words } from "../paper/pen";
-import type { Cell, Column } from "../paper/flow";
+import type { Column } from "../paper/flow";
 import type { Drawing } from "../paper/page";
 
 /** What templates are drawn from. */
@@ -22,5 +22,5 @@ export interface Template {
   readonly title: string;
   readonly notes: readonly string[];
   readonly drawings: readonly Drawing[];
-  readonly table?: { readonly columns: readonly Column[]; readonly rows: readonly (readonly Cell[])[] };
+  readonly table?: { readonly columns: readonly Column[]; readonly rows: readonly (readonly string[])[] };
 }

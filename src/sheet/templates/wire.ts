@@ -50,19 +50,23 @@ export function wireTemplate({ bait, fonts, words }: TemplateJob): Template | nu
     const bottom = Math.max(...points.map(({ y }) => y));
     const right = Math.max(...points.map(({ x }) => x));
     const left = Math.min(...points.map(({ x }) => x));
-    pen.text({ x: (left + right) / 2, y: bottom + 5.5 }, `${wire.name}, ${words(mmText(wire.diameter, 2))}`, {
-      own: true,
-      size: TYPE.small,
-      anchor: 0.5,
-      within: Math.max(60, right - left),
-    });
+    pen.text(
+      { x: (left + right) / 2, y: bottom + 5.5 },
+      `${words(wire.name)}, ${words(mmText(wire.diameter, 2))}`,
+      {
+        own: true,
+        size: TYPE.small,
+        anchor: 0.5,
+        within: Math.max(60, right - left),
+      },
+    );
     return pen.drawing(wire.name);
   });
   const rows = wires.flatMap((wire) => {
     const { length, bends } = development(wire);
     return [
       [
-        { own: wire.name },
+        wire.name,
         mmText(wire.diameter, 2),
         wire.stuff.name,
         `cut ${mmNumber(length)}`,
