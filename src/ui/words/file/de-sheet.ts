@@ -205,7 +205,7 @@ export const sheet: Echoes = {
   "inner faces": "Innenseiten",
   pilot: "vorbohren",
   "as its packet says": "wie auf der Packung",
-  "held by {item}": "hält: {item}",
+  "held by {item}": "Draht: {item}",
   "nose or bib": "Nase oder Schaufel",
   "{item}: pocket {length} × {height}": "{item}: Tasche {length} × {height}",
   "{from} to {to}": "{from} bis {to}",
