@@ -28,6 +28,7 @@ import {
   orNull,
 } from "../../state";
 import type { App, Worked } from "../../state";
+import type { Told } from "../../words/base";
 import { SHEET } from "../../words/file";
 import { MAKE } from "../../words/make";
 import { sheetFonts } from "./fonts";
@@ -165,7 +166,7 @@ export class MakeState {
         return (this.#last = { worked: this.#app.work.now, choice, box: this.#box, words });
       },
       async ({ worked, choice, box, words }) => {
-        const told = (english: string): string => words.of(english);
+        const told = (text: string): string => words.of(text);
         const job = sheetJob(worked.scenario, await sheetFonts(), choice, box, worked.compiled, told);
         return { job, pages: pagesOf(job) };
       },
@@ -178,7 +179,7 @@ export class MakeState {
     readonly choice: SheetChoice;
     readonly box: Box | null;
     /** The language of the sheets: when it comes, they are made anew. */
-    readonly words: ReturnType<typeof SHEET.in>;
+    readonly words: Told;
   } | null = null;
 
   /** Writes a file of what is shown, and hands it to the person. */

@@ -4,7 +4,7 @@
  * would have to run before types, lint and tests each time.
  */
 export { Below } from "./below.svelte";
-export type { Echoes } from "./below.svelte";
+export type { Echoes, Told } from "./echo";
 export type { Entry, Texts, Translated } from "./catalogue";
 export { languageHere, provideLanguage } from "./here";
 export { Part } from "./part.svelte";
