@@ -38,7 +38,7 @@ export const texts: Translated<typeof en> = {
     "Die Zahlen sind die der letzten Zeichnung, die sich bauen ließ. Diese Zeichnung bleibt beim Köder, bis sie sich bauen lässt oder zurückgenommen wird; eine gespeicherte Datei enthält die letzte gute.",
   takeBack: "Die Änderung zurücknehmen",
   drawn: "Gezeichnet? Als Nächstes kommt die Werkbank: Ziel, Rohling auf der Waage, Ballast.",
-  onWeigh: "Weiter zu „Wiegen“",
+  onWeigh: "Weiter zu ‚Wiegen‘",
 
   figures: "Zahlen der Zeichnung",
   "short.volume": "Körper",
