@@ -85,6 +85,8 @@ test("the account's rows stand behind the net buoyancy @long", async ({ page }) 
   await open(page, "float", true);
   await page.getByRole("button", { name: /^Net buoyancy/ }).click();
   const rows = page.getByRole("dialog").locator("tbody tr");
+  // The answer comes with its texts.
+  await expect(rows.first()).toBeVisible();
   expect(await rows.count()).toBeGreaterThan(6);
   await expect(page.getByRole("dialog").locator("tfoot")).toContainText("together");
 });
