@@ -39,18 +39,20 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
     .concat("src/ui/shell/keys.ts", "src/ui/shell/actions.ts", "src/ui/views/parts/WhyPanel.svelte")
     .concat("src/ui/shell/ViewPictures.svelte", "src/ui/shell/picture"),
   swim: ["src/ui/views/swim"],
+  run: ["src/ui/views/swim/whys.ts"],
   begin: ["src/ui/shell/NewBait.svelte"],
   reach: ["src/ui/views/reach"],
   make: ["src/ui/views/make"],
   parts: [
     ...["Asked", "BaitInputs", "BibAngle", "Caution", "Forces", "Inputs", "MaterialSelect", "Moment"],
     ...["NumberField", "NumberInput", "Plots", "Readout", "Section", "Switches", "Verdict"],
+    ...["Fold", "Saves"],
   ]
     .map((name) => `src/ui/views/parts/${name}.svelte`)
     .concat("src/ui/plots"),
   forms: [
-    ...["BigField", "CellField", "DepthAgainst", "Fold", "Form", "FormFields", "FormList", "PointList"],
-    ...["Saves", "WishFields"],
+    ...["BigField", "CellField", "DepthAgainst", "Form", "FormFields", "FormList", "PointList"],
+    "WishFields",
   ]
     .map((name) => `src/ui/views/parts/${name}.svelte`)
     .concat("src/ui/views/parts/depth-against.ts", "src/ui/views/parts/form.ts"),

@@ -1,11 +1,11 @@
-import { AT_STEADY, beat, BEAT_BAND, STROUHAL } from "../../../model/tow";
+import { beat } from "../../../model/tow";
 import type { Approach } from "../../../model/tow";
 import type { RunSummary } from "../../../model/motion";
-import { AT_DEPTH } from "../../../model/motion";
 import { attitudeWords, degrees } from "../../state";
 import type { Figure, Units, Worked } from "../../state";
 import { fromSI } from "../../../units";
 import type { SwimWords } from "../../words/swim";
+import { answers } from "./answers.svelte";
 import type { Zone } from "./state.svelte";
 
 /** Slower than this it hangs, m/s: it would be shown as 0 mm/s. */
@@ -60,21 +60,8 @@ export function steadyFigure(
     unit: "m",
     digits: 2,
     words: words.tell(depth === null ? "steady.not" : "steady.words"),
-    why: (units) => ({
-      title: words.tell("steady.title"),
-      value: depth === null ? words.tell("doesNotRun") : units.show(depth, "m", 2),
-      meaning: words.tell("steady.means"),
-      formula: words.tell("steady.formula"),
-      inputs: [
-        { name: words.tell("speed"), value: units.show(speed, "m/s", 2) },
-        { name: words.tell("lineOut"), value: units.show(lineOut, "m", 1) },
-        ...(approach === null
-          ? []
-          : [{ name: words.tell("steady.this"), value: approachWords(approach, units, words) }]),
-      ],
-      source: words.tell("steady.source", { share: AT_STEADY * 100 }),
-      note: words.tell("depthNote"),
-    }),
+    why: (units) =>
+      answers.now?.steady(depth, speed, lineOut, approachWords(approach, units, words), units) ?? null,
   });
 }
 
@@ -90,21 +77,8 @@ export function runFigures(
   const pull = summary?.pull ?? null;
   const toDepth = summary?.toDepth ?? null;
   const inside = summary?.zone ?? null;
-  const source = words.tell("run");
-  const note = words.tell("depthNote");
-  const none = words.tell("none");
   const wait = summary === null ? words.tell("wait") : "";
   const pauseWords = summary !== null && pause === null ? words.tell("pause.none") : wait;
-  const whyPause = (units: Units, title: string, value: string, formula: string) => ({
-    title,
-    value,
-    meaning: words.tell("pause.means"),
-    formula,
-    inputs:
-      pause === null ? [] : [{ name: words.tell("pause.seconds"), value: units.show(pause.seconds, "s", 1) }],
-    source,
-    note: words.tell("pause.note"),
-  });
   return [
     figure({
       key: "deepest",
@@ -113,21 +87,7 @@ export function runFigures(
       unit: "m",
       digits: 2,
       words: summary !== null && deepest === null ? words.tell("deepest.surface") : wait,
-      why: (units) => ({
-        title: words.tell("deepest.title"),
-        value: deepest === null ? none : units.show(deepest.value, "m", 2),
-        meaning: words.tell("deepest.means"),
-        formula: words.tell("deepest.formula"),
-        inputs:
-          deepest === null
-            ? []
-            : [
-                { name: words.tell("after"), value: units.show(deepest.time, "s", 1) },
-                { name: words.tell("fromSplash"), value: units.show(deepest.x, "m", 1) },
-              ],
-        source,
-        note,
-      }),
+      why: (units) => answers.now?.deepest(deepest, units) ?? null,
     }),
     figure({
       key: "toDepth",
@@ -136,18 +96,7 @@ export function runFigures(
       unit: "s",
       digits: 1,
       words: wait,
-      why: (units) => ({
-        title: words.tell("toDepth.label"),
-        value: toDepth === null ? none : units.show(toDepth, "s", 1),
-        meaning: words.tell("toDepth.means", { share: AT_DEPTH * 100 }),
-        formula: words.tell("toDepth.formula", { share: words.number(AT_DEPTH, 1) }),
-        inputs:
-          deepest === null
-            ? []
-            : [{ name: words.tell("toDepth.deepest"), value: units.show(deepest.value, "m", 2) }],
-        source,
-        note: words.tell("toDepth.note"),
-      }),
+      why: (units) => answers.now?.toDepth(toDepth, deepest, units) ?? null,
     }),
     figure({
       key: "running",
@@ -162,24 +111,7 @@ export function runFigures(
           : running === null
             ? words.tell("running.not")
             : attitude(running.pitch, words),
-      why: (units) => ({
-        title: words.tell("running.label"),
-        value:
-          running === null ? words.tell("running.not") : units.show(degrees(running.pitch), "°", 1, true),
-        meaning: words.tell("running.means"),
-        formula: words.tell("running.formula"),
-        inputs:
-          running === null
-            ? []
-            : [
-                { name: words.tell("running.seconds"), value: units.show(running.seconds, "s", 1) },
-                { name: words.tell("running.depth"), value: units.show(running.depth, "m", 2) },
-                { name: words.tell("running.speed"), value: units.show(running.speed, "m/s", 2) },
-                { name: words.tell("running.tension"), value: units.show(running.tension, "N", 2) },
-              ],
-        source,
-        note: words.tell("running.note", { depth: note }),
-      }),
+      why: (units) => answers.now?.running(running, units) ?? null,
     }),
     figure({
       key: "pauseTrim",
@@ -189,13 +121,7 @@ export function runFigures(
       digits: 1,
       signed: true,
       words: pause === null ? pauseWords : attitude(pause.pitch, words),
-      why: (units) =>
-        whyPause(
-          units,
-          words.tell("pause.trim"),
-          pause === null ? none : units.show(degrees(pause.pitch), "°", 1, true),
-          words.tell("pause.trimFormula"),
-        ),
+      why: (units) => answers.now?.pauseTrim(pause, units) ?? null,
     }),
     figure({
       key: "pauseRise",
@@ -204,13 +130,7 @@ export function runFigures(
       unit: "mm/s",
       digits: 0,
       words: pause !== null && pause.top < 0 ? words.tell("pause.atSurface") : pauseWords,
-      why: (units) =>
-        whyPause(
-          units,
-          words.tell("pause.title"),
-          pause === null ? none : units.showSI(pause.rise, "mm/s", 0, true),
-          words.tell("pause.formula"),
-        ),
+      why: (units) => answers.now?.pauseRise(pause, units) ?? null,
     }),
     figure({
       key: "pull",
@@ -219,14 +139,7 @@ export function runFigures(
       unit: "N",
       digits: 2,
       words: wait,
-      why: (units) => ({
-        title: words.tell("pull.title"),
-        value: pull === null ? none : units.show(pull.value, "N", 2),
-        meaning: words.tell("pull.means"),
-        formula: words.tell("pull.formula"),
-        inputs: pull === null ? [] : [{ name: words.tell("after"), value: units.show(pull.time, "s", 2) }],
-        source,
-      }),
+      why: (units) => answers.now?.pull(pull, units) ?? null,
     }),
     ...(zone === null
       ? []
@@ -241,18 +154,7 @@ export function runFigures(
               inside === null || inside.of === 0
                 ? wait
                 : words.tell("zone.share", { share: words.number((100 * inside.seconds) / inside.of, 0) }),
-            why: (units: Units) => ({
-              title: words.tell("zone.title"),
-              value: inside === null ? words.tell("zone.working") : units.show(inside.seconds, "s", 1),
-              meaning: words.tell("zone.means"),
-              formula: words.tell("zone.formula"),
-              inputs: [
-                { name: words.tell("zone.from"), value: units.show(zone.from, "m", 2) },
-                { name: words.tell("zone.to"), value: units.show(zone.to, "m", 2) },
-              ],
-              source,
-              note,
-            }),
+            why: (units: Units) => answers.now?.zone(zone, inside, units) ?? null,
           }),
         ]),
   ];
@@ -280,23 +182,6 @@ export function beatBand(
     });
   return {
     text,
-    why: (units) => ({
-      title: words.tell("beat.title"),
-      value: words.tell("beat.value", { band: text(units) }),
-      meaning: words.tell("beat.means"),
-      formula: words.tell("beat.formula", { band: BEAT_BAND * 100 }),
-      inputs: [
-        { name: "St", value: units.bare(STROUHAL, "", 2) },
-        { name: words.tell("beat.speed"), value: units.show(running.speed, "m/s", 2) },
-        { name: words.tell("beat.width"), value: units.showSI(found.width, "mm", 1) },
-        { name: words.tell("beat.attitude"), value: units.show(degrees(running.pitch), "°", 1, true) },
-        {
-          name: words.tell("beat.middle"),
-          value: words.tell("beat.value", { band: units.bare(found.frequency, "", 1) }),
-        },
-      ],
-      source: words.tell("beat.source"),
-      note: words.tell("beat.note"),
-    }),
+    why: (units) => answers.now?.beats(found, text(units), running, units) ?? null,
   };
 }

@@ -2,10 +2,6 @@ import type { Translated } from "../base";
 import type { texts as en } from "./en";
 
 export const texts: Translated<typeof en> = {
-  notLoaded:
-    "Das konnte nicht geladen werden. Sieh nach, ob der Server noch läuft, und öffne die Ansicht noch einmal.",
-  save: "Speichern",
-  "save.of": "Speichern: {what}",
   "not.given": "{what}: nicht angegeben",
   yes: "{what}: ja",
   no: "{what}: nein",

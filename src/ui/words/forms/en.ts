@@ -3,9 +3,6 @@
  * the depth that it asks for, the row of ways to save.
  */
 export const texts = {
-  notLoaded: "It could not be loaded. See whether the server still runs, then open the view again.",
-  save: "Save",
-  "save.of": "Save of {what}",
   "not.given": "{what}: not given",
   yes: "{what}: yes",
   no: "{what}: no",

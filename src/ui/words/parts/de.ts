@@ -80,4 +80,8 @@ export const texts: Translated<typeof en> = {
   remarks: { one: "Eine Bemerkung", other: "{count} Bemerkungen" },
   warnings: { one: "eine Warnung", other: "{count} Warnungen" },
   know: "Was über diesen Köder zu wissen ist",
+  notLoaded:
+    "Das konnte nicht geladen werden. Sieh nach, ob der Server noch läuft, und öffne die Ansicht noch einmal.",
+  save: "Speichern",
+  "save.of": "Speichern: {what}",
 };

@@ -80,4 +80,7 @@ export const texts = {
   remarks: { one: "One remark", other: "{count} remarks" },
   warnings: { one: "one warning", other: "{count} warnings" },
   know: "What to know about this bait",
+  notLoaded: "It could not be loaded. See whether the server still runs, then open the view again.",
+  save: "Save",
+  "save.of": "Save of {what}",
 } as const;
