@@ -30,6 +30,28 @@ const withoutWebGPU: Plugin = {
 };
 
 /**
+ * The drawing library's doors bring more than the stage draws with: sheets of sprites, video, and a reader of SVG files. Each is
+ * replaced by one that refuses.
+ */
+const unusedOfDrawing: readonly (readonly [RegExp, string])[] = [
+  [/\/spritesheet\/init\.mjs$/, ""],
+  [
+    /\/texture\/sources\/VideoSource\.mjs$/,
+    "export class VideoSource { static extension = 'texture-source'; static test() { return false; } }",
+  ],
+  [
+    /\/graphics\/shared\/svg\/SVGParser\.mjs$/,
+    "export function SVGParser() { throw new Error('The stage reads no SVG.'); }",
+  ],
+];
+const withoutUnusedOfDrawing: Plugin = {
+  name: "trimwright:without-unused-of-drawing",
+  enforce: "pre",
+  load: (id) =>
+    /\/pixi\.js\/lib\//.test(id) ? (unusedOfDrawing.find(([file]) => file.test(id))?.[1] ?? null) : null,
+};
+
+/**
  * The page checks documents by their schema and never writes a JSON Schema: the headless command does that. The schema
  * library loads its writer all the same. Here each exported function of the writer becomes one that refuses. What stands
  * in front of the first of them stays as it is: the bounds of numbers and texts are read by it.
@@ -100,6 +122,7 @@ export default defineConfig({
     svelte(),
     withoutPolicyInDevelopment,
     withoutWebGPU,
+    withoutUnusedOfDrawing,
     withoutSchemaWriter,
     withoutOptionalForPdf,
     withoutNodeForSolids(),
