@@ -1,16 +1,8 @@
-import type { Floating } from "../../../model/statics";
 import { FIGURES } from "../../words/figures";
 import type { Units } from "../units";
 import type { Worked } from "../workspace.svelte";
 import { answers } from "./answers.svelte";
-import { attitudeOf, attitudeWords, degrees, type Figure, millimetres } from "./figure";
-
-/** What a bait afloat does when it is rolled a little. */
-export function rollWords({ pitch, GM }: Pick<Floating, "pitch" | "GM">, { language }: Units): string {
-  const words = FIGURES.in(language);
-  if (GM <= 0) return words.tell("roll.over");
-  return words.tell(attitudeOf(degrees(pitch)) === "bellyUp" ? "roll.bellyUp" : "roll.upright");
-}
+import { attitudeWords, degrees, type Figure, millimetres, rollWords } from "./figure";
 
 export function floatFigures({ statics }: Worked, units: Units): readonly Figure[] {
   const { floating } = statics;

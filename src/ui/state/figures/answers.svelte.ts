@@ -1,6 +1,6 @@
 import type { Language } from "../../words/base";
 
-type Answering = typeof import("./why");
+type Answering = (typeof import("./why"))["whys"];
 
 /** The answers to "why" of the bait's figures: longer than all else that the figures say, they come with the first question. */
 class Answers {
@@ -13,10 +13,10 @@ class Answers {
 
   /** Brings them in a language. */
   async load(language: Language): Promise<void> {
-    const found = await import("./why");
+    const { REASONS, whys } = await import("./why");
     // English stands in for a language that does not come.
-    await found.REASONS.ready(language).catch(() => undefined);
-    this.#now = found;
+    await REASONS.ready(language).catch(() => undefined);
+    this.#now = whys;
   }
 }
 

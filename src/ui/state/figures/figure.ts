@@ -1,3 +1,5 @@
+import type { Floating } from "../../../model/statics";
+import type { TerminalRise } from "../../../model/tow";
 import { LEVEL_WITHIN_DEG } from "../../../runner";
 import { fromSI } from "../../../units";
 import type { Language } from "../../words/base";
@@ -36,3 +38,19 @@ export function attitudeOf(pitchDegrees: number): "level" | "noseUp" | "noseDown
 /** A pitch in words, degrees. */
 export const attitudeWords = (pitchDegrees: number, language: Language): string =>
   FIGURES.in(language).tell(`attitude.${attitudeOf(pitchDegrees)}`);
+
+/** The way that a rise is timed over, mm. */
+export const WAY = 300;
+
+/** Seconds for the way that is timed; null: it hardly moves. */
+export function secondsOf(rise: TerminalRise): number | null {
+  const speed = fromSI(rise.speed, "mm_s");
+  return Math.abs(speed) < 0.5 ? null : WAY / Math.abs(speed);
+}
+
+/** What a bait afloat does when it is rolled a little. */
+export function rollWords({ pitch, GM }: Pick<Floating, "pitch" | "GM">, { language }: Units): string {
+  const words = FIGURES.in(language);
+  if (GM <= 0) return words.tell("roll.over");
+  return words.tell(attitudeOf(degrees(pitch)) === "bellyUp" ? "roll.bellyUp" : "roll.upright");
+}

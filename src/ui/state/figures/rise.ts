@@ -4,10 +4,7 @@ import { FIGURES } from "../../words/figures";
 import type { Units } from "../units";
 import type { Worked } from "../workspace.svelte";
 import { answers } from "./answers.svelte";
-import { attitudeOf, attitudeWords, degrees, type Figure } from "./figure";
-
-/** The way that a rise is timed over, mm. */
-export const WAY = 300;
+import { attitudeOf, attitudeWords, degrees, type Figure, secondsOf, WAY } from "./figure";
 
 function movingWords(rise: TerminalRise, { language }: Units): string {
   const words = FIGURES.in(language);
@@ -20,12 +17,6 @@ function movingWords(rise: TerminalRise, { language }: Units): string {
   const drift = fromSI(rise.drift, "mm_s");
   if (Math.abs(drift) < 1) return attitude;
   return words.tell(drift > 0 ? "moving.ahead" : "moving.back", { attitude });
-}
-
-/** Seconds for the way that is timed; null: it hardly moves. */
-export function secondsOf(rise: TerminalRise): number | null {
-  const speed = fromSI(rise.speed, "mm_s");
-  return Math.abs(speed) < 0.5 ? null : WAY / Math.abs(speed);
 }
 
 /** `rise` is null while it is being worked out. */

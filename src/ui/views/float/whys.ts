@@ -15,7 +15,7 @@ import type { SeasonLine } from "./season";
 export const ready = (language: Language): Promise<void> => WHY.ready(language);
 
 /** The lever that turns the bait back when it heels. */
-export function heel({ BG, floating }: Statics, units: Units): Why {
+function heel({ BG, floating }: Statics, units: Units): Why {
   const words = WHY.in(units.language);
   return {
     title: words.tell("heel.title"),
@@ -32,7 +32,7 @@ export function heel({ BG, floating }: Statics, units: Units): Why {
 }
 
 /** The moment that turns the bait to its trim; `value`: where it rests, in words. */
-export function trim({ mass, displaced, density }: Statics, value: string, units: Units): Why {
+function trim({ mass, displaced, density }: Statics, value: string, units: Units): Why {
   const words = WHY.in(units.language);
   return {
     title: words.tell("trim.title"),
@@ -59,7 +59,7 @@ interface SeasonTold {
   readonly statics: Pick<Statics, "displaced" | "mass">;
 }
 
-export function season({ lines, own, coldest, warmest, statics }: SeasonTold, units: Units): Why {
+function season({ lines, own, coldest, warmest, statics }: SeasonTold, units: Units): Why {
   const words = WHY.in(units.language);
   const unit = units.unit("g");
   return {
@@ -101,7 +101,7 @@ interface DueTold {
   readonly displaced: number;
 }
 
-export function due({ due: now, wanted, displaced }: DueTold, units: Units): Why {
+function due({ due: now, wanted, displaced }: DueTold, units: Units): Why {
   const words = WHY.in(units.language);
   const g = (kg: number): string => units.showSI(kg, "g", 2, true);
   return {
@@ -121,12 +121,7 @@ export function due({ due: now, wanted, displaced }: DueTold, units: Units): Why
 }
 
 /** What a reading in the tub says; `offset` tells how far G lies from B. */
-export function reading(
-  kind: Kind,
-  said: TubAnswer | null,
-  offset: (x: number) => string,
-  units: Units,
-): Why {
+function reading(kind: Kind, said: TubAnswer | null, offset: (x: number) => string, units: Units): Why {
   const words = WHY.in(units.language);
   const file = FILE.in(units.language);
   const g = (kg: number): string => units.showSI(kg, "g", 2, true);
@@ -179,7 +174,7 @@ interface SwapTold {
   readonly speed: (rise: { readonly speed: number } | null) => string;
 }
 
-export function swap({ swap: one, answer, wanted, change, angle, speed }: SwapTold, units: Units): Why {
+function swap({ swap: one, answer, wanted, change, angle, speed }: SwapTold, units: Units): Why {
   const words = WHY.in(units.language);
   const g = (kg: number): string => units.showSI(kg, "g", 2, true);
   return {
@@ -211,3 +206,6 @@ export function swap({ swap: one, answer, wanted, change, angle, speed }: SwapTo
     note: words.tell("swap.note"),
   };
 }
+
+/** Each answer by what is asked. */
+export const whys = { heel, trim, season, due, reading, swap };

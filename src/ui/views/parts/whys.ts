@@ -19,7 +19,7 @@ interface Force {
 }
 
 /** A force of the moment, or, where its legend has no formula, the sum of all. */
-export function force({ legend, x, z, size }: Force, units: Units, language: Language): Why {
+function force({ legend, x, z, size }: Force, units: Units, language: Language): Why {
   const words = WHY.in(language);
   const file = FILE.in(language);
   const { formula, source } = legend;
@@ -36,7 +36,7 @@ export function force({ legend, x, z, size }: Force, units: Units, language: Lan
   };
 }
 
-export function density(of: Material, units: Units, language: Language): Why {
+function density(of: Material, units: Units, language: Language): Why {
   const words = WHY.in(language);
   const file = FILE.in(language);
   const { range, note } = of;
@@ -63,7 +63,7 @@ export function density(of: Material, units: Units, language: Language): Why {
 }
 
 /** A number of the moment on the stage: its name, it and its time as shown. */
-export function moment(
+function moment(
   key: "depth" | "pitch" | "speed" | "line",
   value: string,
   time: string,
@@ -80,3 +80,6 @@ export function moment(
     note: words.tell("moment.note"),
   };
 }
+
+/** Each answer by what is asked. */
+export const whys = { force, density, moment };

@@ -1,4 +1,4 @@
-type Answering = typeof import("./whys");
+type Answering = (typeof import("./whys"))["whys"];
 
 /** The answers to 'why' of a run's figures: they come with the first question. */
 class Answers {
@@ -10,7 +10,7 @@ class Answers {
     if (this.#now === null && !this.#coming) {
       this.#coming = true;
       import("./whys").then(
-        (found) => (this.#now = found),
+        ({ whys }) => (this.#now = whys),
         // Asked again with the next question.
         () => (this.#coming = false),
       );

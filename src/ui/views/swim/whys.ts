@@ -14,13 +14,7 @@ type Pause = RunSummary["pause"];
 const wordsOf = (units: Units) => ({ run: RUN.in(units.language), swim: SWIM.in(units.language) });
 
 /** `approach`: where this retrieve stands on its way there, in words; empty: not known. */
-export function steady(
-  depth: number | null,
-  speed: number,
-  lineOut: number,
-  approach: string,
-  units: Units,
-): Why {
+function steady(depth: number | null, speed: number, lineOut: number, approach: string, units: Units): Why {
   const { run, swim } = wordsOf(units);
   return {
     title: run.tell("steady.title"),
@@ -37,7 +31,7 @@ export function steady(
   };
 }
 
-export function deepest(at: RunSummary["deepest"], units: Units): Why {
+function deepest(at: RunSummary["deepest"], units: Units): Why {
   const { run, swim } = wordsOf(units);
   return {
     title: run.tell("deepest.title"),
@@ -56,7 +50,7 @@ export function deepest(at: RunSummary["deepest"], units: Units): Why {
   };
 }
 
-export function toDepth(seconds: number | null, at: RunSummary["deepest"], units: Units): Why {
+function toDepth(seconds: number | null, at: RunSummary["deepest"], units: Units): Why {
   const { run, swim } = wordsOf(units);
   return {
     title: swim.tell("toDepth.label"),
@@ -69,7 +63,7 @@ export function toDepth(seconds: number | null, at: RunSummary["deepest"], units
   };
 }
 
-export function running(one: RunSummary["running"], units: Units): Why {
+function running(one: RunSummary["running"], units: Units): Why {
   const { run, swim } = wordsOf(units);
   return {
     title: swim.tell("running.label"),
@@ -104,19 +98,19 @@ function ofPause(pause: Pause, title: string, value: string, formula: string, un
   };
 }
 
-export function pauseTrim(pause: Pause, units: Units): Why {
+function pauseTrim(pause: Pause, units: Units): Why {
   const { run, swim } = wordsOf(units);
   const value = pause === null ? swim.tell("none") : units.show(degrees(pause.pitch), "°", 1, true);
   return ofPause(pause, swim.tell("pause.trim"), value, run.tell("pause.trimFormula"), units);
 }
 
-export function pauseRise(pause: Pause, units: Units): Why {
+function pauseRise(pause: Pause, units: Units): Why {
   const { run, swim } = wordsOf(units);
   const value = pause === null ? swim.tell("none") : units.showSI(pause.rise, "mm/s", 0, true);
   return ofPause(pause, run.tell("pause.title"), value, run.tell("pause.formula"), units);
 }
 
-export function pull(one: RunSummary["pull"], units: Units): Why {
+function pull(one: RunSummary["pull"], units: Units): Why {
   const { run, swim } = wordsOf(units);
   return {
     title: run.tell("pull.title"),
@@ -128,7 +122,7 @@ export function pull(one: RunSummary["pull"], units: Units): Why {
   };
 }
 
-export function zone(wanted: Zone, inside: RunSummary["zone"], units: Units): Why {
+function zone(wanted: Zone, inside: RunSummary["zone"], units: Units): Why {
   const { run } = wordsOf(units);
   return {
     title: run.tell("zone.title"),
@@ -145,7 +139,7 @@ export function zone(wanted: Zone, inside: RunSummary["zone"], units: Units): Wh
 }
 
 /** `band`: the beats as shown. */
-export function beats(found: Beat, band: string, one: NonNullable<RunSummary["running"]>, units: Units): Why {
+function beats(found: Beat, band: string, one: NonNullable<RunSummary["running"]>, units: Units): Why {
   const { run } = wordsOf(units);
   return {
     title: run.tell("beat.title"),
@@ -166,3 +160,6 @@ export function beats(found: Beat, band: string, one: NonNullable<RunSummary["ru
     note: run.tell("beat.note"),
   };
 }
+
+/** Each answer by what is asked. */
+export const whys = { steady, deepest, toDepth, running, pauseTrim, pauseRise, pull, zone, beats };

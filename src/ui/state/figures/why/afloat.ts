@@ -2,8 +2,7 @@ import type { Floating, Statics } from "../../../../model/statics";
 import { REASONS } from "../../../words/reasons";
 import type { Units } from "../../units";
 import type { Why } from "../../why.svelte";
-import { rollWords } from "../afloat";
-import { attitudeWords, degrees, grams, millilitres, millimetres } from "../figure";
+import { attitudeWords, degrees, grams, millilitres, millimetres, rollWords } from "../figure";
 
 export function trimWhy({ mass }: Statics, floating: Floating, units: Units): Why {
   const words = REASONS.in(units.language);

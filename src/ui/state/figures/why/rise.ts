@@ -5,8 +5,7 @@ import { FILE } from "../../../words/file";
 import { REASONS } from "../../../words/reasons";
 import type { Units } from "../../units";
 import type { Why } from "../../why.svelte";
-import { degrees, grams } from "../figure";
-import { secondsOf, WAY } from "../rise";
+import { degrees, grams, secondsOf, WAY } from "../figure";
 
 /** `rise` is null while it is being worked out. */
 export function riseWhy({ netBuoyancy }: Statics, rise: TerminalRise | null, units: Units): Why {
