@@ -148,6 +148,7 @@ export const keelPlates: PartFile<"keelPlates", Read<typeof schema>, typeof fiel
       thickness_mm: 1,
       material: "stainless steel",
     }),
+    ways: ["along"],
     handles: (one) => [{ id: "from", at: one.from_mm, words: "the front edge" }],
     drag: (one, _, [s, z]) => ({ ...one, from_mm: [s, z] }),
   },

@@ -1,7 +1,8 @@
 import { serializeLibrary } from "../../../src/document";
 import type { Scenario } from "../../../src/document";
 import { FORMS } from "../../../src/model/shaping";
-import { SIZES, baitOf, usualAnswers, usualSizes } from "../../../src/ui/maker";
+import { SIZES, usualAnswers, usualSizes } from "../../../src/ui/maker/answers";
+import { baitOf } from "../../../src/ui/maker/starter";
 
 const WOODS = ["basswood", "balsa", "western red cedar", "beech", "poplar"] as const;
 const TAGS = ["pond", "river", "sea", "for the class", "first run", "to be painted"] as const;
