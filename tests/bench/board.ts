@@ -2,7 +2,7 @@
 import type { Browser, Page } from "@playwright/test";
 import { parseScenario, serialize } from "../../src/document";
 import type { Scenario } from "../../src/document";
-import { starter } from "../../src/ui/maker";
+import { starter } from "../../src/ui/maker/starter";
 import { withBuiltPage } from "./lib/built-page";
 
 const sorted = (times: readonly number[]): number[] => [...times].sort((a, b) => a - b);

@@ -14,6 +14,9 @@ export interface Shown {
   readonly worked: Worked;
 }
 
+/** While a hand moves, what arrives of a run is shown this seldom, ms. */
+const WHILE_MOVING_MS = 120;
+
 /**
  * One run that follows what is asked of it. The newest request wins. What was shown stays until the new recording has come
  * as far as the moment that is being looked at.
@@ -30,12 +33,23 @@ export class RunSlot {
   readonly #lane: string;
   readonly #looking: () => number;
   readonly #motionOnly: boolean;
+  readonly #moving: () => boolean;
   #latest: RunJob | null = null;
   #beat = 0;
+  #pause: ReturnType<typeof setTimeout> | undefined;
 
-  /** `looking`: the moment, s, that is on the screen. `motionOnly`: keeps neither the line nor the forces. */
-  constructor(client: ModelClient, lane: string, looking: () => number, motionOnly = false) {
+  /**
+   * `looking`: the moment, s, that is on the screen. `motionOnly`: keeps neither the line nor the forces. `moving`: a hand is
+   * turning something, and what it turns comes before what a run adds to its picture.
+   */
+  constructor(
+    client: ModelClient,
+    lane: string,
+    looking: () => number,
+    { motionOnly = false, moving = (): boolean => false } = {},
+  ) {
     this.#motionOnly = motionOnly;
+    this.#moving = moving;
     this.#client = client;
     this.#lane = lane;
     this.#looking = looking;
@@ -128,13 +142,16 @@ export class RunSlot {
       this.failure = null;
       this.#count();
     } else if (this.#beat === 0) {
-      this.#beat = requestAnimationFrame(() => this.#count());
+      if (!this.#moving()) this.#beat = requestAnimationFrame(() => this.#count());
+      else this.#pause ??= setTimeout(() => this.#count(), WHILE_MOVING_MS);
     }
   }
 
   #count(): void {
     cancelAnimationFrame(this.#beat);
+    clearTimeout(this.#pause);
     this.#beat = 0;
+    this.#pause = undefined;
     this.frames = this.recording?.frames ?? 0;
   }
 }

@@ -42,7 +42,7 @@ export class Session {
     this.#compare = compare;
     this.#calm = calm;
     const looking = (): number => this.player.time;
-    this.run = new RunSlot(client, `${kind} run`, looking);
+    this.run = new RunSlot(client, `${kind} run`, looking, { moving: () => work.moving !== null });
     this.ghost = new RunSlot(client, `${kind} pinned`, () => 0);
   }
 
