@@ -125,14 +125,24 @@ export class Units {
     return this.#written(tickText(value));
   }
 
-  /** Words of the model, whose lengths are in mm, with the lengths in the unit shown. */
+  /** Words of the model, whose lengths are in mm and masses in g, with both in the units shown. */
   told(text: string): string {
-    if (this.unit("mm") === "mm") return text;
-    // In a language with decimal commas the words may have got theirs already.
-    return text.replace(
-      /(-?\d+(?:[.,](\d+))?)[ \u202f]mm\b/g,
-      (_, figure: string, decimals: string | undefined) =>
-        this.show(Number(figure.replace(",", ".")), "mm", Math.max(1, decimals?.length ?? 0)),
+    const most = { mm: 1, g: 0 } as const;
+    return (["mm", "g"] as const).reduce(
+      (words, unit) =>
+        this.unit(unit) === unit
+          ? words
+          : // In a language with decimal commas the words may have got theirs already. Not grams to a millilitre.
+            words.replace(
+              new RegExp(`(-?\\d+(?:[.,](\\d+))?)[ \u202f]${unit}\\b(?!\\/)`, "g"),
+              (_, figure: string, decimals: string | undefined) =>
+                this.show(
+                  Number(figure.replace(",", ".")),
+                  unit,
+                  Math.max(most[unit], decimals?.length ?? 0),
+                ),
+            ),
+      text,
     );
   }
 

@@ -40,6 +40,12 @@ describe("numbers on the screen", () => {
     prefs.setLanguage("de");
     expect(both.show(1.5, "g", 1)).toBe("1,5\u202fg");
     prefs.setUnits({ length: "in", mass: "g", temperature: "°C" });
+    const ounces = new Units(
+      Object.assign(new Prefs(null, 1200), { units: { length: "mm", mass: "oz", temperature: "°C" } }),
+    );
+    expect(ounces.told("It can hold up to 1.3 g; 0.41 g/mL stays, 35 g/kg too.")).toBe(
+      "It can hold up to 0.046\u202foz; 0.41 g/mL stays, 35 g/kg too.",
+    );
     expect(both.told("Die Wand ist 1,27\u202fmm dick.")).toBe("Die Wand ist 0,0500\u202fin dick.");
   });
 

@@ -44,7 +44,7 @@ export function riseFigures({ statics }: Worked, rise: TerminalRise | null, unit
     {
       key: "seconds",
       label: words.tell("label.seconds", {
-        way: units.show(WAY, "mm", units.unit("mm") === "mm" ? 0 : 1),
+        way: units.show(WAY, "mm", 0),
       }),
       value: seconds,
       unit: "s",

@@ -78,7 +78,10 @@ export function pointFigures(
       words: [
         ...(cell.why === null ? [] : [file.of(cell.why)]),
         ...(spread === null
-          ? []
+          ? // The bands come a moment after the depth, and what stands below keeps its place.
+            cell.bands === null
+            ? [words.tell("depth.bands", { low: "…", high: "…" })]
+            : []
           : [
               words.tell(spread.open ? "depth.bandsOpen" : "depth.bands", {
                 low: units.bare(spread.low, "m", 2),
