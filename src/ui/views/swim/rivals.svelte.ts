@@ -27,7 +27,8 @@ export class Rivals {
     this.#work = work;
     this.#compare = compare;
     this.#session = session;
-    const slot = (letter: Letter): RunSlot => new RunSlot(client, `swim ${letter}`, () => 0, { motionOnly: true });
+    const slot = (letter: Letter): RunSlot =>
+      new RunSlot(client, `swim ${letter}`, () => 0, { motionOnly: true });
     this.#slots = { A: slot("A"), B: slot("B"), C: slot("C"), D: slot("D") };
   }
 
