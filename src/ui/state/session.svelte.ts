@@ -31,6 +31,8 @@ export class Session {
   readonly #compare: Compare;
   readonly #calm: boolean;
   #made: { readonly worked: Worked; readonly tub: Tub } | null = null;
+  /** The run that is recorded is of a bait with another net buoyancy than the one before it. */
+  #otherBait = false;
   #lineage = -1;
   #first = true;
   readonly #pace = new Pace();
@@ -42,7 +44,10 @@ export class Session {
     this.#compare = compare;
     this.#calm = calm;
     const looking = (): number => this.player.time;
-    this.run = new RunSlot(client, `${kind} run`, looking, { moving: () => work.moving !== null });
+    // Where what is turned changes the bait's own numbers, these are what the hand looks at; else it is those of the run.
+    this.run = new RunSlot(client, `${kind} run`, looking, {
+      moving: () => work.moving !== null && this.#otherBait,
+    });
     this.ghost = new RunSlot(client, `${kind} pinned`, () => 0);
   }
 
@@ -104,6 +109,8 @@ export class Session {
       return undefined;
     }
     return this.#pace.start(() => {
+      const before = this.#made?.worked;
+      this.#otherBait = before !== undefined && before.statics.netBuoyancy !== worked.statics.netBuoyancy;
       this.#made = { worked, tub };
       return this.run.record(this.#job(worked, tub), worked);
     });
