@@ -3,6 +3,7 @@ import { baits } from "./de-baits";
 import { bench } from "./de-bench";
 import { beside } from "./de-beside";
 import { cautions } from "./de-cautions";
+import { lesson } from "./de-lesson";
 import { materials } from "./de-materials";
 import { messages } from "./de-messages";
 import { model } from "./de-model";
@@ -26,6 +27,7 @@ export const texts: Echoes = {
   ...messages,
   ...model,
   ...bench,
+  ...lesson,
   ...state,
   ...steps,
 };
