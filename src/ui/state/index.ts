@@ -9,6 +9,7 @@ export type { Example } from "./examples";
 export { fileName } from "./files.svelte";
 export {
   answers,
+  asking,
   attitudeWords,
   chanceFigure,
   degrees,

@@ -5,7 +5,7 @@ import { fromSI } from "../../../units";
 import type { Language } from "../../words/base";
 import { FIGURES } from "../../words/figures";
 import type { ShownUnit, Units } from "../units";
-import type { Why } from "../why.svelte";
+import type { Asking, Why } from "../why.svelte";
 
 /** One number of the verdict with its words, its difference to a pinned variant's, and its 'why'. */
 export interface Figure {
@@ -20,6 +20,15 @@ export interface Figure {
   readonly words: string;
   /** Null while the texts of the answer are still coming. */
   why(units: Units): Why | null;
+  /** Brings what the answer is made of, where that is not with the bait's own answers. */
+  readonly first?: (language: Language) => Promise<void>;
+}
+
+/** A figure as what is asked: the answer follows the figure. `of` gives null where there is none any longer. */
+export function asking(of: () => Pick<Figure, "why" | "first"> | null, units: Units): Asking {
+  const first = of()?.first;
+  const answer = (): Why | null => of()?.why(units) ?? null;
+  return first === undefined ? answer : Object.assign(answer, { first: () => first(units.language) });
 }
 
 export const grams = (kg: number): number => fromSI(kg, "g");

@@ -16,6 +16,7 @@ const figure = (
 ): Figure => ({
   signed: false,
   words: "",
+  first: answers.load,
   ...one,
 });
 
@@ -167,7 +168,8 @@ export function beatBand(
   words: SwimWords,
 ): {
   readonly text: (units: Units) => string;
-  readonly why: (units: Units) => ReturnType<Figure["why"]>;
+  readonly why: Figure["why"];
+  readonly first: NonNullable<Figure["first"]>;
 } | null {
   const running = summary?.running ?? null;
   if (running === null) return null;
@@ -182,6 +184,7 @@ export function beatBand(
     });
   return {
     text,
+    first: answers.load,
     why: (units) => answers.now?.beats(found, text(units), running, units) ?? null,
   };
 }

@@ -4,11 +4,14 @@ import { AT_STEADY, BEAT_BAND, STROUHAL } from "../../../model/tow";
 import type { Beat } from "../../../model/tow";
 import { degrees } from "../../state";
 import type { Units, Why } from "../../state";
+import type { Language } from "../../words/base";
 import { RUN } from "../../words/run";
 import { SWIM } from "../../words/swim";
 import type { Zone } from "./state.svelte";
 
 /** What the figures of a run answer to 'why'. It loads with the first question. */
+
+export const ready = (language: Language): Promise<void> => RUN.ready(language);
 
 type Pause = RunSummary["pause"];
 const wordsOf = (units: Units) => ({ run: RUN.in(units.language), swim: SWIM.in(units.language) });
