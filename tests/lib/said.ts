@@ -114,6 +114,6 @@ export function saidIn(places: readonly string[], faults = false): readonly Said
 
 /** Whether a text has words of English alone, outside what is quoted: names, and the keys of a file. */
 export const english = (text: string): boolean =>
-  /\b(?:the|of|or|and|is|are|with|from|give|that|found|allowed|must|need)\b/i.test(
+  /\b(?:the|of|or|and|is|are|with|from|give|that|found|allowed|must|need|light|heavy|within|each)\b/i.test(
     text.replaceAll(/"[^"]*"|„[^“]*“|‚[^‘]*‘|\{\w+\}|\b[a-z]+[._[][\w.[\]]+/g, ""),
   );

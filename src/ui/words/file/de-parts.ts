@@ -140,7 +140,8 @@ export const parts: Echoes = {
   // The verdict
   "floats by {grams}": "schwimmt mit {grams}",
   "sinks by {grams}": "sinkt mit {grams}",
-  "suspends ({grams} {way}, within ±{within})": "schwebt ({grams} {way}, innerhalb von ±{within})",
+  "suspends ({grams} light, within ±{within})": "schwebt ({grams} zu leicht, innerhalb von ±{within})",
+  "suspends ({grams} heavy, within ±{within})": "schwebt ({grams} zu schwer, innerhalb von ±{within})",
   light: "zu leicht",
   heavy: "zu schwer",
   level: "waagrecht",
