@@ -87,7 +87,8 @@ function step(flow: Flow, job: SheetJob, told: Set<Caution>, { stage, items, ...
   const title = words(stage);
   flow.heading(`${title[0]?.toUpperCase() ?? ""}${title.slice(1)}`, 34);
   flow.paragraph(WORK[stage]);
-  if (stage !== "blank") flow.paragraph(`Comes on: ${names.join(", ")}.`, { size: TYPE.small });
+  if (stage !== "blank" && items.length > 0)
+    flow.paragraph(`Comes on: ${names.join(", ")}.`, { size: TYPE.small });
   for (const one of carefulAt(job, stage)) {
     const said = told.has(one) ? words(one.brief) : `${words(one.brief)} ${words(one.text)}`;
     told.add(one);

@@ -48,15 +48,20 @@ export function bareTestOf({ scenario, compiled: { bait, water } }: SheetJob): M
 
 const known = new WeakMap<Bait, readonly StageFigures[]>();
 
-/** Every stage at which something comes onto the bait, from the blank to the dressed bait. */
+/** What is glued is closed, also where nothing comes on then but the glue: what was laid in lies loose until it is done. */
+const isClosed = (stage: Stage, staged: readonly Stage[], bare: boolean): boolean =>
+  stage === "closed" && (bare || staged.includes("laid out"));
+
+/** Every stage at which something is done to the bait, from the blank to the dressed bait. */
 export function stagesOf({ scenario, compiled }: SheetJob): readonly StageFigures[] {
   const { bait, water } = compiled;
   const found = known.get(bait);
   if (found) return found;
   const staged = rowStages(scenario.bait, bait);
+  const bare = hasBareTest(scenario.bait, bait);
   const made = STAGES.flatMap((stage): StageFigures[] => {
     const items = bait.items.filter((item, i) => staged[i] === stage && item.group !== "corrections");
-    if (items.length === 0) return [];
+    if (items.length === 0 && !isClosed(stage, staged, bare)) return [];
     return [{ stage, items, ...figuresOf(baitAt(scenario, bait, stage), water.density) }];
   });
   known.set(bait, made);

@@ -41,6 +41,33 @@ it("every page has both rulers, the scale, the fingerprint and how to print", ()
   }
 });
 
+it("the order of work glues what was laid in and tries it with its hooks, before the first coat", () => {
+  let looked = 0;
+  for (const [name, scenario] of baits) {
+    const job = jobOf(scenario, { templates: [] });
+    const { items } = job.compiled.bait;
+    const laid = items.some(
+      ({ group, item }) => group === "bib" || group === "wires" || /ballast/.test(item),
+    );
+    const hung = items.filter(({ group }) => group === "hangers");
+    const coated = items.some(({ group }) => group === "coats");
+    if (!laid || hung.length === 0 || !coated) continue;
+    looked += 1;
+    const said = pagesOf(job).flatMap((page) => texts(page).map(({ words }) => words));
+    const at = ["Laid out", "Closed", "First tub test", "Painted"].map((one) => said.indexOf(one));
+    expect({ name, at: at.includes(-1) ? at : [...at].sort((a, b) => a - b) }).toEqual({ name, at });
+    expect(at).not.toContain(-1);
+    expect(said.filter((text) => text.startsWith("Check that all is in. Glue"))).toHaveLength(1);
+    // On the scale: all but the coats and what is put on with them.
+    const mass = items
+      .filter(({ group, item }) => group !== "coats" && item !== "eyes" && !item.startsWith("correction"))
+      .reduce((sum, one) => sum + one.mass, 0);
+    const scale = said.slice(at[2]).find((text) => / g ± /.test(text));
+    expect(scale).toMatch(new RegExp(`^${(1e3 * mass).toFixed(2)} g ± `));
+  }
+  expect(looked).toBeGreaterThan(8);
+});
+
 it("words that lie on each other or off the page are found", () => {
   const [page] = pagesOf(jobOf(baits[0]![1]));
   const [one] = texts(page!);
