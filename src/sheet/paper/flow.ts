@@ -14,7 +14,7 @@ import {
 } from "./page";
 import { plainFrame, plainRoom, type PlainWords } from "./plain";
 import { inEnglish, Pen, TYPE, wrapped, type Letters, type Words } from "./pen";
-import { tiles, turned } from "./tile";
+import { tiles, turned, type Tile } from "./tile";
 
 /** What all pages of one file have in common. */
 export interface PaperJob {
@@ -250,18 +250,22 @@ export class Flow {
     const k = factorsOf(this.job.measured);
     const lines = wrapped(this.job.fonts, this.#words(TILED), this.width, TYPE.text).length;
     const head = LINE * TYPE.title + lines * LINE * TYPE.text + 4;
-    const window = {
-      width: this.width / k.x,
-      height: (this.room.maxY - this.room.minY - head) / k.y,
-    };
-    for (const { label, items } of tiles(this.job.fonts, drawing, window)) {
-      if (this.#y > this.room.minY) this.#turn();
+    const cut = (room: number): readonly Tile[] =>
+      tiles(this.job.fonts, drawing, { width: this.width / k.x, height: (room - head) / k.y });
+    const whole = cut(this.room.maxY - this.room.minY);
+    // The first sheet stands below the part's notes where that takes no sheet more.
+    const lower = this.left > 2 * head ? cut(this.left) : [];
+    const below = this.#y > this.room.minY && lower.length === whole.length;
+    (below ? lower : whole).forEach(({ label, items }, i) => {
+      const first = below && i === 0;
+      if (this.#y > this.room.minY && !first) this.#turn();
       if (this.#titles.length === 0) this.#titles.push(this.#title);
-      this.#heading(`${this.#title}: ${this.#words(label)}`, TYPE.title);
+      const top = this.#y;
+      this.#heading(`${this.#title}: ${this.#words(label)}`, first ? TYPE.heading : TYPE.title);
       this.paragraph(TILED);
-      this.#put(items, { x: this.room.minX, y: this.room.minY + head }, k);
+      this.#put(items, { x: this.room.minX, y: top + head }, k);
       this.#y = this.room.maxY;
-    }
+    });
   }
 
   #put(

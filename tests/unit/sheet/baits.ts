@@ -6,7 +6,7 @@ import { scenarioOf, SCENARIOS } from "../../lib/scenarios";
 import { fonts } from "./fonts";
 
 /** A bait of another length, alike in all directions. */
-const sized = (from: Scenario, length_mm: number): Scenario => {
+export const sized = (from: Scenario, length_mm: number): Scenario => {
   const k = length_mm / from.bait.length_mm;
   return {
     ...scaled(from, { length: k, height: k, breadth: k }),

@@ -4,7 +4,8 @@ import type { TemplateKey } from "../../../src/sheet";
 import { phiOfStation, type Section } from "../../../src/model/shape";
 import type { Page, PathItem, Point } from "../../../src/sheet/paper/page";
 import { templateOf } from "../../../src/sheet/sheets";
-import { baits, jobOf } from "./baits";
+import { scenarioOf } from "../../lib/scenarios";
+import { baits, jobOf, sized } from "./baits";
 
 /** The template may be off the model's curve by this much, mm. */
 const OFF = 0.05;
@@ -130,4 +131,19 @@ it("a bait that is longer than the page stands on sheets that meet in their cros
   ];
   const ys = points.map((p) => p.y);
   expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(400, 6);
+});
+
+it("the notes of a long bait's template have no sheet to themselves: its first sheet stands below them", () => {
+  const long = sized(scenarioOf("suspender-90"), 300);
+  for (const templates of [["side"], ["top"], ["halves"], ["drill"]] as const) {
+    const pages = pagesOf(jobOf(long, { templates, build: false }));
+    const said = pages.map((page) =>
+      page.items.flatMap((one) => (one.kind === "text" ? [one.words] : [])).join("\n"),
+    );
+    const sheets = said.filter((text) => /: sheet \d of \d$/m.test(text));
+    expect(sheets.length).toBeGreaterThan(1);
+    expect(said[0]).toMatch(/: sheet 1 of \d$/m);
+    // The drill map's table may take one page more.
+    expect(pages.length - sheets.length).toBe(templates[0] === "drill" ? 1 : 0);
+  }
 });
