@@ -1,6 +1,7 @@
 import type { Manifold, ManifoldToplevel } from "manifold-3d";
 import type { Bait } from "../../model/bait";
 import { sin } from "../../model/base";
+import { holesOf } from "../templates/holes";
 import { cutsOf, type Cut, type Place } from "./cuts";
 import { enclosed, halfBody, openEdges, type Mesh } from "./mesh";
 
@@ -22,6 +23,8 @@ export interface SolvedHalf {
   readonly edges: number;
   readonly open: number;
   readonly cuts: readonly string[];
+  /** Weights whose holes come out of the wood: there is no such half to be made of it. */
+  readonly out: readonly string[];
 }
 
 /** Corners of a round bore. Its radius is made larger, so that the polygon has the circle's area. */
@@ -77,6 +80,9 @@ export function solveHalf(
     edges,
     open,
     cuts: cuts.map((cut) => cut.what),
+    out: holesOf(bait, drills)
+      .filter(({ wall }) => wall <= 0)
+      .map(({ name }) => name),
   };
 }
 

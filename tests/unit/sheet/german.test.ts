@@ -2,9 +2,10 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { emptyBox } from "../../../src/document";
 import type { Scenario } from "../../../src/document";
 import { pagesOf, sheetJob } from "../../../src/sheet";
+import { cutsOf } from "../../../src/sheet/solid/cuts";
 import { SHEET } from "../../../src/ui/words/file";
 import { english, saidIn } from "../../lib/said";
-import { ALL, baits } from "./baits";
+import { ALL, baits, jobOf } from "./baits";
 import { faults, overLines, texts } from "./faults";
 import { fonts } from "./fonts";
 
@@ -36,6 +37,19 @@ it("a name and notes stay as they were given, also where they are words of the t
   const job = sheetJob({ ...scenario, name: "belly", notes }, fonts, ALL, null, undefined, german);
   const said = pagesOf(job).flatMap((page) => texts(page).map(({ words }) => words));
   for (const kept of ["belly", notes, "Baublatt: belly"]) expect(said).toContain(kept);
+});
+
+it("what is cut into the solid halves, and how far they are, is told in German", () => {
+  const cuts = baits.flatMap(([, scenario]) => {
+    const { compiled, drills } = jobOf(scenario);
+    return cutsOf(compiled.bait, drills).map(({ what }) => what);
+  });
+  expect(cuts.length).toBeGreaterThan(40);
+  const steps = ["the outline", "its triangles", "After the outline the solid is not closed (NotManifold)."];
+  const told = [...new Set([...cuts, ...steps])].map(german);
+  expect(told.filter((text) => /[‘’']|\b(?:chamber|hole|channel|slot|outline|the|its)\b/.test(text))).toEqual(
+    [],
+  );
 });
 
 it("every text of the sheets is told in German", () => {

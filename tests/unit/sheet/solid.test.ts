@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { ManifoldToplevel } from "manifold-3d";
-import { parseScenario, USUAL_DRILLS } from "../../../src/document";
+import { compile, parseScenario, USUAL_DRILLS } from "../../../src/document";
 import { shapeOf } from "../../../src/model/shape";
 import { fingerprintOf } from "../../../src/sheet/fingerprint";
 import { solidFigures, solidFiles, solidKernel, solveHalf } from "../../../src/sheet";
@@ -91,9 +91,22 @@ describe.each(scenarios)("the solid of $name", ({ bait }) => {
     // Where a hole runs out at the rounded belly the drill takes less wood than the hole's volume: never more than 1 %.
     expect(wood.solid / wood.model - 1).toBeGreaterThan(-1e-3);
     expect(wood.solid / wood.model - 1).toBeLessThan(1e-2);
+    expect(solved.out).toEqual([]);
     expect(solved.open).toBe(0);
     expect(solved.edges).toBe((3 * solved.mesh.triangles.length) / 3 / 2);
   });
+});
+
+it("a weight that is too large for its place is named, and the halves are closed all the same", () => {
+  const [first] = scenarios.filter(({ scenario }) => scenario.bait.ballast.length > 1);
+  if (!first) throw new Error("no scenario");
+  const [heavy, ...others] = first.scenario.bait.ballast;
+  if (!heavy) throw new Error("no weight");
+  const ballast = [{ ...heavy, mass_g: 60 }, ...others];
+  const { bait } = compile({ ...first.scenario, bait: { ...first.scenario.bait, ballast } });
+  const solved = solveHalf(kernel, bait, drills);
+  expect(solved.out).toEqual([bait.spec.ballast[0]?.name]);
+  expect(solved.open).toBe(0);
 });
 
 describe("the files of the halves", () => {

@@ -29,7 +29,7 @@ async function make(scenario: SolidAsked["scenario"], drills: readonly number[])
     mm.map((one) => toSI(one, "mm")),
     (done, of, what) => tell(done, of + 1, what),
   );
-  const { edges, open, cuts, mesh } = solved;
+  const { edges, open, cuts, out, mesh } = solved;
   tell(cuts.length + 2, cuts.length + 3, "files");
   const files = solidFiles(scenario, solved);
   scope.postMessage(
@@ -40,6 +40,7 @@ async function make(scenario: SolidAsked["scenario"], drills: readonly number[])
         edges,
         open,
         cuts,
+        out,
         triangles: mesh.triangles.length / 3,
         files,
       },

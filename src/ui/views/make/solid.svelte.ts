@@ -3,6 +3,7 @@ import type { MadeFile } from "../../../sheet";
 import { download } from "../../plots";
 import { boxOf, keptWith } from "../../state";
 import type { App } from "../../state";
+import { SHEET } from "../../words/file";
 import { MAKE } from "../../words/make";
 import type { SolidMade, SolidTold } from "./solid";
 
@@ -69,7 +70,9 @@ class SolidState {
 
   #fail(why: string): void {
     this.cancel();
-    this.trouble = this.#words.tell("solid.failed", { why });
+    this.trouble = this.#words.tell("solid.failed", {
+      why: SHEET.in(this.#app.prefs.language).of(why),
+    });
   }
 }
 

@@ -14,6 +14,8 @@ export interface SolidMade {
   readonly edges: number;
   readonly open: number;
   readonly cuts: readonly string[];
+  /** Weights whose holes come out of the wood. */
+  readonly out: readonly string[];
   readonly triangles: number;
   readonly files: readonly MadeFile[];
 }

@@ -214,6 +214,15 @@ export const sheet: Echoes = {
   "eye {item}": "Öse: {item}",
   "groove for {item}": "Nut: {item}",
 
+  // Solid halves
+  "the outline": "der Umriss",
+  "its triangles": "die Dreiecke",
+  "chamber ‘{part}’": "Kammer: {part}",
+  "hole of ‘{part}’": "Loch: {part}",
+  "channel of ‘{part}’": "Nut: {part}",
+  "After {cut} the solid is not closed ({key}).":
+    "Nach dem Schritt „{cut}“ ist der Körper nicht geschlossen ({key}).",
+
   // Wire
   Diameter: "Durchmesser",
   "Length, mm": "Länge, mm",
