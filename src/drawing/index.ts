@@ -47,7 +47,7 @@ export { layersOf, pictureMarks, type Picture } from "./picture";
 export { sceneOf } from "./scene";
 export { heldStill, hookedHangers, posedMarks, restingPlace } from "./still";
 export { escaped, svgElements, svgOf, type SvgElement } from "./svg";
-export { thumbnailOf } from "./thumbnail";
+export { thumbnailFigures, thumbnailOf, type Thumbnail } from "./thumbnail";
 export { niceStep, ticksBetween } from "./ticks";
 export { RIVAL_DASH, type Point, type Posed, type Rival, type Scene, type Size } from "./types";
 export type { PictureWords } from "./words";

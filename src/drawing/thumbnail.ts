@@ -6,7 +6,8 @@ import { boxOfMarks, type Mark } from "./mark";
 import type { Palette } from "./palette";
 import { sceneOf } from "./scene";
 import { heldStill, posedMarks } from "./still";
-import { svgOf } from "./svg";
+import { svgElements, svgOf, type SvgElement } from "./svg";
+import type { Box } from "./types";
 
 /** Width that a thumbnail is made for, px. */
 const WIDTH = 160;
@@ -53,8 +54,15 @@ const simpler = (m: Mark, off: number): Mark =>
 /** What a thumbnail shows, the most important first: where its room ends, the rest is left out. */
 const TELLING = ["body", "bib", "hook", "tie", "fitting", "wire", "ballast", "hanger"] as const;
 
-/** A small picture of the bait from outside, as an SVG text of at most 6,000 characters. */
-export function thumbnailOf(bait: Bait, palette: Palette): string {
+/** What a thumbnail has in it, from back to front, and the frame round it. */
+interface Small {
+  readonly marks: readonly Mark[];
+  readonly frame: Box;
+  readonly scale: number;
+  readonly label: string;
+}
+
+function smallOf(bait: Bait): Small {
   const full = sceneOf(bait, null, Infinity);
   // One tone for the upper skin and one for the lower instead of a shade for each slope.
   const scene = {
@@ -67,13 +75,39 @@ export function thumbnailOf(bait: Bait, palette: Palette): string {
   const pad = 0.03 * scene.length;
   const frame = { minX: box.minX - pad, maxX: box.maxX + pad, minZ: box.minZ - pad, maxZ: box.maxZ + pad };
   const scale = WIDTH / (frame.maxX - frame.minX);
-  const small = withGround(all, scene.outline).map((m) => simpler(m, OFF / scale));
+  const marks = withGround(all, scene.outline).map((m) => simpler(m, OFF / scale));
+  return { marks, frame, scale, label: full.name.slice(0, NAME) };
+}
+
+/** A thumbnail as plain figures, for a canvas: places in px of its own width and height. */
+export interface Thumbnail {
+  readonly elements: readonly SvgElement[];
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A small picture of the bait from outside, in figures without words. */
+export function thumbnailFigures(bait: Bait, palette: Palette): Thumbnail {
+  const { marks, frame, scale } = smallOf(bait);
+  return {
+    elements: svgElements(marks, { palette, scale, digits: 1 }),
+    left: frame.minX * scale,
+    top: -frame.maxZ * scale,
+    width: WIDTH,
+    height: (frame.maxZ - frame.minZ) * scale,
+  };
+}
+
+/** A small picture of the bait from outside, as an SVG text of at most 6,000 characters. */
+export function thumbnailOf(bait: Bait, palette: Palette): string {
+  const { marks: small, frame, scale, label } = smallOf(bait);
   const rank = (m: Mark): number => {
     const i = TELLING.findIndex((kind) => m.what === kind || m.what?.startsWith(`${kind}:`));
     return i < 0 ? TELLING.length : i;
   };
   const order = small.map((m, i) => ({ m, i })).sort((a, b) => rank(a.m) - rank(b.m) || a.i - b.i);
-  const label = full.name.slice(0, NAME);
   const written = (count: number): string => {
     const kept = new Set(order.slice(0, count).map(({ i }) => i));
     return svgOf(

@@ -29,6 +29,19 @@ async function recipe(page: Page): Promise<void> {
   await expect(page.getByRole("dialog", { name: /^Recipe of/ })).toBeVisible();
 }
 
+/** How much of a picture has been drawn on, as a share of it. */
+async function inked(picture: Element): Promise<number> {
+  if (!(picture instanceof HTMLImageElement)) return NaN;
+  await picture.decode();
+  const canvas = Object.assign(document.createElement("canvas"), { width: 60, height: 30 });
+  const pen = canvas.getContext("2d");
+  pen?.drawImage(picture, 0, 0, 60, 30);
+  const dots = pen?.getImageData(0, 0, 60, 30).data ?? new Uint8ClampedArray();
+  let drawn = 0;
+  for (let i = 3; i < dots.length; i += 4) if ((dots[i] ?? 0) > 128) drawn++;
+  return drawn / (60 * 30);
+}
+
 const part = (page: Page, title: string) =>
   press(page, page.getByRole("dialog").locator("summary", { hasText: title }).first());
 
@@ -135,6 +148,7 @@ test("a file of 200 baits comes in whole, with tags, versions and photos, and a 
   await expect(last).toContainText("Invented 200");
   await last.scrollIntoViewIfNeeded();
   await expect(last.locator("img")).toHaveCount(1);
+  expect(await last.locator("img").evaluate(inked)).toBeGreaterThan(0.05);
   await expect(last).toContainText(/floats|sinks/);
 
   // Out again: the same baits, and what belongs to each.

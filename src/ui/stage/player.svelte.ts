@@ -29,6 +29,8 @@ export class Player {
   #handle: number | null = null;
   #last: number | null = null;
   readonly #beats: Beats;
+  /** The clock stands, though it is set to run: a window lies over the picture. */
+  #held = false;
   /** Frames a second of the recording, for single steps. */
   frameRate = 60;
 
@@ -92,6 +94,11 @@ export class Player {
   faster(): void {
     this.setRate(rateBeside(this.rate, 1));
   }
+  /** Stops the clock while a window lies over the picture; after it the clock runs again, where it was running. */
+  hold(held: boolean): void {
+    this.#held = held;
+    this.#set(this.#state);
+  }
   /** Ends the clock; the last picture stays. */
   destroy(): void {
     this.pause();
@@ -99,10 +106,11 @@ export class Player {
 
   #set(next: Playback): void {
     this.#state = next;
-    if (next.playing && this.#handle === null) {
+    const runs = next.playing && !this.#held;
+    if (runs && this.#handle === null) {
       this.#last = null;
       this.#handle = this.#beats.request(this.#beat);
-    } else if (!next.playing && this.#handle !== null) {
+    } else if (!runs && this.#handle !== null) {
       this.#beats.cancel(this.#handle);
       this.#handle = null;
     }

@@ -17,13 +17,15 @@ function ask(): void {
   const { requestIdleCallback: idle } = window as {
     readonly requestIdleCallback?: typeof requestIdleCallback;
   };
-  if (idle === undefined) setTimeout(turn, 16);
+  if (idle === undefined) setTimeout(() => turn(), 16);
   else idle(turn, { timeout: 500 });
 }
 
-function turn(): void {
+function turn(deadline?: IdleDeadline): void {
   asked = false;
-  const until = performance.now() + TURN_MS;
+  // A browser that knows when the next picture is due says how long there is. At least one piece is done.
+  const room = deadline === undefined || deadline.didTimeout ? TURN_MS : deadline.timeRemaining();
+  const until = performance.now() + Math.min(TURN_MS, room);
   do waiting.shift()?.();
   while (waiting.length > 0 && performance.now() < until);
   if (waiting.length > 0) ask();

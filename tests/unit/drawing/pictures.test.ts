@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { parseScenario, STAGES } from "../../../src/document";
-import { frameOf, lookedMarks, notYetOn, thumbnailOf } from "../../../src/drawing";
+import { frameOf, lookedMarks, notYetOn, thumbnailFigures, thumbnailOf } from "../../../src/drawing";
 import { whatOf } from "../../../src/model/parts";
 import { boxOfMarks, placesOf, type Mark } from "../../../src/drawing/mark";
 import { paletteFrom } from "../../../src/drawing/palette";
@@ -32,6 +32,34 @@ describe("thumbnails", () => {
     expect(root.querySelector("parsererror")).toBeNull();
     expect(root.querySelectorAll("polygon").length).toBeGreaterThan(2);
   });
+
+  test.each(scenarios)(
+    "of $file as figures: the same as the SVG has, all within the frame",
+    ({ compiled }) => {
+      const { elements, left, top, width, height } = thumbnailFigures(compiled.bait, palette);
+      const svg = new DOMParser().parseFromString(thumbnailOf(compiled.bait, palette), "image/svg+xml");
+      const drawn = [...svg.documentElement.children].filter((one) => one.tagName !== "title");
+      expect(drawn.length).toBeGreaterThan(2);
+      const written = new Set(elements.map((one) => JSON.stringify([one.tag, one.attributes])));
+      for (const one of drawn) {
+        const attributes = Object.fromEntries([...one.attributes].map(({ name, value }) => [name, value]));
+        expect(written).toContain(JSON.stringify([one.tagName, attributes]));
+      }
+      for (const { tag, attributes } of elements) {
+        expect(["polygon", "polyline", "path", "circle"]).toContain(tag);
+        const places = (attributes["points"] ?? attributes["d"] ?? `${attributes["cx"]},${attributes["cy"]}`)
+          .split(/[ ML]/)
+          .filter((one) => one !== "");
+        for (const place of places) {
+          const [x = NaN, y = NaN] = place.split(",").map(Number);
+          expect(x).toBeGreaterThan(left);
+          expect(x).toBeLessThan(left + width);
+          expect(y).toBeGreaterThan(top);
+          expect(y).toBeLessThan(top + height);
+        }
+      }
+    },
+  );
 
   test("a bait of 60 fittings and a name of 5,000 letters stays within the limit, and keeps its body", () => {
     const many = assemble({

@@ -149,6 +149,30 @@ describe("Player", () => {
     expect(player.playing).toBe(false);
   });
 
+  test("stands while a window lies over the picture, and goes on after it where it was running", () => {
+    const hand = new Hand();
+    const player = new Player(hand);
+    player.load(5, 5);
+    player.play();
+    hand.beat(0);
+    hand.beat(50);
+    player.hold(true);
+    expect(hand.waitingFor).toBeNull();
+    expect(player.playing).toBe(true);
+    player.hold(false);
+    hand.beat(9000); // the time of the window does not count
+    hand.beat(9050);
+    expect(player.time).toBeCloseTo(0.1, 9);
+    // What is started behind a window waits for its end, what is stopped there stays so.
+    player.hold(true);
+    player.pause();
+    player.play();
+    expect(hand.waitingFor).toBeNull();
+    player.pause();
+    player.hold(false);
+    expect(hand.waitingFor).toBeNull();
+  });
+
   test("waits for a growing recording and refuses unknown rates", () => {
     const hand = new Hand();
     const player = new Player(hand);

@@ -2,8 +2,8 @@ import { untrack } from "svelte";
 import type { Scenario } from "../../../document";
 import type { Palette } from "../../../drawing";
 import { readPalette, watchPalette } from "../../stage";
-import { keptWith } from "../../state";
-import type { GlanceAsked, GlanceTold } from "./glance";
+import { keptWith, quietly } from "../../state";
+import type { GlancesAsked, GlanceTold } from "./glance";
 
 /** A bait as a list has it. */
 export interface Glanced {
@@ -19,9 +19,12 @@ class Answer {
   told = $state.raw<GlanceTold | null>(null);
 }
 
+/** How many baits the worker is asked for in one message: each message and each answer takes the page some of its time. */
+const AT_ONCE = 8;
+
 /**
- * What a list shows of each bait at a glance: its small picture and its net buoyancy. A worker of its own works them out one
- * by one, so that a list of hundreds scrolls meanwhile; it ends when no list is shown any longer.
+ * What a list shows of each bait at a glance: its small picture and its net buoyancy. A worker of its own works them out, a
+ * few at a time, so that a list of hundreds scrolls meanwhile; it ends when no list is shown any longer.
  */
 class Glances {
   readonly #answers = new Map<string, Answer>();
@@ -29,6 +32,8 @@ class Glances {
   #made = $state(0);
   /** What is still to be asked, the next one last: what has come into sight goes before what is out of it again. */
   readonly #waiting = new Map<string, Glanced>();
+  /** What may come into sight later: asked in its order, when nothing else is. */
+  readonly #later = new Map<string, Glanced>();
   readonly #asked = new Map<string, Glanced>();
   #worker: Worker | null = null;
   #busy = false;
@@ -46,8 +51,11 @@ class Glances {
     return answer.told?.of === stateOf(one) ? answer.told : null;
   }
 
-  /** What is asked as a list comes into sight does not hang on what the answers are. */
-  want(baits: readonly Glanced[]): void {
+  /**
+   * What is asked as a list comes into sight does not hang on what the answers are. `later`: it is not in sight yet, and
+   * may wait for what is.
+   */
+  want(baits: readonly Glanced[], later = false): void {
     untrack(() => {
       let fresh = false;
       for (const one of [...baits].reverse()) {
@@ -57,8 +65,11 @@ class Glances {
           fresh = true;
         }
         if (this.of(one) !== null) continue;
-        this.#waiting.delete(one.id);
-        this.#waiting.set(one.id, one);
+        if (!later) {
+          this.#later.delete(one.id);
+          this.#waiting.delete(one.id);
+          this.#waiting.set(one.id, one);
+        } else if (!this.#waiting.has(one.id)) this.#later.set(one.id, one);
       }
       if (fresh) this.#made += 1;
     });
@@ -88,13 +99,15 @@ class Glances {
   }
 
   #next(): void {
-    const last = [...this.#waiting.values()].at(-1);
     const palette = this.#palette;
-    if (this.#busy || last === undefined || palette === null || this.#lists === 0) return;
-    this.#waiting.delete(last.id);
+    const from = this.#waiting.size > 0 ? this.#waiting : this.#later;
+    if (this.#busy || from.size === 0 || palette === null || this.#lists === 0) return;
+    const all = [...from.values()];
+    const some = from === this.#later ? all.slice(0, AT_ONCE) : all.slice(-AT_ONCE).reverse();
+    for (const one of some) from.delete(one.id);
     this.#busy = true;
-    const { id, scenario } = last;
-    this.#running().postMessage({ id, of: stateOf(last), scenario, palette } satisfies GlanceAsked);
+    const baits = some.map((one) => ({ id: one.id, of: stateOf(one), scenario: one.scenario }));
+    this.#running().postMessage({ baits, palette } satisfies GlancesAsked);
   }
 
   #running(): Worker {
@@ -103,13 +116,17 @@ class Glances {
       type: "module",
       name: "glances",
     });
-    worker.onmessage = ({ data }: MessageEvent<GlanceTold>) => {
-      if (this.#worker !== worker) return;
-      const answer = this.#answers.get(data.id);
-      if (answer !== undefined) answer.told = data;
-      this.#busy = false;
-      this.#next();
-    };
+    // While a hand scrolls, answers are shown and the next are asked for between two pictures.
+    worker.onmessage = ({ data }: MessageEvent<readonly GlanceTold[]>) =>
+      quietly(() => {
+        if (this.#worker !== worker) return;
+        for (const told of data) {
+          const answer = this.#answers.get(told.id);
+          if (answer !== undefined) answer.told = told;
+        }
+        this.#busy = false;
+        this.#next();
+      });
     this.#worker = worker;
     return worker;
   }
@@ -118,6 +135,7 @@ class Glances {
     this.#worker?.terminate();
     [this.#worker, this.#busy] = [null, false];
     this.#waiting.clear();
+    this.#later.clear();
     this.#asked.clear();
   }
 }
