@@ -9,8 +9,8 @@ import { readTub, righting, swapsFor } from "./float";
 import { swimSetup, tubSetup } from "./jobs";
 import { holdForLife } from "./life";
 import type { Ticket, WorkerApi } from "./protocol";
-import { calibrateBy, reachLimit, ReachMapper } from "./reach-map";
 import type { ReachCell, ReachLimit } from "./reach-map";
+import { calibrateBy, reachLimit, ReachMapper } from "./reach-mapper";
 import { effectsOf, planFor, resolvedTarget, riseBandOf } from "./weigh";
 
 /** Work is cut into pieces of about this many ms, so that a newer request is heard between them. */
@@ -61,6 +61,11 @@ export function createService(): WorkerApi {
         );
         const told = new Told();
         told.of(meta(run.meta));
+        // What comes after frames that are there already hangs on them: the run has to go through them.
+        for (let left = job.kind === "tub" ? (job.known ?? 0) : 0; left > 0 && !run.done;) {
+          left -= run.advance(Math.min(FRAMES, left)).frames;
+          if (!(await goOn())) return null;
+        }
         while (!run.done) {
           told.of(chunk(movable(run.advance(FRAMES))));
           if (!(await goOn())) return null;

@@ -9,3 +9,4 @@ export { record, startRun } from "./run";
 export { motionOnlyChunk, motionOnlyMeta } from "./motion-only";
 export { AT_DEPTH, summaryOf } from "./summary";
 export type { Extreme, RunSummary } from "./summary";
+export { watchedFor } from "./watched";

@@ -45,3 +45,7 @@ export function layout(meta: Pick<RecordingMeta, "hooks" | "balls" | "linePoints
   const forces = line + 2 * meta.linePoints;
   return { hooks, balls, line, forces, stride: forces + 3 * meta.forces.length };
 }
+
+/** Frames of a run of so many s: whole frames, the first at time 0. A duration that is whole except for round-off counts as whole. */
+export const framesIn = (duration: number, frameRate: number): number =>
+  Math.floor(duration * frameRate + 1e-6) + 1;

@@ -111,6 +111,19 @@ export class GrowingRecording implements Recording {
     this.channels.slack[frame] = number(COLUMN.line) === LINE.slack ? 1 : 0;
   }
 
+  /**
+   * The same run at another length: what is recorded of it is taken over. `meta` must be of the same run; only its end may
+   * be another.
+   */
+  atLength(meta: RecordingMeta): GrowingRecording {
+    const other = new GrowingRecording(meta);
+    other.count = Math.min(this.count, meta.frames);
+    other.data.set(this.data.subarray(0, other.count * meta.stride));
+    for (const [name, values] of Object.entries(this.channels))
+      other.channels[name as Channel].set(values.subarray(0, other.count));
+    return other;
+  }
+
   private reader(base: number): (column: number) => number {
     const { data } = this;
     return (column) => {

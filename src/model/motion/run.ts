@@ -10,7 +10,7 @@ import { buildBodies } from "./engine/bodies";
 import { beyondModel, MotionError } from "./error";
 import { hangingHooks } from "./hooks";
 import { bibEnds, contactHull } from "./hull";
-import { layout } from "./layout";
+import { framesIn, layout } from "./layout";
 import { checkBalls, checkTipSpeed } from "./limits";
 import { GrowingRecording } from "./recording";
 import { placer, rodTipPlace, startPose } from "./start";
@@ -156,8 +156,7 @@ function describe(
   const partial: Omit<RecordingMeta, "stride"> = {
     rate,
     frameRate,
-    // whole frames; a duration that is whole except for round-off counts as whole
-    frames: Math.floor(rod.duration * frameRate + 1e-6) + 1,
+    frames: framesIn(rod.duration, frameRate),
     duration: rod.duration,
     marks: rod.marks,
     centre: swimmer.rigid.G,

@@ -12,6 +12,7 @@ import type { Worked } from "./workspace.svelte";
 export interface Shown {
   readonly recording: GrowingRecording;
   readonly worked: Worked;
+  readonly job: RunJob;
 }
 
 /** While a hand moves, what arrives of a run is shown this seldom, ms. */
@@ -71,27 +72,28 @@ export class RunSlot {
     return this.recording === null ? 0 : (this.recording.meta.frames - 1) / this.recording.frameRate;
   }
 
-  async record(job: RunJob, worked: Worked): Promise<void> {
+  /** `begun`: what is there of this run already, after `take`; only the rest is asked for. */
+  async record(job: RunJob, worked: Worked, begun: GrowingRecording | null = null): Promise<void> {
     this.#latest = job;
     this.busy = true;
     this.#left = null;
     const start = performance.now();
-    let growing: GrowingRecording | null = null;
+    let growing = begun;
     let whole: RecordingMeta | null = null;
     try {
       const done = await this.#client.run(
-        job,
+        begun === null || job.kind !== "tub" ? job : { ...job, known: begun.frames },
         {
           meta: (meta) => {
             whole = meta;
-            growing = new GrowingRecording(this.#motionOnly ? motionOnlyMeta(meta) : meta);
+            growing ??= new GrowingRecording(this.#motionOnly ? motionOnlyMeta(meta) : meta);
           },
           chunk: (chunk) => {
             if (growing === null || whole === null) return;
             growing.append(this.#motionOnly ? motionOnlyChunk(whole, chunk) : chunk);
             if (this.#latest === job)
               this.#left = secondsLeft(toSI(performance.now() - start, "ms"), growing.frames / whole.frames);
-            this.#came(growing, worked);
+            this.#came({ recording: growing, worked, job });
           },
         },
         this.#lane,
@@ -115,6 +117,13 @@ export class RunSlot {
     this.#count();
   }
 
+  /** Shows at once what is there of a run; where something is missing, `record` brings the rest. */
+  take(shown: Shown): void {
+    this.adopt(shown);
+    this.failure = null;
+    this.busy = !shown.recording.complete;
+  }
+
   /** Forgets what is shown and stops what is under way: another document is open, or nothing is pinned. */
   clear(): void {
     this.#stop();
@@ -134,11 +143,12 @@ export class RunSlot {
     this.#left = null;
   }
 
-  #came(recording: GrowingRecording, worked: Worked): void {
+  #came(come: Shown): void {
+    const { recording } = come;
     if (this.shown?.recording !== recording) {
       const far = recording.complete || recording.duration >= this.#looking();
       if (this.shown !== null && !far) return;
-      this.shown = { recording, worked };
+      this.shown = come;
       this.failure = null;
       this.#count();
     } else if (this.#beat === 0) {

@@ -1,11 +1,13 @@
 import { untrack } from "svelte";
 import type { Vec } from "../../model/base";
+import { watchedFor } from "../../model/motion";
 import type { Snapshot } from "../../model/motion";
 import type { ModelClient, RunJob, Tub } from "../../runner";
 import { Player } from "../stage";
 import type { Compare } from "./compare.svelte";
 import { Pace } from "./rest";
 import { RunSlot } from "./runs.svelte";
+import type { Shown } from "./runs.svelte";
 import { Trace } from "./trace";
 import type { Worked, Workspace } from "./workspace.svelte";
 
@@ -108,12 +110,29 @@ export class Session {
       if (!this.#calm) this.player.play();
       return undefined;
     }
+    const begun = this.#watched(this.run, worked, tub);
+    if (begun !== null) {
+      this.run.take(begun);
+      if (begun.recording.complete) {
+        this.#made = { worked, tub };
+        return undefined;
+      }
+    }
     return this.#pace.start(() => {
       const before = this.#made?.worked;
       this.#otherBait = before !== undefined && before.statics.netBuoyancy !== worked.statics.netBuoyancy;
       this.#made = { worked, tub };
-      return this.run.record(this.#job(worked, tub), worked);
+      return this.run.record(this.#job(worked, tub), worked, begun?.recording);
     });
+  }
+
+  /** What a slot shows, at the length that is wished; null where more than the length has changed. */
+  #watched({ shown }: RunSlot, worked: Worked, tub: Tub): Shown | null {
+    if (shown?.job.kind !== "tub" || shown.worked !== worked) return null;
+    const { depth, pitch, stage } = shown.job.tub;
+    if (depth !== tub.depth || pitch !== tub.pitch || stage !== tub.stage) return null;
+    const job = this.#job(worked, tub);
+    return { recording: watchedFor(shown.recording, tub.duration), worked, job };
   }
 
   /** Starts the same run again, after a fault. */
@@ -146,7 +165,12 @@ export class Session {
       this.#made?.tub === tub
     ) {
       this.ghost.adopt(shown);
-    } else void this.ghost.record(this.#job(pinned, tub), pinned);
+    } else {
+      const begun = this.#watched(this.ghost, pinned, tub);
+      if (begun !== null) this.ghost.take(begun);
+      if (begun?.recording.complete !== true)
+        void this.ghost.record(this.#job(pinned, tub), pinned, begun?.recording);
+    }
   }
 
   #job({ scenario }: Worked, tub: Tub): RunJob {

@@ -60,9 +60,9 @@ function collector() {
       },
     },
     chunks,
-    recording(): GrowingRecording {
+    recording(begun?: GrowingRecording): GrowingRecording {
       if (meta === null) throw new Error("no meta");
-      const recording = new GrowingRecording(meta);
+      const recording = begun?.atLength(meta) ?? new GrowingRecording(meta);
       for (const chunk of chunks) recording.append(chunk);
       return recording;
     },
@@ -83,6 +83,16 @@ describe("the page's door to the worker", () => {
     const whole = record(tubSetup(compile(scenario), tub));
     expect(heard.recording().hash()).toBe(whole.hash());
     expect(whole.at(0).eye.z).toBeCloseTo(-0.5, 9);
+  });
+
+  it("streams only what follows the frames that are known, the same bit for bit", async () => {
+    const heard = collector();
+    const known = 11;
+    expect(await connected().run({ kind: "tub", scenario, tub, known }, heard.sink)).toBe(true);
+    expect(heard.chunks[0]?.firstFrame).toBe(known);
+    const rest = heard.recording(record(tubSetup(compile(scenario), { ...tub, duration: 1 / 6 })));
+    expect(rest.complete).toBe(true);
+    expect(rest.hash()).toBe(record(tubSetup(compile(scenario), tub)).hash());
   });
 
   it("cancels the older run where a newer one comes in its lane, and nothing of the old arrives after", async () => {
