@@ -5,7 +5,7 @@ import type { Surroundings } from "../model/forces";
 import type { LineSpec, Tackle } from "../model/line";
 import { lineMaterial, lineStiffness } from "../model/materials";
 import type { Move } from "../model/motion";
-import type { Knot, ShapeSpec } from "../model/shape";
+import type { Knot, Shape, ShapeSpec } from "../model/shape";
 import { water as waterAt } from "../model/water";
 import { movesDone } from "./cadence";
 import { compileParts } from "./parts";
@@ -42,13 +42,42 @@ export const UNCERTAINTY: UncertaintySpec = {
   drawnLength: 0.2e-3,
 };
 
+/** What a bait is made of in the document, and what its shape. */
+const OF_BAIT = ["name", "bait", "bench", "corrections", "uncertainty"] as const;
+const OF_SHAPE = ["length_mm", "top", "bottom", "halfBreadth", "widest", "roundover"] as const;
+type OfBait = Pick<Scenario, (typeof OF_BAIT)[number]>;
+type OfShape = Pick<ScenarioBait, (typeof OF_SHAPE)[number]>;
+
+/** A document that is compiled already. */
+export interface Before {
+  readonly scenario: Scenario;
+  readonly compiled: Compiled;
+}
+
+/** What need not be made anew. */
+export interface Made {
+  readonly bait?: Bait;
+  readonly drawn?: Shape;
+}
+
 /**
- * Compiles a scenario. Throws the model's own BaitError or ShapeError (with the place in the bait) where the
- * model refuses it; `checkScenario` turns those into problems.
+ * What an edit has left as it was, of what was compiled before it: a branch that is still the same object says the same. So a
+ * turn of the reel's speed need not assemble the bait, nor a turn of its density integrate its shape.
  */
-export function compile(scenario: Scenario): Compiled {
-  const spec = baitSpec(scenario);
-  const bait = assemble(spec);
+export function leftAlone(scenario: Scenario, { scenario: from, compiled: { bait } }: Before): Made {
+  if (OF_BAIT.every((key) => scenario[key] === from[key])) return { bait };
+  if (OF_SHAPE.every((key) => scenario.bait[key] === from.bait[key])) return { drawn: bait.drawn };
+  return {};
+}
+
+/**
+ * Compiles a scenario; `made`: what there is of it already. Throws the model's own BaitError or ShapeError (with the place in
+ * the bait) where the model refuses it; `checkScenario` turns those into problems.
+ */
+export function compile(scenario: Scenario, made: Made = {}): Compiled {
+  const bait =
+    made.bait ?? assemble(baitSpec(scenario), made.drawn === undefined ? {} : { drawn: made.drawn });
+  const { spec } = bait;
   const { salinity_g_kg: salinity, temperature_C: temperature, depth_m, current_m_s } = scenario.water;
   const { density, viscosity } = waterAt(salinity, temperature);
   return {
@@ -74,7 +103,7 @@ export function compile(scenario: Scenario): Compiled {
 }
 
 /** The bait of a scenario in SI, not yet assembled: sweeps change it and assemble it anew. */
-export function baitSpec(scenario: Scenario): BaitSpec {
+export function baitSpec(scenario: OfBait): BaitSpec {
   const { bait, uncertainty } = scenario;
   const { drawnLength_mm, ...relative } = uncertainty ?? {};
   return {
@@ -118,7 +147,7 @@ export function baitSpec(scenario: Scenario): BaitSpec {
   };
 }
 
-function shapeSpec(bait: ScenarioBait): ShapeSpec {
+function shapeSpec(bait: OfShape): ShapeSpec {
   const length = mm(bait.length_mm);
   const heights = (points: readonly (readonly [number, number])[]): Knot[] =>
     points.map(([s, v]) => ({ s: mm(s), v: mm(v) }));

@@ -1,7 +1,7 @@
 import { BaitError } from "../model/bait";
 import { ShapeError } from "../model/shape";
-import { compile } from "./compile";
-import type { Compiled } from "./compile";
+import { compile, leftAlone } from "./compile";
+import type { Before, Compiled, Made } from "./compile";
 import { pathSteps, valueAt } from "./fields";
 import { problemsOf } from "./issues";
 import { readJson } from "./json";
@@ -39,15 +39,23 @@ export function parseScenario(text: string): Parsed {
   return checked.ok ? { ...checked, notes: carried.notes } : checked;
 }
 
-/** The same for a value that is not a text: data from a form, or from another program. */
-export function readScenario(value: unknown, place: (path: string) => Place | null = nowhere): Parsed {
+/**
+ * The same for a value that is not a text: data from a form, or from another program. `before`: the document that it was
+ * edited from; what the edit has left alone is not worked out again. All is checked in any case.
+ */
+export function readScenario(
+  value: unknown,
+  place: (path: string) => Place | null = nowhere,
+  before: Before | null = null,
+): Parsed {
   const result = scenarioSchema.safeParse(value);
   if (!result.success) {
     const near = (path: string) => nearestPlace(path, place);
     return { ok: false, problems: problemsOf(scenarioSchema, value, result.error.issues, near) };
   }
   const scenario: Scenario = result.data;
-  const tried = ruled(scenario);
+  // What is the same is seen in the document as it was given: the schema makes a copy.
+  const tried = ruled(scenario, before === null ? {} : leftAlone(value as Scenario, before));
   if (!tried.ok) return { ok: false, problems: tried.problems.map((one) => placed(one, place)) };
   return { ok: true, scenario, compiled: tried.compiled, notes: [] };
 }
@@ -58,9 +66,9 @@ export function draftOf(value: unknown): Scenario | null {
   return result.success ? result.data : null;
 }
 
-function ruled(scenario: Scenario): Tried {
+function ruled(scenario: Scenario, made: Made): Tried {
   const broken = rules(scenario);
-  return broken.length > 0 ? { ok: false, problems: broken } : tryCompile(scenario);
+  return broken.length > 0 ? { ok: false, problems: broken } : tryCompile(scenario, made);
 }
 
 export type Tried =
@@ -68,9 +76,9 @@ export type Tried =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Compiles, and gives the model's refusal as a problem with its place in the document. Faults of ours still throw. */
-export function tryCompile(scenario: Scenario): Tried {
+export function tryCompile(scenario: Scenario, made: Made = {}): Tried {
   try {
-    return { ok: true, compiled: compile(scenario) };
+    return { ok: true, compiled: compile(scenario, made) };
   } catch (fault) {
     if (fault instanceof BaitError || fault instanceof ShapeError) {
       return { ok: false, problems: [refusal(scenario, fault)] };

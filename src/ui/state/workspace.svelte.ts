@@ -32,22 +32,27 @@ type Outcome =
   | { readonly ok: true; readonly worked: Worked }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** Checks a document and works it out; the problems where it cannot be one. */
-export function workOut(scenario: Scenario): Outcome {
-  const read = readScenario(scenario);
+/**
+ * Checks a document and works it out; the problems where it cannot be one. `before`: what it was edited from; what an edit
+ * has left alone is taken over.
+ */
+export function workOut(scenario: Scenario, before: Worked | null = null): Outcome {
+  const read = readScenario(scenario, undefined, before);
   if (!read.ok) return read;
   const { compiled } = read;
+  const { bait, around } = compiled;
+  const still =
+    before?.compiled.bait === bait && before.compiled.around.density === around.density
+      ? before.statics
+      : staticsOf(bait, around.density);
   // The document as it was given, not its copy: branches that an edit left alone stay the same objects.
-  return {
-    ok: true,
-    worked: { scenario, compiled, statics: staticsOf(compiled.bait, compiled.around.density) },
-  };
+  return { ok: true, worked: { scenario, compiled, statics: still } };
 }
 
 /** The same for a move of a hand: a fault of the model is no reason to lose the drawing. It is said at the drawing. */
-function attempt(scenario: Scenario): Outcome {
+function attempt(scenario: Scenario, before: Worked): Outcome {
   try {
-    return workOut(scenario);
+    return workOut(scenario, before);
   } catch (fault) {
     const allowed = `a fault of this program: ${faultText(fault)}`;
     const remedy = "Move it back.";
@@ -145,7 +150,7 @@ export class Workspace {
     }
     const { now, tried } = this.#start;
     const next = write(tried?.scenario ?? now.scenario);
-    const outcome = attempt(next);
+    const outcome = attempt(next, this.now);
     this.#refused = null;
     if (!outcome.ok) {
       this.tried = { label, scenario: next, problems: outcome.problems };
@@ -284,7 +289,7 @@ export class Workspace {
   #check(id: string, next: Scenario): Worked | null {
     let outcome: Outcome;
     try {
-      outcome = workOut(next);
+      outcome = workOut(next, this.now);
     } catch (fault) {
       // A fault of the model is no reason to lose the document: it is said where the number was turned.
       const why = faultText(fault);

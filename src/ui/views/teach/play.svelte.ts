@@ -40,7 +40,7 @@ export class Play {
     this.student = student;
     this.draws = drawn(lesson, student);
     this.built = variantsOf(lesson, collection, this.draws);
-    const tried = this.built.ok ? this.built.scenarios.map(workOut) : [];
+    const tried = this.built.ok ? this.built.scenarios.map((one) => workOut(one)) : [];
     this.worked = tried.flatMap((one) => (one.ok ? [one.worked] : []));
     this.slots = this.worked.map(
       (_, i) => new RunSlot(app.runs, `lesson ${"ABC"[i] ?? ""}`, () => this.player.time),
