@@ -5,7 +5,7 @@
 import { compile } from "../../src/document";
 import { scenarioOf, SCENARIOS } from "../lib/scenarios";
 import { prepareTow, reach } from "../../src/model/tow";
-import { ReachMapper } from "../../src/runner/reach-map";
+import { ReachMapper } from "../../src/runner/reach-mapper";
 
 /** Asked for: ms for one evaluation; s for the map on two cores. */
 const ONE_MS = 3;

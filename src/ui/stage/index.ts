@@ -4,6 +4,7 @@
  */
 import type { KeyHelp } from "../words/windows";
 
+export { afterPaint } from "./after-paint";
 export { default as BaitDrawing } from "./BaitDrawing.svelte";
 export { default as Stage } from "./Stage.svelte";
 export { default as Transport } from "./Transport.svelte";

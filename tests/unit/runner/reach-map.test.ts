@@ -1,12 +1,12 @@
 import { expose } from "comlink";
 import { afterEach, describe, expect, test } from "vitest";
-import { compile } from "../../../src/document";
+import { compile, readScenario } from "../../../src/document";
 import { scenarioOf } from "../../lib/scenarios";
 import type { Scenario } from "../../../src/document";
 import { prepareTow, reach } from "../../../src/model/tow";
-import { changesBait, ModelClient, variableOf, withVariable } from "../../../src/runner";
+import { changesBait, ModelClient, towHere, variableOf, withVariable } from "../../../src/runner";
 import type { ReachCell, ReachMapJob, ReachVariable } from "../../../src/runner";
-import { reachLimit, ReachMapper } from "../../../src/runner/reach-map";
+import { reachLimit, ReachMapper } from "../../../src/runner/reach-mapper";
 import { createService } from "../../../src/runner/service";
 import { tackleWith } from "../../../src/runner/vary";
 
@@ -115,6 +115,16 @@ describe("map", () => {
     expect(ends[1]).toBeGreaterThan(depth);
     const { bait, around, tackle } = compile(scenario);
     expect(bib?.[0]).toBe(reach(prepareTow(bait, 0.75), around, tackle, { speed: 0.9 }).depth);
+  });
+
+  test("on the page's own thread, from the bait that is assembled there, it is the worker's cell", async () => {
+    const read = readScenario(scenario);
+    if (!read.ok) throw new Error("refused");
+    for (const speed of [0.05, 0.9, 2.4]) {
+      const asked = job([], { speed, whole: true });
+      expect(towHere(scenario, read.compiled, speed)).toEqual(new ReachMapper(asked).cell(0));
+      expect(await two().map(asked, `here ${speed}`)).toEqual([towHere(scenario, read.compiled, speed)]);
+    }
   });
 
   test("a measured run takes the bib's band away", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { ReachMapper, type ReachCell } from "../../../src/runner/reach-map";
+import type { ReachCell } from "../../../src/runner/reach-map";
+import { ReachMapper } from "../../../src/runner/reach-mapper";
 import { Prefs } from "../../../src/ui/state/prefs.svelte";
 import { Units } from "../../../src/ui/state/units";
 import { reachCsv } from "../../../src/runner/reach-csv";

@@ -1,12 +1,12 @@
 import { untrack } from "svelte";
 import { withMoves } from "../../../document";
 import type { Scenario } from "../../../document";
-import { ModelClient, REACH_NAMES, REACH_PATHS, variableOf, withVariable } from "../../../runner";
+import { ModelClient, REACH_NAMES, REACH_PATHS, towHere, variableOf } from "../../../runner";
 import type { MeasuredDepth, ReachCell, ReachMapJob, ReachVariable } from "../../../runner";
-import { atRest, faultText, keptWith, oneOf, Pace, retrieveSpeed } from "../../state";
-import type { App } from "../../state";
+import { atRest, faultText, keptWith, oneOf, retrieveSpeed } from "../../state";
+import type { App, Worked } from "../../state";
 import type { Asked, Calibrated, Mark } from "./types";
-import { variablesOf, wantedInput } from "./variables";
+import { atMark, variablesOf, wantedInput } from "./variables";
 import { ANGLES, fieldOf, speedsOf } from "./which";
 import type { AngleField } from "./which";
 import {
@@ -34,8 +34,8 @@ export class ReachState {
   up = $state<ReachVariable>("speed");
   mark = $state.raw<Mark>({});
 
+  /** At the present setting, and what that was. */
   now = $state.raw<ReachCell | null>(null);
-  /** What `now` was worked out for: it lags behind the document for a moment. */
   nowOf = $state.raw<Asked | null>(null);
   nowStale = $state(false);
   marked = $state.raw<ReachCell | null>(null);
@@ -59,7 +59,6 @@ export class ReachState {
   calibrating = $state(false);
   #lineage = -1;
   #turn = 0;
-  readonly #pace = new Pace();
 
   constructor(app: App, client = new ModelClient({ workers: WORKERS })) {
     this.#app = app;
@@ -119,9 +118,7 @@ export class ReachState {
     return this.mark[variable] ?? this.valueOf(variable);
   }
 
-  get isMarked(): boolean {
-    return Object.keys(this.mark).length > 0;
-  }
+  readonly isMarked = $derived.by(() => Object.keys(this.mark).length > 0);
 
   /** Puts the mark; what equals the present value says nothing. */
   place(mark: Mark): void {
@@ -138,12 +135,10 @@ export class ReachState {
   /** Takes the design at the mark: one step of undo (the speed of the tow stands in no document). */
   adopt(): void {
     const { speed, ...rest } = this.mark;
-    const changes = Object.entries(rest) as [ReachVariable, number][];
+    const changes = Object.keys(rest) as ReachVariable[];
     if (changes.length > 0) {
-      const names = changes.map(([variable]) => REACH_NAMES[variable].toLowerCase());
-      const taken = this.#app.work.edit("reach", names.join(" and "), (from) =>
-        changes.reduce((sofar, [variable, value]) => withVariable(sofar, variable, value), from),
-      );
+      const names = changes.map((variable) => REACH_NAMES[variable].toLowerCase());
+      const taken = this.#app.work.edit("reach", names.join(" and "), (from) => atMark(from, rest));
       if (!taken) return;
     }
     if (speed !== undefined) this.speed = speed;
@@ -182,7 +177,7 @@ export class ReachState {
   }
 
   goOn(): void {
-    void this.#here(this.scenario, this.speed, true);
+    void this.#bands(this.scenario, this.speed);
     void this.#work(this.scenario, this.speed, this.across, this.up);
   }
 
@@ -237,12 +232,13 @@ export class ReachState {
       this.curvesStale = variablesOf(scenario);
       return atRest(() => void this.#work(scenario, speed, across, up), untrack(() => this.now) !== null);
     });
-    // The depth of the present tow alone takes no time worth waiting for; its bands take seven times as long.
+    // The depth of the present tow is worked out on the spot; its bands take seven times as long, and come from a worker.
     $effect(() => {
-      const { scenario, speed } = this;
-      const soon = untrack(() => this.#pace.start(() => this.#here(scenario, speed, false)));
-      const late = atRest(() => void this.#here(scenario, speed, true), untrack(() => this.now) !== null);
-      return () => (soon(), late());
+      const { now } = this.#app.work;
+      const { speed } = this;
+      const waiting = untrack(() => this.now) !== null;
+      untrack(() => this.#here(now, speed));
+      return atRest(() => void this.#bands(now.scenario, speed), waiting);
     });
     $effect(() => {
       const { scenario, speed, mark } = this;
@@ -299,7 +295,6 @@ export class ReachState {
       await this.#mapOut(plain, across, up, current);
       if (!current()) return;
       this.mapStale = false;
-
       for (const variable of variablesOf(scenario)) {
         const curve = await curveOf(this.#client, plain, variable);
         if (curve === null || !current()) return;
@@ -318,18 +313,27 @@ export class ReachState {
     }
   }
 
-  async #here(scenario: Scenario, speed: number, bands: boolean): Promise<void> {
-    const lineage = this.#lineage;
+  #here({ scenario, compiled }: Worked, speed: number): void {
     try {
-      const job: ReachMapJob = { scenario, speed, vary: [], bands, whole: true };
-      const here = await this.#client.map(job, bands ? "now-bands" : "now");
-      if (here === null || lineage !== this.#lineage) return;
-      const fresh = scenario === this.scenario && speed === this.speed;
-      // Bands of what was asked before, or an answer after the one with bands.
-      if (bands ? !fresh : fresh && !this.nowStale && this.now?.bands !== null) return;
-      this.now = here[0] ?? null;
-      this.nowOf = { scenario, speed };
-      this.nowStale = !fresh;
+      this.#show(towHere(scenario, compiled, speed), scenario, speed);
+    } catch (fault) {
+      this.failure = faultText(fault);
+    }
+  }
+
+  #show(cell: ReachCell, scenario: Scenario, speed: number): void {
+    this.now = cell;
+    this.nowOf = { scenario, speed };
+    this.nowStale = false;
+  }
+
+  async #bands(scenario: Scenario, speed: number): Promise<void> {
+    try {
+      const job = { scenario, speed, vary: [], bands: true, whole: true };
+      const [cell] = (await this.#client.map(job, "bands")) ?? [];
+      // Bands of what was asked before are of no use.
+      if (cell !== undefined && scenario === this.scenario && speed === this.speed)
+        this.#show(cell, scenario, speed);
     } catch (fault) {
       this.failure = faultText(fault);
     }
@@ -347,24 +351,20 @@ export class ReachState {
     const whole = await mapOf(this.#client, plain, across, up, (map) => {
       if (!current()) return;
       this.progress = { done: map.done, of: map.of };
-      // An older map of the same pair stays in sight until the new one is whole.
+      // An older map of the pair stays in sight until the new one is whole.
       if (!fits || map.done === map.of) this.map = map;
     });
     if (whole && current()) this.progress = null;
   }
 
   async #look(scenario: Scenario, speed: number, mark: Mark): Promise<void> {
-    const entries = Object.entries(mark) as [ReachVariable, number][];
-    if (entries.length === 0) {
+    if (Object.keys(mark).length === 0) {
       this.#client.cancel("mark");
       this.marked = this.markedOf = null;
       this.markedStale = false;
       return;
     }
-    const other = entries.reduce(
-      (sofar, [variable, value]) => withVariable(sofar, variable, value),
-      scenario,
-    );
+    const other = atMark(scenario, mark);
     this.markedStale = true;
     const job = { scenario: other, speed: mark.speed ?? speed, vary: [], bands: true, whole: true };
     try {
@@ -393,7 +393,7 @@ export class ReachState {
   }
 }
 
-const LANES = ["now", "now-bands", "which", "map", "curve", "limits", "mark", "pinned"] as const;
+const LANES = ["bands", "which", "map", "curve", "limits", "mark", "pinned"] as const;
 
 /** The state of this view, kept while the page lives. */
 export const reachOf = keptWith((app) => new ReachState(app));

@@ -1,9 +1,10 @@
 import { fieldAt, pathText } from "../../../document";
 import type { FieldUnit, Scenario } from "../../../document";
-import { REACH_PATHS, variableOf } from "../../../runner";
+import { REACH_PATHS, variableOf, withVariable } from "../../../runner";
 import type { ReachVariable } from "../../../runner";
 import type { Input } from "../../state";
 import { STEPS } from "../../words/reach";
+import type { Mark } from "./types";
 
 /** How one variable of the tow is named, entered and drawn. */
 export interface VariableForm {
@@ -127,3 +128,10 @@ export function withLine(scenario: Scenario, material: string): Scenario {
   const { diameter_mm } = scenario.tackle.line;
   return { ...scenario, tackle: { ...scenario.tackle, line: { material, diameter_mm } } };
 }
+
+/** The document with the values at a mark. */
+export const atMark = (from: Scenario, mark: Mark): Scenario =>
+  (Object.entries(mark) as [ReachVariable, number][]).reduce(
+    (sofar, [variable, value]) => withVariable(sofar, variable, value),
+    from,
+  );

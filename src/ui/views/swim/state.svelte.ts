@@ -3,13 +3,15 @@ import { eventsOf, summaryOf } from "../../../model/motion";
 import type { GrowingRecording, RunEvent, RunSummary } from "../../../model/motion";
 import { aCount, CadenceEditor, keptWith, Later, listOf, oneOf, retrieveSpeed, Session } from "../../state";
 import type { ModelClient } from "../../../runner";
-import type { App, Workspace } from "../../state";
+import { afterPaint } from "../../stage";
+import type { App, Workspace, Worked } from "../../state";
 import { Rivals } from "./rivals.svelte";
 import { following, movedTo, zoomed } from "./span";
 import type { Span } from "./span";
 import { approachIn, lengthsOf, pointsOf } from "./steady";
 import type { SteadyPoint } from "./steady";
 import type { Rival } from "./rivals.svelte";
+import type { towHere } from "./here";
 
 /** Depths of the strike zone, m, the upper one first. */
 export interface Zone {
@@ -41,6 +43,11 @@ export class Swim {
   told = $state.raw<Told | null>(null);
   /** Depths of the steady tow at the retrieve's speed, by the line that is out: what Reach tells of this bait. */
   readonly steady = new Later<readonly SteadyPoint[]>();
+  /** The last of them, with all the line out, and what it was worked out for: on the spot, so it follows a hand at once. */
+  #here = $state.raw<{ readonly of: Worked; readonly speed: number; readonly depth: number | null } | null>(
+    null,
+  );
+  #tow = $state.raw<typeof towHere | null>(null);
   /** What strip and curves show of the run, s; null: all of it. */
   #span = $state.raw<Span | null>(null);
   readonly #runs: ModelClient;
@@ -97,6 +104,14 @@ export class Swim {
 
   /** The speed of the steady tow, m/s. */
   readonly speed = $derived.by(() => retrieveSpeed(this.#work.scenario));
+  /** The depth of the steady tow with all the line out; null: not worked out yet. */
+  readonly deep = $derived.by(() => {
+    const here = this.#here;
+    if (here !== null)
+      return { depth: here.depth, stale: here.of !== this.#work.now || here.speed !== this.speed };
+    const { value, stale } = this.steady;
+    return value === null ? null : { depth: value.at(-1)?.depth ?? null, stale };
+  });
   /** Where the run stands on its way to that depth; null while it is not known. */
   readonly approach = $derived.by(() => {
     const { told } = this;
@@ -121,6 +136,29 @@ export class Swim {
         return cells === null ? null : pointsOf(lengths, cells);
       },
     );
+    const found = untrack(() => this.#work.now);
+    $effect(() => {
+      const { now } = this.#work;
+      const { speed } = this;
+      const tow = this.#tow;
+      if (tow === null) {
+        // It comes with the first turn of a hand. Where it does not come, the worker's figure stays.
+        if (now !== found) import("./here").then((code) => (this.#tow = code.towHere)).catch(() => undefined);
+        return;
+      }
+      const look = (): void => {
+        try {
+          this.#here = { of: now, speed, depth: tow(now.scenario, now.compiled, speed).depth };
+        } catch {
+          // The worker meets the same fault, and says it.
+          this.#here = null;
+        }
+      };
+      // Of a bait that is turned its own numbers come first.
+      if (untrack(() => this.#here)?.of.compiled.bait !== now.compiled.bait) return afterPaint(look);
+      untrack(look);
+      return undefined;
+    });
     $effect(() => {
       const { time } = this.session.player;
       untrack(() => {
