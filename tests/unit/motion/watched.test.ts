@@ -48,5 +48,5 @@ it("refuses a retrieve: another length of its last move changes what it does", (
   const run = startRun(swimSetup(compiled));
   const swum = new GrowingRecording(run.meta);
   swum.append(run.advance(3));
-  expect(() => watchedFor(swum, 5)).toThrow(/only a release/);
+  expect(() => watchedFor(swum, 5)).toThrow(/Only a release/);
 });
