@@ -273,12 +273,15 @@ export function swaps(
       // Of equals the fewer changes.
       .sort((a, b) => a.misfit - b.misfit || a.chosen.length - b.chosen.length)
       .slice(0, keep);
+  // Off with a ring and on with one at the same eye is the swap of that ring, which is a step of its own.
+  const exchange = (a: Step, b: Step): boolean =>
+    a.change.change === "remove" && b.slot === `second ${a.slot}`;
   steps.forEach((a, i) => {
     offer([a]);
     if (changes < 2) return;
     for (let j = i + 1; j < steps.length; j++) {
       const b = steps[j];
-      if (b && a.slot !== b.slot) offer([a, b]);
+      if (b && a.slot !== b.slot && !exchange(a, b) && !exchange(b, a)) offer([a, b]);
     }
   });
 

@@ -77,6 +77,15 @@ describe("swaps", () => {
     for (const s of found.swaps)
       expect(s.changes.reduce((n, c) => n + (c.part === "strip" ? c.count : 0), 0)).toBeLessThanOrEqual(2);
   });
+  it("a ring off and another on at the same eye is the swap of that ring, and not offered a second time", () => {
+    const { ring } = SPEC.hangers[0] ?? { ring: null };
+    const mass = (ring?.mass ?? 0) + 0.02 * g;
+    const found = swaps(fresh, of(0), goal, [part("ring", mass, 4)], { rise: false, swaps: 50 });
+    expect(found.swaps.some((s) => s.changes.some((c) => c.change === "remove"))).toBe(true);
+    for (const { changes } of found.swaps)
+      for (const off of changes.filter((c) => c.change === "remove"))
+        expect(changes.filter((c) => c.change === "add" && c.place === off.place)).toEqual([]);
+  });
   it("1 m of 0.285 mm fluorocarbon at the nose costs 0.05 g of lift", () => {
     // π/4 · 0.285² mm² · 1 m = 0.0638 mL; (1.78 − 1.00) g/mL · 0.0638 mL = 0.0498 g
     const with_ = assemble(withLeader(SPEC, { length: 1, diameter: 0.285 * mm, density: 1780 }));
