@@ -9,9 +9,9 @@ import { at, bare, deg, g, mm, stuff } from "../lib/si";
 /**
  * Forty random blanks and a full box: nearly all get a plan, and the chance that each plan states is what ten thousand draws
  * of this file's own say. The draws here are written from docs/model.md §3 (Uncertainty) alone: their own random numbers, their own
- * account, nothing of `statics/uncertain.ts`. `PLAN_BLANKS` sets how many blanks are made; the usual run makes a few.
+ * account, nothing of `statics/uncertain.ts`. `PLAN_BLANKS` makes another number of blanks.
  */
-const BLANKS = Number(process.env["PLAN_BLANKS"] ?? 6);
+const BLANKS = Number(process.env["PLAN_BLANKS"] ?? 40);
 const DRAWS = 10_000;
 const WATER = 998.2;
 const FILLER = 1100;
