@@ -26,6 +26,13 @@ describe("numbers on the screen", () => {
     const said = "The wall is 1.27 mm, 25.4 mm above 3 mL.";
     expect(metric.told(said)).toBe(said);
     expect(inches.told(said)).toBe("The wall is 0.0500\u202fin, 1.000\u202fin above 3 mL.");
+    // 0.3048 m to the foot.
+    expect(inches.told("Rising at 5.08 cm/s; 3.048 m deep at 0.3048 m/s, on 5 m² of water.")).toBe(
+      "Rising at 2.00\u202fin/s; 10.000\u202fft deep at 1.0000\u202fft/s, on 5 m² of water.",
+    );
+    expect(metric.told("It rests at -10.0° (-3 to 4), a well-known 3-5.")).toBe(
+      "It rests at \u221210.0° (\u22123 to 4), a well-known 3-5.",
+    );
   });
 
   test("have a comma where German is read, at once after a switch", () => {
