@@ -1,5 +1,5 @@
 import { untrack } from "svelte";
-import { correctionEntry, freeCorrection, MOMENTS, notYetAt, readingWords } from "../../../document";
+import { correctionEntry, freeCorrection, MOMENTS, notYetAt, readingWords, same } from "../../../document";
 import type { Moment, Scenario } from "../../../document";
 import type { TubAnswer, TubReading } from "../../../runner";
 import { fromSI, toSI } from "../../../units";
@@ -52,6 +52,9 @@ const aPair = (value: unknown): Mark | undefined => {
 
 /** As the file's defaults are (docs/scenario-format.md): degrees of an attitude, mm of a mark. */
 const USUAL_ERROR = { pitch: 2, marks: 0.5 } as const;
+
+/** A second press so soon is none, ms; common practice, no source. */
+const BOUNCE_MS = 300;
 
 /** A file's number has no more digits than the hand has. */
 const hundredth = (value: number): number => Number(value.toFixed(2));
@@ -232,9 +235,11 @@ export class ReadingState {
       this.started = now;
       return;
     }
+    // A wet finger presses twice: no bait is at its second mark so soon.
+    if (now - this.started < BOUNCE_MS) return;
     const seconds = hundredth(toSI(now - this.started, "ms"));
     this.started = null;
-    if (seconds > 0) this.times = [...this.times, seconds];
+    this.times = [...this.times, seconds];
   }
 
   addTime(seconds: number): void {
@@ -245,10 +250,17 @@ export class ReadingState {
     this.times = this.times.filter((_, i) => i !== index);
   }
 
-  /** The correction that the reading asks for goes into the account, and the reading beside it: one step of undo. */
+  /** The reading whose correction was asked for before its answer was there. */
+  #awaited: TubReading | null = null;
+
+  /**
+   * The correction that the reading asks for goes into the account, and the reading beside it: one step of undo. Where the
+   * answer to this reading is still being worked out, it goes in when it comes.
+   */
   correct(): boolean {
     const { reading } = this;
     const { value, stale } = this.answer;
+    this.#awaited = stale ? reading : null;
     if (reading === null || value === null || stale) return false;
     const { corrections } = this.app.work.scenario;
     const name = freeCorrection("tub", corrections);
@@ -288,6 +300,14 @@ export class ReadingState {
     $effect.pre(() => {
       const { stage } = this.float;
       untrack(() => this.#turnTo(stage));
+    });
+    $effect(() => {
+      const { stale } = this.answer;
+      const { reading } = this;
+      untrack(() => {
+        if (reading === null || !same(reading, this.#awaited)) this.#awaited = null;
+        else if (!stale) this.correct();
+      });
     });
     this.answer.follow(
       () => (this.reading === null ? null : { scenario: this.app.work.now.scenario, reading: this.reading }),

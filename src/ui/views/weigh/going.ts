@@ -28,13 +28,20 @@ export function following(steps: readonly Step[], { job }: WeighState): Step | n
   return here < 0 ? null : (steps.find((one, i) => i > here && !one.done) ?? null);
 }
 
-/** The step's own beginning, however far the one before was scrolled; where it is in sight already, nothing moves. */
+/** Its upper edge can be seen: nothing that stays in sight above lies over it. */
+function inSight(one: Element): boolean {
+  const { left, top } = one.getBoundingClientRect();
+  const there = document.elementFromPoint(left + 24, top + 2);
+  return there !== null && one.contains(there);
+}
+
+/** All steps and the step's own beginning, however far the one before was scrolled; where they are in sight, nothing moves. */
 function showBeginning(): void {
+  const steps = document.querySelector("[data-bench-steps]");
   const step = document.querySelector("[data-bench-step]");
-  if (step === null) return;
+  if (steps === null || step === null) return;
   const { top } = step.getBoundingClientRect();
-  const covered = Number.parseFloat(getComputedStyle(step).scrollMarginTop);
-  if (top < covered - 1 || top > 0.7 * innerHeight) step.scrollIntoView({ block: "start" });
+  if (!inSight(steps) || top > 0.7 * innerHeight) steps.scrollIntoView({ block: "start" });
 }
 
 /** Opens a step: a job of this view, or a section of the tub's. */

@@ -4,11 +4,20 @@ import { assemble } from "../../../model/bait";
 import type { Bait, BenchReading, Item } from "../../../model/bait";
 import type { Measured, Reconciled } from "../../../model/bench";
 import { reconcile } from "../../../model/bench";
-import type { Worked } from "../../state";
+import type { App, Worked } from "../../state";
 import type { WeighWords } from "../../words/weigh";
 import type { FileWords } from "./plan";
 
 type Reading = Scenario["bench"][number];
+
+/** What a scale can have said, g. */
+export const ON_A_SCALE = { min: 0, max: 5000, above: true } as const;
+
+/** A reading stands in its field that can be taken: the press that leaves the field takes it. */
+export function isTyped({ beside, units }: App, key: string): boolean {
+  const text = beside.typed[`reading/${key}`] ?? "";
+  return text.trim() !== "" && units.read(text, "g", ON_A_SCALE).ok;
+}
 
 /** Items that can lie on a scale, by their labels in the account: all that weighs or displaces, without corrections. */
 export const weighable = (bait: Bait): readonly Item[] =>

@@ -1,0 +1,37 @@
+/**
+ * A field is left by the press on what comes next. What it then takes may move that next thing, or wake it, between the
+ * press and the release, and the press would be lost. So a field that is left by a press waits for the press's end.
+ */
+let down = false;
+
+const ENDS = ["mouseup", "dragend"] as const;
+
+globalThis.addEventListener?.("mousedown", () => (down = true), true);
+for (const end of ENDS) globalThis.addEventListener?.(end, () => (down = false), true);
+
+/** Does it at once; while a press is under way, at its end, before what is pressed hears of the click. */
+export function afterPress(then: () => void): void {
+  if (!down) {
+    then();
+    return;
+  }
+  let done = false;
+  const now = (): void => {
+    if (done) return;
+    done = true;
+    removeEventListener("click", now, true);
+    for (const end of ENDS) removeEventListener(end, soon, true);
+    then();
+  };
+  // A press that ends elsewhere than it began is no click.
+  const soon = (): void => void setTimeout(now);
+  addEventListener("click", now, true);
+  for (const end of ENDS) addEventListener(end, soon, true);
+}
+
+/** Leads to the first field of a form whose number was not taken; true: there is one, and nothing is to be sent. */
+export function leadsToRefused(form: Element): boolean {
+  const refused = form.querySelector<HTMLElement>('[aria-invalid="true"]');
+  refused?.focus();
+  return refused !== null;
+}
