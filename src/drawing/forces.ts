@@ -37,6 +37,11 @@ const NOTHING = 5e-6;
 /** Breadth of a letter of 11 px and of 13 px in bold, px. */
 const LETTER = 6.4;
 const BOLD_LETTER = 7.8;
+/** Height of a line of the list, px. */
+const LINE = 15;
+/** Half the flag's height and a letter's, and where its right end and a gap are past, px. */
+const FLAG = 17;
+const PAST_FLAG = 68;
 
 interface Words {
   readonly letter: string;
@@ -96,7 +101,8 @@ export function forceMarks(
     : whereTheyAct(ground, forces, look.scale, most);
   const drawn = new Set(arrows.map(({ words }) => words));
   const small = [...forces, ...(look.sum ? [total] : [])].filter(({ words }) => !drawn.has(words));
-  const notes = keyMarks(ground, ruler, small, look.sum, placer, told);
+  const flag = ground.at(bait.snapshot.eye).y;
+  const notes = keyMarks(ground, ruler, small, look.sum, flag, placer, told);
   for (const { from, to } of arrows) blockAlong(placer, from, to);
   return [
     ...arrows.flatMap((arrow) => arrowMarks(arrow, told)),
@@ -232,13 +238,14 @@ function nameMarks(
 
 /**
  * Bars of round forces above the distance scale, with what an arrow's length goes with; above them the forces too small
- * to draw, with their values.
+ * to draw, with their values. All of it stands beside the flag of the depth where that is as high: `flag`, px.
  */
 function keyMarks(
   { size, rulers, narrow }: Ground,
   ruler: ArrowRuler,
   small: readonly Force[],
   sum: boolean,
+  flag: number,
   placer: Placer,
   told: PictureWords,
 ): Mark[] {
@@ -255,7 +262,13 @@ function keyMarks(
     fill: { role },
     halo: HALO,
   });
-  const left = rulers.left + 10;
+  const listed = small.map(({ words: { letter }, newton }) => `${letter} ${told.number(forceText(newton))}`);
+  const linesFrom = (start: number): string[] =>
+    wrapped(listed, Math.floor((size.width - start - 16) / LETTER), told.small);
+  const near = rulers.left + 10;
+  const beside = flag > y - LINE * linesFrom(near).length - FLAG && flag < y + FLAG;
+  const left = beside ? rulers.left + PAST_FLAG : near;
+  const lines = linesFrom(left);
   let x = left;
   for (const { newton, length } of arrowKey(ruler, 0.3 * size.width)) {
     const words = told.number(roundForceText(newton));
@@ -277,10 +290,8 @@ function keyMarks(
   const words = sum ? told.chain(scale) : scale;
   const width = x - left + LETTER * words.length;
   placer.block(left + width / 2, y, width, 15);
-  const listed = small.map(({ words: { letter }, newton }) => `${letter} ${told.number(forceText(newton))}`);
-  const lines = wrapped(listed, Math.floor((size.width - left - 16) / LETTER), told.small);
   lines.forEach((line, i) => {
-    const height = y - 15 * (lines.length - i);
+    const height = y - LINE * (lines.length - i);
     marks.push(note(line, left, height, "inkSoft"));
     placer.block(left + (LETTER * line.length) / 2, height, LETTER * line.length, 15);
   });

@@ -70,6 +70,35 @@ describe("arrows of forces", () => {
     );
   });
 
+  test("key and list stand clear of the flag of the depth, however deep the bait is in the picture", () => {
+    const narrow = { width: 320, height: 270 };
+    const { bottom, left } = groundOf({ x: 0, z: 0, scale: 1 }, narrow).rulers;
+    let met = 0;
+    // The eye's height in the picture, step by step down to the floor of it.
+    for (let z = -0.4; z < -0.2; z += 0.002) {
+      const there = groundOf({ x: -0.05, z, scale: 1800 }, narrow);
+      const flag = there.at(still.eye).y;
+      if (flag < 40 || flag > narrow.height - bottom - 8) continue;
+      const marks = forceMarks(
+        there,
+        { scene, snapshot: { ...still, forces: TOW } },
+        { scale: "linear", sum: false, values: true },
+        new Placer({ x0: 4, y0: 4, x1: 316, y1: narrow.height - 26 }),
+        pictureWords("en"),
+      );
+      const first = words(marks).find((one) => one.words.startsWith("too small to draw"));
+      const at = first?.at;
+      if (at === undefined) throw new Error("The list stands nowhere.");
+      // On the screen z is y, upwards.
+      const away = Math.abs(-at.z - flag);
+      if (away < 17) {
+        met++;
+        expect(at.x).toBeGreaterThan(left + 60);
+      } else if (away > 60) expect(at.x).toBeLessThan(left + 20);
+    }
+    expect(met).toBeGreaterThan(5);
+  });
+
   test("those too small to draw are listed with their value", () => {
     const listed = words(drawn(TOW)).find((one) => one.words.startsWith("too small to draw"));
     expect(listed?.words).toBe("too small to draw: H 1.24\u202fmN");
