@@ -10,6 +10,15 @@ test(
   async ({ page }) => {
     await open(page, "weigh", true);
     await newBait(page);
+    // What says that it is open lies over the page for a while, and takes no press.
+    const notice = page.getByRole("status").filter({ hasText: /is open/ });
+    await expect(notice).toBeVisible();
+    expect(
+      await notice.evaluate((one) => {
+        const { left, top, width, height } = one.getBoundingClientRect();
+        return one.contains(document.elementFromPoint(left + width / 2, top + height / 2));
+      }),
+    ).toBe(false);
     await press(page, page.getByRole("link", { name: "Weigh", exact: true }));
     const main = page.getByRole("main");
     await job(page, "Blank on the scale");
