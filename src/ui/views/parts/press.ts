@@ -6,8 +6,10 @@ let down = false;
 
 const ENDS = ["mouseup", "dragend"] as const;
 
-globalThis.addEventListener?.("mousedown", () => (down = true), true);
-for (const end of ENDS) globalThis.addEventListener?.(end, () => (down = false), true);
+if ("addEventListener" in globalThis) {
+  addEventListener("mousedown", () => (down = true), true);
+  for (const end of ENDS) addEventListener(end, () => (down = false), true);
+}
 
 /** Does it at once; while a press is under way, at its end, before what is pressed hears of the click. */
 export function afterPress(then: () => void): void {
