@@ -157,37 +157,48 @@ test("a whole bait from nothing by keys alone @phone @long", async ({ page }) =>
   await thereAndBack(page, first, 7);
 });
 
-test("a whole bait from nothing by finger at 360 px @phone-only @long", async ({ page }) => {
+/** How a hand goes from a place of the board by a way. */
+type Hand = (from: Place, by: Place) => Promise<void>;
+
+/** A whole bait by a hand that drags: outline, breadth, section, a part, the whole. */
+async function byHand(page: Page, hand: Hand): Promise<void> {
   await openBoard(page);
   await fromMenu(page, "New bait", "New bait");
   await press(page, page.getByRole("button", { name: "suspends", exact: true }));
   await press(page, page.getByRole("button", { name: "Make this bait" }));
   await expect(page.getByRole("dialog")).toHaveCount(0);
   const first = await saved(page);
-  const finger = async (from: Place, by: Place): Promise<void> =>
-    fingers(page, [from], [{ x: from.x + by.x, y: from.y + by.y }]);
   const top = (): Promise<void> => page.evaluate(() => scrollTo(0, 0));
   await top();
   const volume = await figure(page, "Volume");
-  await finger(await pointAt(page, 3), { x: 0, y: -9 });
+  await hand(await pointAt(page, 3), { x: 0, y: -9 });
   await expect.poll(() => figure(page, "Volume")).toBeGreaterThan(volume);
-  await press(page, page.getByRole("button", { name: "From above" }));
-  await finger(await pointAt(page, 3), { x: 0, y: -7 });
+  await press(page, page.getByRole("button", { name: isPhone(page) ? "From above" : "Half-breadth" }));
+  await hand(await pointAt(page, 3), { x: 0, y: -7 });
   await expect(chosen(page)).toContainText("Half-breadth, point 4");
   await job(page, "Section");
-  await finger(await grip(page, 0), { x: 12, y: -12 });
+  await hand(await grip(page, 0), { x: 12, y: -12 });
   await expect(chosen(page)).toContainText("Roundness above");
   await job(page, "Parts");
   await inputs(page).getByRole("combobox", { name: "New part" }).selectOption({ index: 0 });
   await press(page, inputs(page).getByRole("button", { name: "Add", exact: true }));
   await top();
   const place = await chosen(page).innerText();
-  await finger(await middleOf(page.locator("rect.grip.chosen").first()), { x: -12, y: 0 });
+  await hand(await middleOf(page.locator("rect.grip.chosen").first()), { x: -12, y: 0 });
   await expect(chosen(page)).not.toHaveText(place);
   await job(page, "Whole bait");
   await press(page, inputs(page).getByRole("button", { name: "Make it so" }));
   await expectNoWider(page);
   await expectAccessible(page);
+  await expectAccessibleInDark(page);
   await top();
   await thereAndBack(page, first, 6);
+}
+
+test("a whole bait from nothing by finger, at 360 px and on a desk @phone @long", async ({ page }) => {
+  await byHand(page, (from, by) => fingers(page, [from], [{ x: from.x + by.x, y: from.y + by.y }]));
+});
+
+test("a whole bait from nothing by mouse in a window of 360 px @phone-only @long", async ({ page }) => {
+  await byHand(page, (from, by) => mouse(page, from, by));
 });

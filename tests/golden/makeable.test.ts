@@ -7,7 +7,7 @@ import { holesOf } from "../../src/sheet/templates/holes";
 import { Prefs } from "../../src/ui/state/prefs.svelte";
 import { Units } from "../../src/ui/state/units";
 import { Workspace } from "../../src/ui/state/workspace.svelte";
-import { remarksAt } from "../../src/ui/views/draw/remarks";
+import { lookAt, remarksOf } from "../../src/ui/views/draw/remarks";
 import { toSI } from "../../src/units";
 
 /**
@@ -44,7 +44,7 @@ describe.each(files)("%s", (file) => {
   }
 
   it("opens in Draw without a warning, or its notes say why not", () => {
-    none(remarksAt(new Workspace(scenario).now, USUAL_WALL, units, "en"), WARNED);
+    none(remarksOf(lookAt(new Workspace(scenario).now), USUAL_WALL, units, "en"), WARNED);
   });
 
   it("has a hole for each weight where it is drawn, with the usual wall round it, or its notes say why not", () => {

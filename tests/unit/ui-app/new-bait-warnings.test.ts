@@ -11,13 +11,13 @@ import type { Answers } from "../../../src/ui/maker";
 import { Prefs } from "../../../src/ui/state/prefs.svelte";
 import { Units } from "../../../src/ui/state/units";
 import { Workspace } from "../../../src/ui/state/workspace.svelte";
-import { remarksAt } from "../../../src/ui/views/draw/remarks";
+import { lookAt, remarksOf } from "../../../src/ui/views/draw/remarks";
 
 /** What the program chose for a new bait, it does not warn of: hooks that reach nothing, weights with their wall of wood. */
 
 const WORDS = [null, "floats", "suspends", "sinks"] as const;
 const remarks = (made: Scenario): readonly string[] =>
-  remarksAt(new Workspace(made).now, USUAL_WALL, new Units(new Prefs(null, 1200)), "en").map(
+  remarksOf(lookAt(new Workspace(made).now), USUAL_WALL, new Units(new Prefs(null, 1200)), "en").map(
     (one) => one.text,
   );
 

@@ -11,7 +11,7 @@ import { effectsOf, planFor, riseBandOf } from "../../../src/runner/weigh";
 import type { PlanJob } from "../../../src/runner/weigh";
 import { Prefs } from "../../../src/ui/state/prefs.svelte";
 import { Units } from "../../../src/ui/state/units";
-import { remarksAt } from "../../../src/ui/views/draw/remarks";
+import { lookAt, remarksOf } from "../../../src/ui/views/draw/remarks";
 import { wishOf } from "../../../src/ui/maker";
 import { Workspace } from "../../../src/ui/state/workspace.svelte";
 import { scenario } from "./scenario";
@@ -143,7 +143,7 @@ describe("a new bait", () => {
 
   const here = (job: PlanJob) => Promise.resolve(planFor(job));
   const remarks = (made: Scenario): readonly string[] =>
-    remarksAt(new Workspace(made).now, USUAL_WALL, new Units(new Prefs(null, 1200)), "en").map(
+    remarksOf(lookAt(new Workspace(made).now), USUAL_WALL, new Units(new Prefs(null, 1200)), "en").map(
       (one) => one.text,
     );
 

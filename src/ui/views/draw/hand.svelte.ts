@@ -3,6 +3,8 @@ import type { CurveKey } from "../../../document";
 import { inPane, onPane } from "../../../drawing";
 import type { BoardLayout, Mark, Pane } from "../../../drawing";
 import type { Vec } from "../../../model/base";
+import { frameOf } from "./frame";
+import type { Frame } from "./frame";
 import { keyOn } from "./keys";
 import type { Look } from "./look";
 import { stationHeight } from "./parts.svelte";
@@ -49,14 +51,6 @@ type Doing =
     }
   | { readonly does: "frame"; readonly pane: Pane; readonly from: Vec; readonly more: boolean }
   | { readonly does: "pan"; readonly from: Vec };
-
-/** A frame that is being drawn, px of the board. */
-interface Frame {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
 
 /** The hand on the board: mouse, finger, pen and keys. It changes nothing itself; it calls the board's verbs. */
 export class Hand {
@@ -361,15 +355,22 @@ export class Hand {
   keys(event: KeyboardEvent): void {
     if (event.key === " ") this.#space = event.type === "keydown";
     else if (event.type === "keydown") {
-      const meant =
-        event.key === "Escape" && this.#doing !== null
-          ? (this.cancel(), true)
-          : keyOn(this.#board, this.#look, event, this.lookedAt);
+      const holds = this.#doing !== null;
+      const meant = keyOn(this.#board, this.#look, event, this.lookedAt, holds ? this : null);
       if (!meant) return;
-      this.#look.reveal(this.#picture.chosen());
+      if (!holds) this.#look.reveal(this.#picture.chosen());
     }
     event.preventDefault();
     event.stopPropagation();
+  }
+
+  /** The drawing is shown closer or farther while something is held: it stays under the hand. */
+  looked(): void {
+    const doing = this.#doing;
+    if (doing?.does !== "grip") return;
+    const { panes, scale } = this.#picture.layout();
+    const pane = panes.find(({ elevation }) => elevation === doing.pane.elevation);
+    if (pane !== undefined) this.#doing = { ...doing, pane, scale };
   }
 
   /** Where keys look closer, px: at the pointer, else at what is chosen. */
@@ -379,10 +380,3 @@ export class Hand {
     return spot === null ? null : onScreen(spot, this.#picture.layout().scale);
   }
 }
-
-const frameOf = (a: Vec, b: Vec): Frame => ({
-  x: Math.min(a.x, b.x),
-  y: Math.min(a.z, b.z),
-  width: Math.abs(a.x - b.x),
-  height: Math.abs(a.z - b.z),
-});

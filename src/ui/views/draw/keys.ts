@@ -10,8 +10,42 @@ const STRIDE = 40;
 
 type Press = Pick<KeyboardEvent, "key" | "shiftKey" | "ctrlKey" | "metaKey" | "altKey">;
 
-/** The keys of the board. `at`: where + and − look closer, px; null: in the middle. True where the key meant something. */
-export function keyOn(board: Board, look: Look, press: Press, at: Vec | null): boolean {
+/** A hand that holds something while a key is pressed. */
+interface Holding {
+  /** Takes the drag back. */
+  cancel(): void;
+  /** The drawing is shown closer or farther now: what is held stays under the hand. */
+  looked(): void;
+}
+
+/** Keys that would choose or change something else. */
+const CHANGES = /^(Page(Up|Down)|Delete|Backspace|Insert|Arrow\w+)$/;
+
+/**
+ * The keys of the board. `at`: where + and − look closer, px; null: in the middle. While a hand holds something (`holding`), keys
+ * look closer or take the drag back, and no other: another choice would put something else into the hand. True where the key
+ * meant something.
+ */
+export function keyOn(
+  board: Board,
+  look: Look,
+  press: Press,
+  at: Vec | null,
+  holding: Holding | null = null,
+): boolean {
+  if (holding === null) return keyOf(board, look, press, at);
+  const { key } = press;
+  if (key === "Escape") holding.cancel();
+  else if (press.ctrlKey || press.metaKey) return key === "a";
+  else if (!CHANGES.test(key)) {
+    const meant = keyOf(board, look, press, at);
+    if (meant) holding.looked();
+    return meant;
+  }
+  return true;
+}
+
+function keyOf(board: Board, look: Look, press: Press, at: Vec | null): boolean {
   const { key, shiftKey: shift } = press;
   if (press.ctrlKey || press.metaKey) {
     if (key !== "a" || board.job !== "outline") return false;

@@ -14,23 +14,47 @@ export interface Remark {
   readonly text: string;
 }
 
+/** What was looked for on a drawing, without words: the walls take some milliseconds each. */
+export interface Looked {
+  readonly now: Worked;
+  readonly walls: readonly Wall[];
+  readonly thin: ReturnType<typeof thinBetween>;
+  readonly reaches: readonly HookReach[];
+  readonly misses: readonly StockMiss[];
+}
+
+export function lookAt(now: Worked): Looked {
+  const { bait } = now.compiled;
+  const stock = stockOf(now.scenario);
+  return {
+    now,
+    walls: wallsOf(bait),
+    thin: thinBetween(bait),
+    reaches: hookReaches(bait),
+    misses: stock === null ? [] : stockMisses(bait.drawn, stock),
+  };
+}
+
 /** What the model warns of, walls thinner than `least` (m), hooks that can touch something, and a board that is too small. */
-export function remarksAt(now: Worked, least: number, units: Units, language: Language): readonly Remark[] {
+export function remarksOf(
+  { now, walls, thin, reaches, misses }: Looked,
+  least: number,
+  units: Units,
+  language: Language,
+): readonly Remark[] {
   const words = DRAW.in(language);
   const below = FILE.in(language);
-  const { statics, compiled, scenario } = now;
   const mm = (m: number): string => units.show(fromSI(m, "mm"), "mm", 1);
-  const walls = wallsOf(compiled.bait).filter((wall) => wall.least < least);
-  const stock = stockOf(scenario);
-  const misses = stock === null ? [] : stockMisses(compiled.bait.drawn, stock);
   return [
-    ...statics.warnings.map(({ path, text }): Remark => ({ path, text: units.told(below.of(text)) })),
-    ...walls.map((wall): Remark => ({ path: wall.path, text: wallText(wall, mm(least), mm, words) })),
-    ...thinBetween(compiled.bait).map(({ path, chamber, least: left }): Remark => ({
+    ...now.statics.warnings.map(({ path, text }): Remark => ({ path, text: units.told(below.of(text)) })),
+    ...walls
+      .filter((wall) => wall.least < least)
+      .map((wall): Remark => ({ path: wall.path, text: wallText(wall, mm(least), mm, words) })),
+    ...thin.map(({ path, chamber, least: left }): Remark => ({
       path,
       text: words.tell("thin", { left: mm(left), chamber: below.of(chamber), clear: mm(USUAL_CLEAR) }),
     })),
-    ...hookReaches(compiled.bait).map((one): Remark => ({
+    ...reaches.map((one): Remark => ({
       path: one.path,
       text: touchText(one, mm, words, (name) => below.of(name)),
     })),

@@ -22,10 +22,18 @@ export function spokenOf(board: Board, units: Units, language: Language): string
       const place = { station: mm(part.at[0]), height: mm(part.at[1]) };
       if (part.moves === null) return words.tell("spoken.tie", place);
       const below = FILE.in(language);
-      return words.tell("spoken.part", {
+      const said = words.tell("spoken.part", {
         part: below.of(part.name),
         handle: below.of(part.moves),
         ...place,
+      });
+      const { bib } = board.shown.bait;
+      if (part.part.key !== "bib" || bib === undefined) return said;
+      return words.tell("spoken.bib", {
+        bib: said,
+        angle: units.show(bib.angle_deg, "°", 1),
+        other: units.show(90 - bib.angle_deg, "°", 1),
+        long: mm(bib.length_mm),
       });
     }
     case "outline":

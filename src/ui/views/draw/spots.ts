@@ -128,6 +128,16 @@ export const onScreen = ({ pane, at }: Pick<Spot, "pane" | "at">, scale: number)
   z: pane.y - at.z * scale,
 });
 
+/** Where a part is drawn from the side (mm); null where that is not shown. */
+export function partSpot(
+  place: readonly [station: number, height: number] | null,
+  { panes }: BoardLayout,
+): Pick<Spot, "pane" | "at"> | null {
+  const pane = panes.find(({ elevation }) => elevation === "side");
+  if (place === null || pane === undefined) return null;
+  return { pane, at: { x: 0 - toSI(place[0], "mm"), z: toSI(place[1], "mm") } };
+}
+
 /** The chosen curve's points, and all the more what is chosen itself, win over what lies this much nearer, px. */
 const WINS = { own: 2, chosen: 8 } as const;
 

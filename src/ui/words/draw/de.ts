@@ -74,6 +74,7 @@ export const texts: Translated<typeof en> = {
   "spoken.noPart": "Kein Teil ist gewählt",
   "spoken.tie": "Zugöse: Stelle {station}, Höhe {height}",
   "spoken.part": "{part}, {handle}: Stelle {station}, Höhe {height}",
+  "spoken.bib": "{bib}; {angle} von der Bezugslinie, {other} von der Senkrechten, {long} lang",
   "spoken.section": "Querschnitt an der Stelle {station}",
   "spoken.noValue": "{what} an der Stelle {station}",
   "spoken.value": "{what} an der Stelle {station}: {value}",
@@ -134,6 +135,12 @@ export const texts: Translated<typeof en> = {
   sectionTaken:
     "Dieser Querschnitt ist hier gezeichnet. Rücke weiter, um an einer anderen Stelle Messungen einzutippen.",
   readAt: "Messungen stehen bei",
+
+  found: {
+    one: "Eine Stelle dieser Zeichnung ist zu prüfen:",
+    other: "{count} Stellen dieser Zeichnung sind zu prüfen:",
+  },
+  foundMore: { one: "Noch eine unter ‚Teile‘.", other: "Noch {count} unter ‚Teile‘." },
 
   parts: "Teile",
   newPart: "Neues Teil",

@@ -72,6 +72,7 @@ export const texts = {
   "spoken.noPart": "No part is chosen",
   "spoken.tie": "Tie eye: station {station}, height {height}",
   "spoken.part": "{part}, {handle}: station {station}, height {height}",
+  "spoken.bib": "{bib}; {angle} from the datum line, {other} from the vertical, {long} long",
   "spoken.section": "Section at station {station}",
   "spoken.noValue": "{what} at station {station}",
   "spoken.value": "{what} at station {station}: {value}",
@@ -127,6 +128,12 @@ export const texts = {
   takeSection: "Take this section",
   sectionTaken: "This section is drawn here. Move the station to type readings at another place.",
   readAt: "Readings stand at",
+
+  found: {
+    one: "One thing to look at on this drawing:",
+    other: "{count} things to look at on this drawing:",
+  },
+  foundMore: { one: "One more under ‘Parts’.", other: "{count} more under ‘Parts’." },
 
   parts: "Parts",
   newPart: "New part",
