@@ -59,8 +59,6 @@ export async function undoAll(page: Page): Promise<number> {
 /** Fingers on the page: each moves from its place by the same way, in a few steps. */
 export async function fingers(page: Page, from: readonly Place[], to: readonly Place[]): Promise<void> {
   const client = await page.context().newCDPSession(page);
-  // A desk has no screen to be touched until one is asked for.
-  await client.send("Emulation.setTouchEmulationEnabled", { enabled: true, maxTouchPoints: 5 });
   const at = (share: number) =>
     from.map((one, id) => ({
       x: one.x + share * ((to[id]?.x ?? one.x) - one.x),

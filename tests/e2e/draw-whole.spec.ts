@@ -195,9 +195,14 @@ async function byHand(page: Page, hand: Hand): Promise<void> {
   await thereAndBack(page, first, 6);
 }
 
-test("a whole bait from nothing by finger, at 360 px and on a desk @phone @long", async ({ page }) => {
-  await byHand(page, (from, by) => fingers(page, [from], [{ x: from.x + by.x, y: from.y + by.y }]));
-});
+for (const [where, size] of [
+  ["at 360 px", { width: 360, height: 740 }],
+  ["on a large screen", { width: 1440, height: 900 }],
+] as const)
+  test(`a whole bait from nothing by finger ${where} @phone-only @long`, async ({ page }) => {
+    await page.setViewportSize(size);
+    await byHand(page, (from, by) => fingers(page, [from], [{ x: from.x + by.x, y: from.y + by.y }]));
+  });
 
 test("a whole bait from nothing by mouse in a window of 360 px @phone-only @long", async ({ page }) => {
   await byHand(page, (from, by) => mouse(page, from, by));

@@ -118,7 +118,8 @@ export const texts: Translated<typeof en> = {
     "In der Zeichnung tun die Griffe auf der Haut dasselbe: die an den Ecken ändern die Rundung, der an der Seite die Höhe der größten Breite.",
   sectionHere: "Hier: oben {top}, unten {bottom}, halbe Breite {half}.",
   calipers: "Aus Messungen mit dem Messschieber",
-  measure: "Miss einen Rohling an dieser Stelle: seine Dicke in fünf Höhen oder mehr.",
+  measure:
+    "Miss einen Rohling an dieser Stelle: seine Dicke in neun Höhen, mindestens in fünf. Jede Messung mehr macht die Rundung sicherer.",
   typeReadings: "Messungen eintippen",
   height: "Höhe, {unit}",
   thickness: "Dicke, {unit}",

@@ -112,7 +112,8 @@ export const texts = {
     "On the drawing, the handles on the skin do the same: the corners turn the roundness, the one at the side the height of greatest breadth.",
   sectionHere: "Here: top {top}, bottom {bottom}, half-breadth {half}.",
   calipers: "From caliper readings",
-  measure: "Measure a blank at this station: its thickness at five heights or more.",
+  measure:
+    "Measure a blank at this station: its thickness at nine heights, five at the least. Each reading more makes the roundness surer.",
   typeReadings: "Type readings",
   height: "Height, {unit}",
   thickness: "Thickness, {unit}",
