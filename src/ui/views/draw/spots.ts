@@ -117,7 +117,7 @@ export const sameSpot = (a: Spot, b: Spot): boolean =>
   sameGrip(a.grip, b.grip);
 
 /** What lies beside the part of a view that is shown cannot be taken hold of. */
-export function isSeen({ pane: { box }, at }: Spot, scale: number): boolean {
+export function isSeen({ pane: { box }, at }: Pick<Spot, "pane" | "at">, scale: number): boolean {
   const rim = RIM / scale;
   return at.x > box.minX - rim && at.x < box.maxX + rim && at.z > box.minZ - rim && at.z < box.maxZ + rim;
 }
