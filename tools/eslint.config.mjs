@@ -1,8 +1,10 @@
-// Lint rules. Layout is the formatter's business; what is here finds faults.
+// Lint rules. Layout is the formatter's business; what is here finds faults. What oxlint.json names is looked for by
+// typed-lint.mjs, except in components, which only this linter reads.
 import js from "@eslint/js";
 import svelte from "eslint-plugin-svelte";
 import { defineConfig } from "eslint/config";
 import globals from "globals";
+import ts from "typescript";
 import tseslint from "typescript-eslint";
 import svelteConfig from "../svelte.config.js";
 import { closedToComponents as barred } from "./import-rules.config.mjs";
@@ -57,22 +59,27 @@ const closedToComponents = [
 ];
 const pixiElsewhere = closed(barred.drawing, "Only the stage draws with Pixi.");
 
-const planckClasses = ["Chain", "Circle", "Edge", "Polygon", "Box", "RevoluteJoint", "World"];
+/** @type {{ config?: { rules: Record<string, unknown> }, error?: ts.Diagnostic }} */
+const { config: typed, error } = ts.readConfigFile(`${root}tools/oxlint.json`, (path) =>
+  ts.sys.readFile(path),
+);
+if (typed === undefined || error !== undefined) throw new Error("tools/oxlint.json cannot be read.");
+
+/** The rules of typed-lint.mjs. Some of them are a plugin's here and not there. */
+const elsewhere = Object.keys(typed.rules)
+  .map((name) => name.replace(/^typescript\//, ""))
+  .flatMap((name) => [name, `@typescript-eslint/${name}`]);
+const withoutThose = Object.fromEntries(elsewhere.map((name) => [name, /** @type {const} */ ("off")]));
 
 export default defineConfig(
   { ignores: ["node_modules", "dist", "coverage", "tests/rules/sins", "test-results"] },
   { linterOptions: { reportUnusedDisableDirectives: "error" } },
   js.configs.recommended,
-  ...tseslint.configs.strictTypeChecked,
+  ...tseslint.configs.strict,
   ...svelte.configs.recommended,
   {
     languageOptions: {
       globals: { ...globals.node },
-      parserOptions: {
-        projectService: true,
-        tsconfigRootDir: root,
-        extraFileExtensions: [".svelte"],
-      },
     },
     rules: {
       eqeqeq: "error",
@@ -88,33 +95,8 @@ export default defineConfig(
       "@typescript-eslint/no-explicit-any": "error",
       "@typescript-eslint/no-non-null-assertion": "error",
       "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_", varsIgnorePattern: "^_" }],
-      "@typescript-eslint/restrict-template-expressions": [
-        "error",
-        { allowNumber: true, allowBoolean: true },
-      ],
-      "@typescript-eslint/switch-exhaustiveness-check": [
-        "error",
-        { considerDefaultExhaustiveForUnions: true },
-      ],
-      "@typescript-eslint/no-meaningless-void-operator": "off",
       // Documents are plain objects with optional keys.
       "@typescript-eslint/no-dynamic-delete": "off",
-      // Our interfaces are records of functions; none of them uses `this`.
-      "@typescript-eslint/unbound-method": "off",
-      // planck marks calling its classes without `new` as deprecated, which reads as if the classes were.
-      "@typescript-eslint/no-deprecated": [
-        "error",
-        { allow: [{ from: "package", package: "planck", name: planckClasses }] },
-      ],
-      // A loop over `while (true)` with a return in it is plain.
-      "@typescript-eslint/no-unnecessary-condition": [
-        "error",
-        { allowConstantLoopConditions: "only-allowed-literals" },
-      ],
-      "@typescript-eslint/no-confusing-void-expression": [
-        "error",
-        { ignoreArrowShorthand: true, ignoreVoidOperator: true },
-      ],
     },
   },
   {
@@ -126,25 +108,15 @@ export default defineConfig(
     languageOptions: {
       parserOptions: {
         parser: tseslint.parser,
-        projectService: true,
         extraFileExtensions: [".svelte"],
         svelteConfig,
       },
     },
     rules: {
-      // The compiler knows what is read and written through runes better than these do.
+      // The compiler knows what is written through runes better.
       "prefer-const": "off",
-      "@typescript-eslint/no-unnecessary-condition": "off",
-      // Handlers in markup are one expression.
-      "@typescript-eslint/no-confusing-void-expression": "off",
       // svelte-check, which fails on warnings, knows better which of them are needed.
       "svelte/no-unused-svelte-ignore": "off",
-      // Types of components reach only svelte-check, which has its own stage.
-      "@typescript-eslint/no-unsafe-argument": "off",
-      "@typescript-eslint/no-unsafe-assignment": "off",
-      "@typescript-eslint/no-unsafe-call": "off",
-      "@typescript-eslint/no-unsafe-member-access": "off",
-      "@typescript-eslint/no-unsafe-return": "off",
       "@typescript-eslint/no-restricted-imports": [
         "error",
         { patterns: [...closedToComponents, pixiElsewhere] },
@@ -159,12 +131,6 @@ export default defineConfig(
   },
   // Modules with runes are plain TypeScript. Read by Svelte's parser, each would make the compiler's types of everything anew.
   { files: ["**/*.svelte.ts"], languageOptions: { parser: tseslint.parser } },
-  // What needs the types of components is svelte-check's, in a stage of its own: asked here too, it would double the time.
-  {
-    ...tseslint.configs.disableTypeChecked,
-    files: ["**/*.svelte"],
-    languageOptions: { parserOptions: { parser: tseslint.parser, projectService: false, svelteConfig } },
-  },
   {
     files: ["src/model/**/*.ts", "src/drawing/**/*.ts"],
     languageOptions: { globals: { ...globals["shared-node-browser"] } },
@@ -201,11 +167,12 @@ export default defineConfig(
     rules: {
       // A test fails by itself where a value is not there.
       "@typescript-eslint/no-non-null-assertion": "off",
-      "@typescript-eslint/restrict-template-expressions": "off",
     },
   },
+  // It keeps two functions of Math, only to put them back.
   {
-    files: ["**/*.mjs", "**/*.js"],
-    rules: { "@typescript-eslint/no-unsafe-assignment": "off" },
+    files: ["src/model/motion/engine/steady-on.ts"],
+    rules: { "no-restricted-properties": ["error", noChance] },
   },
+  { files: ["**/*.ts", "**/*.mjs", "**/*.js"], rules: withoutThose },
 );

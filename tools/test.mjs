@@ -180,6 +180,7 @@ const stages = [
     lane: "lint",
     run: async (say) =>
       sum([
+        await script(say, "tools/typed-lint.mjs"),
         await check(say, "eslint", ["-c", "tools/eslint.config.mjs", "--max-warnings", "0", "."]),
         await script(say, "tools/format.mjs", "--check"),
       ]),

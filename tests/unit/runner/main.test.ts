@@ -245,7 +245,7 @@ describe("the recording as CSV", () => {
 describe("names that a terminal would obey", () => {
   // Escape, bell, a line break, the 8-bit control sequence introducer, an override of direction, DEL.
   const odd = "a\u001b[2Jb\u0007c\nd\u009be\u202ef\u007f";
-  // eslint-disable-next-line no-control-regex -- what a terminal obeys is what is looked for
+  // oxlint-disable-next-line no-control-regex -- what a terminal obeys is what is looked for
   const obeyed = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/;
   const named = short((draft) => {
     draft.name = odd;

@@ -3,7 +3,6 @@
 import { atan2 } from "../../base";
 import { keptCos, keptSin } from "./turns";
 
-// eslint-disable-next-line no-restricted-properties -- kept only to be put back
 export const builtin = { sin: Math.sin, cos: Math.cos, atan2: Math.atan2 };
 
 Object.assign(Math, { sin: keptSin, cos: keptCos, atan2 });
