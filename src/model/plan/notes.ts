@@ -36,14 +36,17 @@ function doubts(planner: Planner, plan: Plan): { readonly net: Doubt | null; rea
   return { net: greatest((d) => d.net), trim: greatest((d) => d.trim) };
 }
 
-/** What a reader of the plans should know: how sure the trim is and why, and what the chance depends on. */
+/**
+ * What a reader of the plans should know: how sure the trim is and why, and what the chance depends on. Where none fits,
+ * only what is true of the nearest: its chance is small because it misses the target, which the limits say.
+ */
 export function notesOf(planner: Planner, best: Plan, leastBG: PlanResult["leastBG"]): string[] {
   const notes: string[] = [];
   const width = trimHalfWidth(best.sure);
   const certain = best.sure.trim === null ? "not certain at all" : `certain only to ±${degrees(width)}`;
   const doubt = doubts(planner, best);
   const need = millimetres(planner.ownBG);
-  if (leastBG.from === "own" && width <= SURE_TRIM)
+  if (best.fits && leastBG.from === "own" && width <= SURE_TRIM)
     notes.push(
       `The target asks for no least BG. In these plans the trim is certain to ±15°: for that, B has to be about ${need} above G in this bait.`,
     );
@@ -54,7 +57,7 @@ export function notesOf(planner: Planner, best: Plan, leastBG: PlanResult["least
           ? ` The least certain input is “${doubt.trim.input}”: it ${doubt.trim.trim < 0.9 * width ? `alone turns the bait by ±${degrees(doubt.trim.trim)}` : "causes nearly all of this"}. Weigh or measure it, and plan again.`
           : " Denser weights or a thinner wall bring G lower."),
     );
-  if (best.sure.chance < DOUBTFUL && doubt.net && doubt.net.net > planner.goal.netTolerance)
+  if (best.fits && best.sure.chance < DOUBTFUL && doubt.net && doubt.net.net > planner.goal.netTolerance)
     notes.push(
       `The chance is small mostly because of “${doubt.net.input}”: it moves the net buoyancy by ±${grams(doubt.net.net)} (95 %), and the target allows ±${grams(planner.goal.netTolerance)}. Weigh or measure it, and plan again.`,
     );

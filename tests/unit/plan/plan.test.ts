@@ -134,6 +134,15 @@ describe("what binds", () => {
     expect(what(r)).toEqual(["trim"]);
     expect(Math.abs((r.nearest?.net ?? NaN) - (LIFT - 1 * g))).toBeLessThanOrEqual(0.2 * g);
   });
+  it("where nothing fits, no note tells of plans that there are none of, nor calls a miss a doubt", () => {
+    const tight = { netTolerance: 0.001 * g, leastBG: null };
+    for (const r of [plan([sphere(5.5)], tight), plan([sphere(5)], tight)]) {
+      expect(r.plans).toEqual([]);
+      expect(r.nearest).not.toBeNull();
+      expect(r.limits).not.toEqual([]);
+      for (const note of r.notes) expect(note).not.toMatch(/these plans|chance is small/);
+    }
+  });
   it("options that cannot be", () => {
     expect(() => plan([sphere(4)], { netTolerance: 0 })).toThrow(/tolerance/);
     expect(() => plan([sphere(4)], {}, { to: 0 })).toThrow(/zone/);
