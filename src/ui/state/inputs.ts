@@ -44,6 +44,9 @@ export function withValue<T>(root: T, path: readonly Step[], value: unknown): T 
 
 type Extra = Partial<Omit<Input, "unit">>;
 
+/** The longest hard body that can be meant, mm: half a metre; common practice, no source. */
+const LONGEST = 500;
+
 /** The number field of the schema at a path, as an input. */
 export function inputAt(scenario: Scenario, steps: readonly Step[], extra: Extra = {}): Input {
   const path = pathText(steps);
@@ -158,6 +161,8 @@ export function bodyInputs(scenario: Scenario): readonly InputGroup[] {
         }),
         inputAt(scenario, ["bait", "length_mm"], {
           help: "Stretches the drawing: everything along the bait moves in proportion; heights stay.",
+          // A slip of the hand is no bait of 1234 mm; a file may hold a longer one, and it stays as it is.
+          max: Math.max(LONGEST, scenario.bait.length_mm),
           write: stretched,
         }),
         {

@@ -48,6 +48,15 @@ describe("live inputs", () => {
     }
   });
 
+  test("a length that no bait has is not taken for one; a file's own longer bait keeps its length", () => {
+    const most = (from: Scenario): number | undefined =>
+      everyGroup(from)
+        .flatMap(({ inputs }) => inputs)
+        .find(({ id }) => id === "bait.length_mm")?.max;
+    expect(most(one)).toBe(500);
+    expect(most(stretched(one, 640))).toBe(640);
+  });
+
   test("what is written is what is read back, and nothing else changes its reading", () => {
     const inputs = everyGroup(one).flatMap((group) => group.inputs);
     for (const input of inputs) {
