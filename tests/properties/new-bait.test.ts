@@ -1,17 +1,17 @@
 import { describe, expect, test } from "vitest";
-import { emptyBox, compile } from "../../../src/document";
-import type { Scenario } from "../../../src/document";
-import { random as seeded } from "../../../src/model/base";
-import { USUAL_WALL } from "../../../src/model/checks";
-import { staticsOf } from "../../../src/model/statics";
-import { FORMS } from "../../../src/model/shaping";
-import { planFor } from "../../../src/runner/weigh";
-import { baitOf, planned, usualAnswers, usualSizes, wishOf } from "../../../src/ui/maker";
-import type { Answers } from "../../../src/ui/maker";
-import { Prefs } from "../../../src/ui/state/prefs.svelte";
-import { Units } from "../../../src/ui/state/units";
-import { Workspace } from "../../../src/ui/state/workspace.svelte";
-import { lookAt, remarksOf } from "../../../src/ui/views/draw/remarks";
+import { emptyBox, compile } from "../../src/document";
+import type { Scenario } from "../../src/document";
+import { random as seeded } from "../../src/model/base";
+import { USUAL_WALL } from "../../src/model/checks";
+import { staticsOf } from "../../src/model/statics";
+import { FORMS } from "../../src/model/shaping";
+import { planFor } from "../../src/runner/weigh";
+import { baitOf, planned, usualAnswers, usualSizes, wishOf } from "../../src/ui/maker";
+import type { Answers } from "../../src/ui/maker";
+import { Prefs } from "../../src/ui/state/prefs.svelte";
+import { Units } from "../../src/ui/state/units";
+import { Workspace } from "../../src/ui/state/workspace.svelte";
+import { lookAt, remarksOf } from "../../src/ui/views/draw/remarks";
 
 /** What the program chose for a new bait, it does not warn of: hooks that reach nothing, weights with their wall of wood. */
 
