@@ -76,6 +76,7 @@ export const texts: Translated<typeof en> = {
   "solid.open":
     "Nicht geschlossen: {open} Kanten verbinden keine zwei Dreiecke. Das Programm eines Druckers kann ihn ablehnen. Ausgeschnitten: {cuts}. Eine Öse, die kein Draht hält, hat kein Loch.",
   "solid.noCut": "nichts",
+  "solid.weight": "„{name}“",
   "solid.out":
     "Drucke und fräse das nicht: das Loch für {names} kommt aus dem Holz heraus. Rück das Gewicht unter „Zeichnen“ oder „Wiegen“ nach innen oder mach es kleiner, und mach die Hälften neu.",
   "file.right": "Rechte Hälfte, STL",

@@ -74,6 +74,7 @@ export const texts = {
   "solid.open":
     "Not closed: {open} edges do not join two triangles. A printer's program may refuse it. Cut: {cuts}. An eye that no wire holds has no hole.",
   "solid.noCut": "nothing",
+  "solid.weight": "‘{name}’",
   "solid.out":
     "Do not print or mill this: the hole for {names} comes out of the wood. Move the weight inward or make it smaller on the views Draw or Weigh, and make the halves again.",
   "file.right": "Right half, STL",
