@@ -45,7 +45,7 @@ FILE is a scenario (scenarios/NAME.json), or - for standard input.
   --reach-speeds LIST    m/s: 0.6,0.9 or 0.4:1.2:0.2 (from:to:step)
   --reach-angles LIST    bib angles in degrees: 35,40 or 20:60:5
   --csv FILE             writes the recording of the run
-  --sheets DIR           writes templates and build sheet (PDF, SVG, DXF) into a folder, and answers nothing else
+  --sheets DIR           writes templates, build sheet and solid halves (PDF, SVG, DXF, STL, 3MF) into a folder, and answers nothing else
   --stations LIST        with --sheets: stations of the section gauges, mm: 10,25,40 or 10:80:10
   --measured ACROSS,DOWN with --sheets: what the printed rulers of 100 mm measured, mm
   --overwrite            with --sheets: files that are there already may be written over
