@@ -124,6 +124,39 @@ test("a bait's design stays while the bait changes; versions come back; another 
   await expect(dialog.getByRole("button", { name: "Mine (2)", exact: true })).toBeVisible();
 });
 
+test("a file that is no picture is refused as a photo in plain words, and a photo is kept over a reload @long", async ({
+  page,
+}) => {
+  await open(page, "float", true);
+  await recipe(page);
+  const dialog = page.getByRole("dialog");
+  const photo = dialog.locator("input[data-photo=bait]");
+  const script = '<svg xmlns="http://www.w3.org/2000/svg"><script>document.title = "ran"</script></svg>';
+  for (const [name, mimeType, text] of [
+    ["a.jpg", "image/jpeg", "no picture"],
+    ["a.svg", "image/svg+xml", script],
+  ] as const) {
+    await photo.setInputFiles({ name, mimeType, buffer: Buffer.from(text) });
+    await expect(
+      dialog.getByText(
+        "This photo could not be kept: it is no picture that this browser can read. Choose a JPEG or PNG.",
+        { exact: true },
+      ),
+    ).toBeVisible();
+    await expect(dialog.locator("img")).toHaveCount(0);
+  }
+  await expect(page).not.toHaveTitle("ran");
+  const dot =
+    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==";
+  await photo.setInputFiles({ name: "b.png", mimeType: "image/png", buffer: Buffer.from(dot, "base64") });
+  await expect(dialog.locator("img")).toHaveCount(1);
+  await page.keyboard.press("Escape");
+  await kept(page);
+  await page.reload();
+  await recipe(page);
+  await expect(dialog.locator("img")).toHaveCount(1);
+});
+
 test("a file of 200 baits comes in whole, with tags, versions and photos, and a second time it adds nothing @long", async ({
   page,
 }) => {

@@ -48,6 +48,7 @@ export const texts: Translated<typeof en> = {
   "photo.failed": "Dieses Foto konnte nicht behalten werden: {why}. Wähle ein JPEG oder PNG.",
   "photo.heavy": "es hat mehr als 40 MB",
   "photo.large": "es ist zu groß",
+  "photo.notRead": "es ist kein Bild, das dieser Browser lesen kann",
   "photo.noPen": "dieser Browser gibt nichts, worauf man zeichnen kann",
   "photo.notDrawn": "es konnte nicht gezeichnet werden",
   "ranked.alone": "passt allein nicht zum Rest",

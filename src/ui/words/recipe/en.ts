@@ -45,6 +45,7 @@ export const texts = {
   "photo.failed": "This photo could not be kept: {why}. Choose a JPEG or PNG.",
   "photo.heavy": "it has more than 40 MB",
   "photo.large": "it is too large",
+  "photo.notRead": "it is no picture that this browser can read",
   "photo.noPen": "this browser gives nothing to draw on",
   "photo.notDrawn": "it could not be drawn",
   "ranked.alone": "does not go with the rest by itself",
