@@ -21,6 +21,15 @@ const schema = z
     length_mm: above("Bib length", "mm", [0, 500], [3, 60, 0.5], "The part outside the body."),
     width_mm: above("Bib width", "mm", [0, 500], [4, 50, 0.5]),
     slot_mm: number("Depth in the slot", "mm", [0, 500], [0, 20, 0.5], "The part inside the body."),
+    slot_angle_deg: maybe(
+      number(
+        "Angle of the slot",
+        "°",
+        [-90, 180],
+        [-10, 90, 0.5],
+        "Of a bib that is bent at its root: the angle of the part inside the body, counted as the bib angle is. Absent: straight on from the part outside.",
+      ),
+    ),
     thickness_mm: above("Bib thickness", "mm", [0, 30], [0.5, 3, 0.1]),
     outline: choice(
       "Outline",
@@ -45,6 +54,7 @@ export const bib: PartFile<"bib", Read<typeof schema>, typeof field> = {
     length: mm(one.length_mm),
     width: mm(one.width_mm),
     slot: mm(one.slot_mm),
+    ...(one.slot_angle_deg === undefined ? {} : { slotAngle: degrees(one.slot_angle_deg) }),
     thickness: mm(one.thickness_mm),
     outline: one.outline,
     stuff: stuff(one, "plastic", "bib"),

@@ -1,13 +1,16 @@
-import { add, cos, scale, sin, square, type Vec } from "../base";
+import { add, cos, scale, sin, square, tan, type Vec } from "../base";
 import { insideOutline } from "../shape";
 import { above0, atLeast0, finite, point, stuff } from "./checks";
 import { BaitError, inMm } from "./error";
 import { rectangle } from "./figures";
-import { bibOutline, bibPlate, halfWidth } from "./plate";
+import { bibOutline, bibPlate, halfWidth, slotAngle, tongueAlong } from "./plate";
 import type { BibSpec } from "./plate";
 import { weighted } from "./rows";
 import { drawn } from "./spread";
 import type { Figure, Part } from "./types";
+
+/** The sharpest bend at the root: beyond it plate and tongue lie on each other. Common practice, no source. rad. */
+const MOST_BENT = (150 / 180) * Math.PI;
 
 export const bib: Part<BibSpec, "bib", "item", false> = {
   many: false,
@@ -22,14 +25,22 @@ export const bib: Part<BibSpec, "bib", "item", false> = {
     above0(`${path}.length_mm`, b.length, "m");
     above0(`${path}.width_mm`, b.width, "m");
     atLeast0(`${path}.slot_mm`, b.slot, "m");
+    if (b.slotAngle !== undefined) finite(`${path}.slot_angle_deg`, b.slotAngle, "rad");
+    if (Math.abs(slotAngle(b) - b.angle) > MOST_BENT)
+      throw new BaitError(
+        `${path}.slot_angle_deg`,
+        "the bib would be folded back onto its own tongue",
+        "Give an angle that differs from the bib angle by 150° at most, or leave it out for a straight bib",
+      );
     above0(`${path}.thickness_mm`, b.thickness, "m");
     stuff(path, b.stuff);
   },
 
   layout(b, path, shape) {
     if (!(b.slot > 0)) return [];
-    const x = b.root.x - (cos(b.angle) * b.slot) / 2;
-    const z = b.root.z + (sin(b.angle) * b.slot) / 2;
+    const back = tongueAlong(b);
+    const x = b.root.x - (back.x * b.slot) / 2;
+    const z = b.root.z - (back.z * b.slot) / 2;
     if (-x < 0 || -x > shape.length)
       throw new BaitError(
         `${path}.slot_mm`,
@@ -83,16 +94,21 @@ export const bib: Part<BibSpec, "bib", "item", false> = {
 
   // The plate edge on: its part outside, and the tongue in the slot.
   sketch(b, { drawn: body }) {
-    const along = { x: cos(b.angle), z: -sin(b.angle) };
-    const across = { x: -along.z, z: along.x };
+    const ahead = { x: cos(b.angle), z: -sin(b.angle) };
+    const back = tongueAlong(b);
     const half = b.thickness / 2;
-    const at = (distance: number, aside: number): Vec =>
-      add(b.root, add(scale(along, distance), scale(across, aside)));
+    const on = (along: Vec, distance: number, aside: number): Vec =>
+      add(b.root, add(scale(along, distance), scale({ x: -along.z, z: along.x }, aside)));
+    const at = (distance: number, aside: number): Vec => on(distance < 0 ? back : ahead, distance, aside);
+    // The edges of a bent bib meet at the root on the line that halves the bend.
+    const meet = tan((slotAngle(b) - b.angle) / 2);
+    const corner = (distance: number, aside: number): Vec =>
+      distance === 0 && meet !== 0 ? on(ahead, aside * meet, aside) : at(distance, aside);
     const slab = (from: number, to: number): Vec[] => [
-      at(from, half),
-      at(to, half),
-      at(to, -half),
-      at(from, -half),
+      corner(from, half),
+      corner(to, half),
+      corner(to, -half),
+      corner(from, -half),
     ];
     const plate = { role: "plate", layer: "behind" } as const;
     const tongue = { role: "plate", layer: "inside" } as const;
@@ -107,23 +123,25 @@ export const bib: Part<BibSpec, "bib", "item", false> = {
         {
           ...plate,
           is: "polygon",
-          points: bibOutline(b).map((p) => ({ x: b.root.x + p.x * along.x, z: p.z })),
+          points: bibOutline(b).map((p) => ({ x: b.root.x + p.x * ahead.x, z: p.z })),
         },
         ...slot(() => {
-          const back = b.root.x - b.slot * along.x;
-          const broad = breadthAt((b.root.x + back) / 2);
-          return rectangle(tongue, { x: b.root.x, z: broad }, { x: back, z: -broad });
+          const end = b.root.x - b.slot * back.x;
+          const broad = breadthAt((b.root.x + end) / 2);
+          return rectangle(tongue, { x: b.root.x, z: broad }, { x: end, z: -broad });
         }),
       ],
-      across(x) {
-        if (Math.abs(along.x) < 1e-9) return [];
-        const d = (x - b.root.x) / along.x;
-        if (d < -b.slot || d > b.length) return [];
-        const { z } = at(d, 0);
-        const broad = d < 0 ? breadthAt(x) : halfWidth(b, d);
-        const thick = half / Math.abs(along.x);
-        return [rectangle(tongue, { x: -broad, z: z + thick }, { x: broad, z: z - thick })];
-      },
+      across: (x) =>
+        [back, ahead].flatMap((along) => {
+          if (Math.abs(along.x) < 1e-9) return [];
+          const d = (x - b.root.x) / along.x;
+          const inTongue = along === back;
+          if (inTongue ? d < -b.slot || d >= 0 : d < 0 || d > b.length) return [];
+          const z = b.root.z + d * along.z;
+          const broad = inTongue ? breadthAt(x) : halfWidth(b, d);
+          const thick = half / Math.abs(along.x);
+          return [rectangle(tongue, { x: -broad, z: z + thick }, { x: broad, z: z - thick })];
+        }),
       dimensions: [
         { key: "length_mm", from: b.root, to: at(b.length, 0) },
         { key: "slot_mm", from: at(-b.slot, 0), to: b.root },
@@ -133,8 +151,7 @@ export const bib: Part<BibSpec, "bib", "item", false> = {
 
   keepOuts(b) {
     if (!(b.slot > 0)) return [];
-    const end = { x: b.root.x - b.slot * cos(b.angle), z: b.root.z + b.slot * sin(b.angle) };
-    const tongue = [{ a: b.root, b: end }];
+    const tongue = [{ a: b.root, b: add(b.root, scale(tongueAlong(b), -b.slot)) }];
     return [{ is: "rods", label: "bib's tongue", path: tongue, inside: tongue, radius: b.thickness / 2 }];
   },
 

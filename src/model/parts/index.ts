@@ -57,7 +57,7 @@ export { cutBall } from "./figures";
 export { areApart, ballRadius, gap, overlap, roomOf } from "./solids";
 export { ballPlaces, ballRoom, lowSide } from "./balls";
 export type { BallsSpec } from "./balls";
-export { bibOutline, bibPlate } from "./plate";
+export { bibOutline, bibPlate, slotAngle } from "./plate";
 export type { BibPlate, BibSpec } from "./plate";
 export type { BallastSpec } from "./ballast";
 export type { ChamberSpec } from "./chamber";

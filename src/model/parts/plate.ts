@@ -12,6 +12,8 @@ export interface BibSpec {
   readonly width: number;
   /** Length in the slot, m. */
   readonly slot: number;
+  /** Of a bent bib: the tongue's angle, counted as the plate's, rad. Absent: the tongue runs straight on from the plate. */
+  readonly slotAngle?: number;
   readonly thickness: number;
   readonly outline: "square" | "round";
   readonly stuff: Stuff;
@@ -30,8 +32,20 @@ export interface BibPlate {
   readonly volume: number;
   /** Pieces that go under one by one; volume and first moment are the plate's. */
   readonly pieces: readonly Piece[];
-  readonly tongue: { readonly width: number; readonly volume: number; readonly middle: Vec };
+  readonly tongue: {
+    /** From the slot's end to the root: the plate's own direction, unless the bib is bent at its root. */
+    readonly along: Vec;
+    readonly width: number;
+    readonly volume: number;
+    readonly middle: Vec;
+  };
 }
+
+/** The tongue's angle: its own where the bib is bent at the root, else the plate's. rad. */
+export const slotAngle = (bib: BibSpec): number => bib.slotAngle ?? bib.angle;
+
+/** From the slot's end to the root. */
+export const tongueAlong = (bib: BibSpec): Vec => vec(cos(slotAngle(bib)), -sin(slotAngle(bib)));
 
 /** Strips that stand for the half ellipse of a round bib when it is partly under. */
 const ROUND_STRIPS = 8;
@@ -64,7 +78,7 @@ function strips(bib: BibSpec): { from: number; to: number; area: number; centroi
 
 /**
  * Geometry of a bib (docs/model.md §3): the outside part runs from the root by `length` along the angle β, and the
- * tongue straight on from the root into the slot, as wide as the body at the slot's middle.
+ * tongue from the root into the slot, straight on or bent, as wide as the body at the slot's middle.
  *
  * @param halfBreadthAt the body's half-breadth (m) at a station (m); asked once, at the slot's middle
  */
@@ -75,7 +89,8 @@ export function bibPlate(bib: BibSpec, halfBreadthAt: (station: number) => numbe
   const parts = strips(bib);
   const area = parts.reduce((sum, p) => sum + p.area, 0);
   const centroid = parts.reduce((sum, p) => sum + p.area * p.centroid, 0) / area;
-  const middleOfSlot = at(-bib.slot / 2);
+  const back = tongueAlong(bib);
+  const middleOfSlot = add(bib.root, scale(back, -bib.slot / 2));
   const tongueWidth = bib.slot > 0 ? Math.min(bib.width, 2 * halfBreadthAt(-middleOfSlot.x)) : 0;
   return {
     along,
@@ -94,6 +109,7 @@ export function bibPlate(bib: BibSpec, halfBreadthAt: (station: number) => numbe
       };
     }),
     tongue: {
+      along: back,
       width: tongueWidth,
       volume: tongueWidth * bib.slot * bib.thickness,
       middle: middleOfSlot,

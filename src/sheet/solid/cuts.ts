@@ -1,4 +1,3 @@
-import { add, scale } from "../../model/base";
 import { bibPlate } from "../../model/bait";
 import type { Bait } from "../../model/bait";
 import { linesOf } from "../templates/figure";
@@ -73,8 +72,8 @@ export function cutsOf(bait: Bait, drills: readonly number[]): readonly Cut[] {
         });
       });
   if (bib !== null && bib.slot > 0) {
-    const { along, tongue } = bibPlate(bib, (s) => bait.drawn.section(s).halfBreadth);
-    const middle = add(bib.root, scale(along, -bib.slot / 2));
+    const { tongue } = bibPlate(bib, (s) => bait.drawn.section(s).halfBreadth);
+    const { along, middle } = tongue;
     cuts.push({
       what: "bib's slot",
       is: "slot",

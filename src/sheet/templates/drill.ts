@@ -1,5 +1,6 @@
 import { distance, type Vec } from "../../model/base";
 import type { Bait } from "../../model/bait";
+import { slotAngle } from "../../model/parts";
 import { distanceToPath } from "../../drawing";
 import { formatIn } from "../../units";
 import { Pen, TYPE } from "../paper/pen";
@@ -74,7 +75,7 @@ export function drillTemplate({ bait, fonts, words, drills }: TemplateJob): Temp
           {
             at: bib.root,
             row: [
-              `slot, ${mmNumber(bib.thickness)} wide, at ${degText(bib.angle)}`,
+              `slot, ${mmNumber(bib.thickness)} wide, at ${degText(slotAngle(bib))}`,
               "–",
               mmNumber(bib.slot),
               mmNumber(-bib.root.x),

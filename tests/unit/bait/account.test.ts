@@ -186,6 +186,28 @@ describe("the bib", () => {
     near(it.displacedCentre.z, (-2 - 9 * Math.sin(40 * deg)) * mm, 1e-12);
     near(it.removedCentre.z, (-2 + 3 * Math.sin(40 * deg)) * mm, 1e-12);
   });
+  it("bent: the part outside stays, the tongue lies at its own angle; at the plate's angle it is a straight bib", () => {
+    const outline = "square" as const;
+    const straight = row(make(ELLIPSOID, { bib: { ...bib, outline } }), "bib");
+    const bent = row(make(ELLIPSOID, { bib: { ...bib, outline, slotAngle: 0 } }), "bib");
+    expect(bent.displaced).toBe(straight.displaced);
+    expect(bent.displacedCentre).toEqual(straight.displacedCentre);
+    // Level from the root: the middle 3 mm aft of it, at its height; the body is broader there.
+    near(bent.removedCentre.x, (-5 - 3) * mm, 1e-12);
+    near(bent.removedCentre.z, -2 * mm, 1e-12);
+    const half = B * Math.sqrt(1 - ((8 * mm - A) / A) ** 2);
+    near(bent.removed, 2 * half * 6 * mm * 1.5 * mm, 1e-9);
+    near(bent.mass, 1200 * (bent.displaced + bent.removed), 1e-12);
+    const moment = (k: "x" | "z"): number =>
+      (bent.displaced * bent.displacedCentre[k] + bent.removed * bent.removedCentre[k]) * 1200;
+    near(bent.massCentre.x, moment("x") / bent.mass, 1e-12);
+    near(bent.massCentre.z, moment("z") / bent.mass, 1e-12);
+    expect(row(make(ELLIPSOID, { bib: { ...bib, outline, slotAngle: bib.angle } }), "bib")).toEqual(straight);
+  });
+  it("a bib that is folded back onto its tongue is refused", () => {
+    const folded = { ...bib, outline: "square" as const, slotAngle: -115 * deg };
+    expect(() => make(ELLIPSOID, { bib: folded })).toThrow(/folded back/);
+  });
   it("the tongue is never wider than the bib", () => {
     const it = row(make(ELLIPSOID, { bib: { ...bib, width: 5 * mm, outline: "square" } }), "bib");
     near(it.removed, 5 * 6 * 1.5 * mm ** 3, 1e-12);

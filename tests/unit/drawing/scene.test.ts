@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { MID } from "../../../src/model/bait";
+import { assemble, MID } from "../../../src/model/bait";
 import { hangingHooks } from "../../../src/model/motion/hooks";
 import { boxOf, placed } from "../../../src/drawing/geometry";
 import { boxOfMarks, pickFrom } from "../../../src/drawing/mark";
@@ -59,6 +59,24 @@ describe("sceneOf", () => {
     const tongue = boxOf(pointsOf("bib", "inside"));
     expect(tongue.minZ).toBeCloseTo(-3 * mm, 12);
     expect(tongue.maxZ).toBeCloseTo(-1 * mm, 12);
+  });
+
+  test("a bent bib: both parts are as thick as the stock, and meet at the root on the line that halves the bend", () => {
+    const bent = sceneOf(assemble({ ...spec, bib: { ...spec.bib!, slotAngle: 0 } }), null, Infinity);
+    const points = (layer: string) =>
+      bent.figures
+        .filter((f) => f.what === "bib" && f.layer === layer)
+        .flatMap((f) => (f.is === "polygon" ? f.points : []));
+    const [plate, tongue] = [points("behind"), points("inside")];
+    // The tongue lies level aft of the root, half of the stock above and below it.
+    const box = boxOf(tongue);
+    expect(box.maxZ - box.minZ).toBeCloseTo(1 * mm, 12);
+    expect((box.maxZ + box.minZ) / 2).toBeCloseTo(-3 * mm, 12);
+    // The plate hangs square to it.
+    expect(boxOf(plate).maxX - boxOf(plate).minX).toBeCloseTo(1 * mm, 12);
+    expect(boxOf(plate).minZ).toBeCloseTo(-18 * mm, 12);
+    const shared = plate.filter((p) => tongue.some((q) => Math.hypot(p.x - q.x, p.z - q.z) < 1e-12));
+    expect(shared).toHaveLength(2);
   });
 
   test("a wire along the datum line is inside from nose to tail and stands out by 4 mm at either end", () => {

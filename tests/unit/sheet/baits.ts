@@ -25,12 +25,21 @@ const light = (from: Scenario): Scenario => ({
   },
 });
 
+/** With a bib that is bent at its root. */
+export function bentBib(from: Scenario, slot_angle_deg: number): Scenario {
+  const { bib } = from.bait;
+  if (bib === undefined) throw new Error(`${from.name} has no bib`);
+  return { ...from, bench: [], bait: { ...from.bait, bib: { ...bib, slot_angle_deg } } };
+}
+
 /** All scenarios of the project, and baits that are very long and very short. */
 export const baits: readonly (readonly [string, Scenario])[] = [
   ...SCENARIOS.map((name): readonly [string, Scenario] => [name, scenarioOf(name)]),
   ["400 mm", sized(scenarioOf("suspender-90"), 400)],
   ["400 mm, long bib", sized(scenarioOf("long-bib-diver-90"), 400)],
   ["230 mm, chamber", sized(scenarioOf("rattle-chamber-60"), 230)],
+  ["a bent bib", bentBib(scenarioOf("long-bib-diver-90"), 0)],
+  ["a bib bent upward", bentBib(scenarioOf("rattle-chamber-60"), 80)],
   ["25 mm", sized(light(scenarioOf("tail-heavy-90")), 25)],
   ["25 mm, bib", sized(light(scenarioOf("rattle-chamber-60")), 25)],
 ];

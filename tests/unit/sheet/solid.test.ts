@@ -7,6 +7,7 @@ import { compile, parseScenario, USUAL_DRILLS } from "../../../src/document";
 import { shapeOf } from "../../../src/model/shape";
 import { fingerprintOf } from "../../../src/sheet/fingerprint";
 import { solidFigures, solidFiles, solidKernel, solveHalf } from "../../../src/sheet";
+import { cutsOf } from "../../../src/sheet/solid/cuts";
 import { enclosed, halfBody, openEdges } from "../../../src/sheet/solid/mesh";
 import type { Mesh } from "../../../src/sheet/solid/mesh";
 import { stlOf, threeMfOf } from "../../../src/sheet/solid/write";
@@ -107,6 +108,34 @@ it("a weight that is too large for its place is named, and the halves are closed
   const solved = solveHalf(kernel, bait, drills);
   expect(solved.out).toEqual([bait.spec.ballast[0]?.name]);
   expect(solved.open).toBe(0);
+});
+
+it("the slot of a bent bib is cut where the model has its tongue", () => {
+  const straight = scenarios.find(({ bait }) => (bait.spec.bib?.slot ?? 0) > 0);
+  if (!straight) throw new Error("no scenario with a slot");
+  const { scenario } = straight;
+  const parsed = parseScenario(
+    JSON.stringify({
+      ...scenario,
+      bench: [],
+      bait: { ...scenario.bait, bib: { ...scenario.bait.bib, slot_angle_deg: 0 } },
+    }),
+  );
+  if (!parsed.ok) throw new Error("no scenario");
+  const bent = parsed.compiled.bait;
+  const slot = cutsOf(bent, drills).find((one) => one.is === "slot");
+  if (slot?.is !== "slot") throw new Error("no slot");
+  const { root, slot: deep } = bent.spec.bib!;
+  expect(slot.along[0]).toBeCloseTo(-1, 12);
+  expect(slot.along[1]).toBeCloseTo(0, 12);
+  expect(slot.middle[0]).toBeCloseTo(1e3 * (-root.x + deep / 2), 9);
+  expect(slot.middle[2]).toBeCloseTo(1e3 * root.z, 9);
+  const { volume, B, G } = solidFigures(bent, solveHalf(kernel, bent, drills));
+  expect(Math.abs(volume.solid / volume.model - 1)).toBeLessThan(1e-3);
+  for (const { solid, model } of [B, G]) {
+    expect(Math.abs(solid.x - model.x)).toBeLessThan(5e-5);
+    expect(Math.abs(solid.z - model.z)).toBeLessThan(5e-5);
+  }
 });
 
 describe("the files of the halves", () => {

@@ -60,6 +60,10 @@ export const model: Echoes = {
     "Das Loch von {hole} ist kleiner als der Ballast von {own}: {proud} stehen vor und verdrängen Wasser.",
   "the middle of the slot lies at station {station}, off the body":
     "die Mitte des Schlitzes liegt an der Stelle {station}, neben dem Körper",
+  "the bib would be folded back onto its own tongue":
+    "die Schaufel wäre auf ihre eigene Zunge zurückgefaltet",
+  "Give an angle that differs from the bib angle by 150° at most, or leave it out for a straight bib":
+    "Gib einen Winkel an, der höchstens 150° vom Schaufelwinkel abweicht, oder lass ihn weg, für eine gerade Schaufel",
   "Move the root, or give slot_mm 0 for a bib without a tongue":
     "Verschieb die Wurzel, oder gib slot_mm 0 für eine Schaufel ohne Zunge an",
   "The middle of the bib's slot is not within the outline, yet the tongue counts as inside.":

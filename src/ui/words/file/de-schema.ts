@@ -95,6 +95,9 @@ export const schema: Echoes = {
   "Bib width": "Breite der Schaufel",
   "Depth in the slot": "Tiefe im Schlitz",
   "The part inside the body.": "Der Teil im Körper.",
+  "Angle of the slot": "Winkel des Schlitzes",
+  "Of a bib that is bent at its root: the angle of the part inside the body, counted as the bib angle is. Absent: straight on from the part outside.":
+    "Bei einer Schaufel, die an der Wurzel gebogen ist: der Winkel des Teils im Körper, gezählt wie der Schaufelwinkel. Ohne Angabe: gerade weiter vom Teil außerhalb.",
   "Bib thickness": "Dicke der Schaufel",
   Outline: "Umriss",
   square: "eckig",

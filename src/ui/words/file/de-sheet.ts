@@ -108,6 +108,13 @@ export const sheet: Echoes = {
   "The dash-dot line is the datum line; heights are measured from it.":
     "Die Strich-Punkt-Linie ist die Bezugslinie; von ihr aus werden Höhen gemessen.",
   "The bib is dashed.": "Die Tauchschaufel ist gestrichelt.",
+  "Bend it by {angle} at the dashed line, the part outside downward, as the second drawing shows it edge on.":
+    "Bieg sie an der gestrichelten Linie um {angle}, den Teil außerhalb nach unten, wie ihn die zweite Zeichnung hochkant zeigt.",
+  "Bend it by {angle} at the dashed line, the part outside upward, as the second drawing shows it edge on.":
+    "Bieg sie an der gestrichelten Linie um {angle}, den Teil außerhalb nach oben, wie ihn die zweite Zeichnung hochkant zeigt.",
+  "The lengths hold for a sharp bend; round a bar as thick as the stock the sheet comes out {mm} too long, so cut the tongue shorter by that.":
+    "Die Längen gelten für eine scharfe Biegung; um einen Stab von der Dicke der Platte gebogen gerät das Blech {mm} zu lang: schneide die Zunge um so viel kürzer.",
+  tongue: "Zunge",
   "The thin full line is the cut line. The bait is inside it: saw on its outer side, and sand to the middle of the line.":
     "Die dünne volle Linie ist die Schnittlinie. Der Köder liegt innen: säge an ihrer Außenseite, und schleife bis zur Mitte der Linie.",
   "All outlines are those of the bare body; the coats come on top.":
