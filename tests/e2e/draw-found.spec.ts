@@ -106,3 +106,15 @@ test("a drawing that leaves no room for a part is refused at that part @long", a
   expect(Math.abs(where.y - chamber.y)).toBeLessThan(80);
   await page.mouse.up();
 });
+
+test("the change beside the figures is that of the last move, and goes with an undo", async ({ page }) => {
+  await openBoard(page);
+  const changes = page.getByRole("region", { name: "Figures of the drawing" }).locator(".change");
+  const shown = async (): Promise<string> => (await changes.allInnerTexts()).join("").trim();
+  await board(page).focus();
+  for (const key of ["PageDown", "PageDown", "Shift+ArrowUp", "PageDown", "Shift+ArrowUp"])
+    await page.keyboard.press(key);
+  await expect.poll(shown).not.toBe("");
+  expect(await undoAll(page)).toBe(2);
+  await expect.poll(shown).toBe("");
+});
