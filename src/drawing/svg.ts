@@ -19,6 +19,8 @@ export interface SvgOptions {
   readonly scale: number;
   /** Digits after the point of a place, px; 2 where nothing is said. */
   readonly digits?: number;
+  /** The picture is made larger and smaller as a whole: lines whose width is in px keep it. */
+  readonly enlarged?: boolean;
 }
 
 /** How far a text's middle lies above its base line, as a share of its size: about half the height of a capital. */
@@ -33,7 +35,7 @@ const MOST = 2 ** 31;
 /** The marks as SVG elements, from back to front. */
 export function svgElements(
   marks: readonly Mark[],
-  { palette, scale, digits = 2 }: SvgOptions,
+  { palette, scale, digits = 2, enlarged = false }: SvgOptions,
 ): SvgElement[] {
   const parts = 10 ** digits;
   const tails = digits === HUNDREDTHS ? TAILS : null;
@@ -59,6 +61,9 @@ export function svgElements(
       ? {
           stroke: cssOf(colourOf(stroke, palette)),
           "stroke-width": number(Math.max(stroke.px, (stroke.real ?? 0) * scale)),
+          ...(enlarged && stroke.px >= (stroke.real ?? 0) * scale
+            ? { "vector-effect": "non-scaling-stroke" }
+            : {}),
           "stroke-linejoin": "round",
           "stroke-linecap": stroke.dash ? "butt" : "round",
           ...(stroke.alpha === undefined ? {} : { "stroke-opacity": number(stroke.alpha) }),

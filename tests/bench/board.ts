@@ -112,11 +112,11 @@ async function board(browser: Browser, address: string, scenario: Scenario | nul
         mimeType: "application/json",
         buffer: Buffer.from(serialize(scenario)),
       });
-      await page.waitForFunction("document.querySelectorAll('circle.point.own').length === 60");
+      await page.waitForFunction("document.querySelectorAll('line.point.own').length === 60");
     }
     // Nobody finds a point to drag sooner; by then the page has gone through a move by itself.
     await page.waitForTimeout(2000);
-    const points = page.locator("circle.point.own");
+    const points = page.locator("line.point.own");
     const box = await points.nth(Math.floor((await points.count()) / 2)).boundingBox();
     if (box === null) throw new Error("there is no point to drag");
     const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };

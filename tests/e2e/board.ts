@@ -33,7 +33,7 @@ export async function middleOf(what: Locator): Promise<Place> {
 
 /** The middle of a point of the curve in hand. */
 export const pointAt = (page: Page, index: number): Promise<Place> =>
-  middleOf(page.locator("circle.point.own").nth(index));
+  middleOf(page.locator("line.point.own").nth(index));
 
 /** Grams, millilitres or degrees of one of the board's figures. */
 export async function figure(page: Page, label: string): Promise<number> {

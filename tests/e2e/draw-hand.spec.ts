@@ -27,12 +27,12 @@ test("wheel and keys look closer where the pointer is, in all three views at one
   await expect(page.getByTitle("The whole bait (0)")).toBeVisible();
   // The same place is still under the pointer, and the other views went along: the station's mark is at one x in both.
   await expect.poll(async () => Math.round((await pointAt(page, 0)).x - at.x)).toBe(0);
-  const marks = page.locator("path.grip.station");
+  const marks = page.locator("path.sign.station");
   const [side, above] = [await middleOf(marks.nth(0)), await middleOf(marks.nth(1))];
   expect(Math.abs(side.x - above.x)).toBeLessThan(0.5);
   await page.keyboard.press("0");
   await expect(page.getByTitle("The whole bait (0)")).toBeHidden();
-  await expect(page.locator("circle.point.own")).toHaveCount(5);
+  await expect(page.locator("line.point.own")).toHaveCount(5);
 
   // A frame round the middle of the bait: one point of either edge; they move together, by keys and by hand.
   const [a, b] = [await pointAt(page, 2), await pointAt(page, 3)];
@@ -53,7 +53,7 @@ test("wheel and keys look closer where the pointer is, in all three views at one
 
   // Near the datum line a drag keeps to it, and says so by a line; Alt suspends it.
   const tail = await pointAt(page, 4);
-  const zero = await middleOf(page.locator("path.grip.length"));
+  const zero = await middleOf(page.locator("path.sign.length"));
   await page.mouse.move(tail.x, tail.y);
   await page.mouse.down();
   await page.mouse.move(tail.x, zero.y - 2, { steps: 3 });
@@ -70,7 +70,7 @@ test("wheel and keys look closer where the pointer is, in all three views at one
   await job(page, "Section");
   const round = inputs(page).getByRole("textbox", { name: "Roundness above" });
   await expect(round).toHaveValue(/^2/);
-  const corner = await middleOf(page.locator("rect.grip").first());
+  const corner = await middleOf(page.locator("line.grip").first());
   await page.mouse.move(corner.x, corner.y);
   await page.mouse.down();
   await page.mouse.move(corner.x + 12, corner.y - 12, { steps: 4 });
@@ -103,7 +103,7 @@ test("two fingers look closer without a jump, and one moves the drawing; several
     ],
   );
   await expect(page.getByTitle("The whole bait (0)")).toBeVisible();
-  const near = page.locator("circle.point.own");
+  const near = page.locator("line.point.own");
   await expect
     .poll(async () => {
       const places = await Promise.all((await near.all()).map((one) => middleOf(one)));

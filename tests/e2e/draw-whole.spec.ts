@@ -44,7 +44,7 @@ async function mouse(page: Page, from: Place, by: Place): Promise<void> {
   await page.mouse.up();
 }
 
-const grip = (page: Page, index: number): Promise<Place> => middleOf(page.locator("rect.grip").nth(index));
+const grip = (page: Page, index: number): Promise<Place> => middleOf(page.locator("line.grip").nth(index));
 
 test("a whole bait from nothing by mouse, back to the first byte and forward again @long", async ({
   page,
@@ -77,7 +77,7 @@ test("a whole bait from nothing by mouse, back to the first byte and forward aga
     .getByRole("button", { name: /^chamber/ })
     .click();
   const place = await chosen(page).innerText();
-  await mouse(page, await middleOf(page.locator("rect.grip.chosen").first()), { x: -14, y: 0 });
+  await mouse(page, await middleOf(page.locator("line.grip.chosen").first()), { x: -14, y: 0 });
   await expect(chosen(page)).not.toHaveText(place);
   await inputs(page)
     .getByRole("button", { name: /^eyes 2/ })
@@ -184,7 +184,7 @@ async function byHand(page: Page, hand: Hand): Promise<void> {
   await press(page, inputs(page).getByRole("button", { name: "Add", exact: true }));
   await top();
   const place = await chosen(page).innerText();
-  await hand(await middleOf(page.locator("rect.grip.chosen").first()), { x: -12, y: 0 });
+  await hand(await middleOf(page.locator("line.grip.chosen").first()), { x: -12, y: 0 });
   await expect(chosen(page)).not.toHaveText(place);
   await job(page, "Whole bait");
   await press(page, inputs(page).getByRole("button", { name: "Make it so" }));

@@ -34,7 +34,7 @@ test("a body from a form, shaped by mouse: a drag is one step, Escape takes it b
   await page.mouse.up();
   await expect.poll(() => figure(page, "Volume")).toBeGreaterThan(bare);
   // A double press on the curve puts a point there.
-  const points = page.locator("circle.point.own");
+  const points = page.locator("line.point.own");
   const count = await points.count();
   const [a, b] = [await pointAt(page, 7), await pointAt(page, 8)];
   await page.mouse.dblclick((a.x + b.x) / 2, (a.y + b.y) / 2);
@@ -148,7 +148,7 @@ test("a finger drags a point and a part at 360 px, one view at a time @phone-onl
   await press(page, page.getByRole("button", { name: /^Tie eye/ }));
   await page.evaluate(() => scrollTo(0, 0));
   const place = await chosen(page).innerText();
-  const eye = await page.locator("rect.grip").last().boundingBox();
+  const eye = await page.locator("line.grip").last().boundingBox();
   if (eye === null) throw new Error("the tie eye has no grip");
   await drag({ x: eye.x + 5, y: eye.y + 5 }, { x: -6, y: -30 });
   await expect(chosen(page)).not.toHaveText(place);

@@ -1,7 +1,7 @@
 import { fromSI, toSI } from "../../../units";
 import type { CurveKey } from "../../../document";
 import { inPane, onPane } from "../../../drawing";
-import type { BoardLayout, Mark, Pane } from "../../../drawing";
+import type { BoardLayout, Elevation, Mark, Pane } from "../../../drawing";
 import type { Vec } from "../../../model/base";
 import { frameOf } from "./frame";
 import type { Frame } from "./frame";
@@ -30,7 +30,7 @@ interface Picture {
   spots(): readonly Spot[];
   /** The grip that is chosen, be it seen or not. */
   chosen(): Spot | null;
-  drawings(): readonly { readonly pane: Pane; readonly marks: readonly Mark[] }[];
+  drawings(): readonly { readonly elevation: Elevation; readonly marks: readonly Mark[] }[];
   /** Step that a drag snaps to, mm. */
   step(): number;
 }
@@ -98,7 +98,7 @@ export class Hand {
   }
 
   near(p: Vec, reach: number): Spot | null {
-    return nearestSpot(this.#picture.spots(), p, reach, this.#picture.layout().scale, this.#board.curve);
+    return nearestSpot(this.#picture.spots(), p, reach, this.#picture.layout(), this.#board.curve);
   }
 
   /** Whether a finger here works on the drawing; elsewhere it scrolls the page. */
@@ -130,16 +130,18 @@ export class Hand {
       this.#doing = { does: "pan", from: p };
     } else {
       const spot = this.near(p, event.pointerType === "mouse" ? REACH.fine : REACH.coarse);
-      this.#doing = spot === null ? this.#beside(p, event) : this.#take(spot, p, event);
+      this.#doing = (spot === null ? null : this.#take(spot, p, event)) ?? this.#beside(p, event);
     }
     if (this.#doing !== null) host?.setPointerCapture(event.pointerId);
     else this.#pick(p);
   }
 
-  #take(spot: Spot, p: Vec, event: PointerEvent): Doing {
+  #take(spot: Spot, p: Vec, event: PointerEvent): Doing | null {
     const board = this.#board;
-    const { grip, pane } = spot;
-    const { scale } = this.#picture.layout();
+    const { grip, elevation } = spot;
+    const { scale, panes } = this.#picture.layout();
+    const pane = panes.find((one) => one.elevation === elevation);
+    if (pane === undefined) return null;
     if (grip.kind === "point")
       board.choose(grip.key, grip.index, event.shiftKey || (board.several && !spot.chosen));
     if (grip.kind === "part") board.parts.choose(grip.handle.part, grip.handle.id);
@@ -147,7 +149,7 @@ export class Hand {
     const at = onPane(pane, scale, p.x, p.z);
     const others = this.#picture
       .spots()
-      .filter((one) => one.pane.elevation === pane.elevation && one !== spot && !one.chosen)
+      .filter((one) => one.elevation === elevation && one !== spot && !one.chosen)
       .filter(({ grip: { kind } }) => kind === "point" || kind === "part" || kind === "length")
       .map((one) => stationHeight(one.at));
     return {
@@ -179,11 +181,12 @@ export class Hand {
   /** A press beside all grips chooses the part that lies there, or lets go of what is chosen. */
   #pick(p: Vec): void {
     const board = this.#board;
-    const { scale } = this.#picture.layout();
-    const drawn = this.#picture.drawings().find(({ pane }) => inPane(pane, scale, p.x, p.z));
+    const { scale, panes } = this.#picture.layout();
+    const pane = panes.find((one) => inPane(one, scale, p.x, p.z));
+    const drawn = this.#picture.drawings().find(({ elevation }) => elevation === pane?.elevation);
     board.picked = {};
-    if (drawn !== undefined && board.job === "parts")
-      board.parts.choose(partAt(board, drawn.marks, onPane(drawn.pane, scale, p.x, p.z), scale));
+    if (pane !== undefined && drawn !== undefined && board.job === "parts")
+      board.parts.choose(partAt(board, drawn.marks, onPane(pane, scale, p.x, p.z), scale));
   }
 
   move(event: PointerEvent): void {
@@ -294,11 +297,11 @@ export class Hand {
   /** Points within a frame that was drawn in a view. */
   #inside(pane: Pane, from: Vec, to: Vec): Partial<Record<CurveKey, number[]>> {
     const { x, y, width, height } = frameOf(from, to);
-    const { scale } = this.#picture.layout();
+    const layout = this.#picture.layout();
     const found: Partial<Record<CurveKey, number[]>> = {};
     for (const spot of this.#picture.spots()) {
-      if (spot.grip.kind !== "point" || spot.pane.elevation !== pane.elevation) continue;
-      const p = onScreen(spot, scale);
+      if (spot.grip.kind !== "point" || spot.elevation !== pane.elevation) continue;
+      const p = onScreen(spot, layout);
       if (p.x < x || p.x > x + width || p.z < y || p.z > y + height) continue;
       (found[spot.grip.key] ??= []).push(spot.grip.index);
     }
@@ -341,7 +344,7 @@ export class Hand {
     const pane = panes.find((one) => inPane(one, scale, p.x, p.z));
     if (pane === undefined) return;
     const [s, v] = stationHeight(onPane(pane, scale, p.x, p.z));
-    const near = curvesShown(board, pane)
+    const near = curvesShown(board, pane.elevation)
       .map((key) => {
         const height = key === "halfBreadth" ? Math.abs(v) : v;
         return { key, off: Math.abs((board.valueAt(key, s) ?? Infinity) - height) };
@@ -377,6 +380,6 @@ export class Hand {
   get lookedAt(): Vec | null {
     if (this.#over !== null) return this.#over;
     const spot = this.#picture.chosen();
-    return spot === null ? null : onScreen(spot, this.#picture.layout().scale);
+    return spot === null ? null : onScreen(spot, this.#picture.layout());
   }
 }

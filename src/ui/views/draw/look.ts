@@ -57,11 +57,12 @@ export class Look {
   }
 
   #middle(): Vec {
-    const { panes, scale } = this.#layout;
-    const [pane] = panes;
+    const layout = this.#layout;
+    const [pane] = layout.panes;
     if (pane === undefined) return { x: 0, z: 0 };
-    const { box } = pane;
-    return onScreen({ pane, at: { x: (box.minX + box.maxX) / 2, z: (box.minZ + box.maxZ) / 2 } }, scale);
+    const { box, elevation } = pane;
+    const at = { x: (box.minX + box.maxX) / 2, z: (box.minZ + box.maxZ) / 2 };
+    return onScreen({ elevation, at }, layout);
   }
 
   /** Two fingers: what lay under them stays under them. */
@@ -102,18 +103,19 @@ export class Look {
   /** Moves the drawing so far that a chosen grip is seen. */
   reveal(spot: Spot | null): void {
     if (spot === null || this.#board.view === null) return;
-    const { scale, panes } = this.#layout;
-    const pane = panes.find((one) => one.elevation === spot.pane.elevation);
+    const layout = this.#layout;
+    const { elevation } = spot;
+    const pane = layout.panes.find((one) => one.elevation === elevation);
     if (pane === undefined) return;
     const { box } = pane;
-    const p = onScreen({ pane, at: spot.at }, scale);
+    const p = onScreen(spot, layout);
     const [low, high] = [
-      onScreen({ pane, at: { x: box.minX, z: box.maxZ } }, scale),
-      onScreen({ pane, at: { x: box.maxX, z: box.minZ } }, scale),
+      onScreen({ elevation, at: { x: box.minX, z: box.maxZ } }, layout),
+      onScreen({ elevation, at: { x: box.maxX, z: box.minZ } }, layout),
     ];
     const into = (v: number, least: number, most: number): number =>
       Math.min(most - RIM, Math.max(least + RIM, v));
     const to = { x: into(p.x, low.x, high.x), z: into(p.z, low.z, high.z) };
-    if (to.x !== p.x || to.z !== p.z) this.#move(pane.elevation, p, to, 1);
+    if (to.x !== p.x || to.z !== p.z) this.#move(elevation, p, to, 1);
   }
 }

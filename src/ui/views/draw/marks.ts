@@ -10,38 +10,63 @@ import type { DrawWords } from "../../words/draw";
 import type { SnapMark } from "./snap";
 import { stockMarks } from "./stock";
 
-/** What is drawn in each view over its grid: bait, the section's place, G and B. */
-export function paneMarks(
-  pane: Pane,
-  scale: number,
+/** What is drawn of the bait in a view: the same from near and from far. */
+export function baitMarks(
+  elevation: Elevation,
   {
     bait,
     scene,
     station,
     stock,
-    words,
   }: {
     readonly bait: Bait;
     readonly scene: Scene;
     readonly station: number;
     readonly stock: StockSpec | null;
+  },
+): Mark[] {
+  const around = stock === null ? [] : stockMarks(elevation, bait.drawn, stock);
+  switch (elevation) {
+    case "section":
+      return [...around, ...sectionMarks(bait, stationIn(bait, station), scene)];
+    case "above":
+      return [...around, ...topMarks(bait, scene)];
+    case "side":
+      return [...around, ...sideMarks(scene)];
+  }
+}
+
+const stationIn = ({ drawn }: Bait, station: number): number =>
+  Math.min(drawn.length, Math.max(0, toSI(station, "mm")));
+
+/** What stands over it and follows the view's own size: the section's place, G and B. */
+export function overMarks(
+  { elevation, box }: Pane,
+  scale: number,
+  {
+    bait,
+    scene,
+    station,
+    words,
+  }: {
+    readonly bait: Bait;
+    readonly scene: Scene;
+    readonly station: number;
     readonly words: DrawWords;
   },
 ): Mark[] {
-  const around = stock === null ? [] : stockMarks(pane.elevation, bait.drawn, stock);
-  const at = Math.min(bait.drawn.length, Math.max(0, toSI(station, "mm")));
-  if (pane.elevation === "section") return [...around, ...sectionMarks(bait, at, scene)];
+  if (elevation === "section") return [];
+  const at = stationIn(bait, station);
   const cut: Mark = {
     kind: "path",
     what: null,
     points: [
-      { x: 0 - at, z: pane.box.minZ },
-      { x: 0 - at, z: pane.box.maxZ },
+      { x: 0 - at, z: box.minZ },
+      { x: 0 - at, z: box.maxZ },
     ],
     stroke: { role: "accent", px: 1, dash: [6, 3], alpha: 0.9 },
   };
-  if (pane.elevation === "above") return [...around, ...topMarks(bait, scene), cut];
-  return [...around, ...sideMarks(scene), cut, ...centres(scene, scale, words)];
+  return elevation === "above" ? [cut] : [cut, ...centres(scene, scale, words)];
 }
 
 /** G as a disc in quarters, B as a ring, each with its letter. */
