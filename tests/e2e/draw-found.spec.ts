@@ -66,7 +66,7 @@ test("while a hand holds a point, keys choose and remove nothing else, and what 
   for (const key of ["Delete", "PageDown", "ArrowUp", "Insert", "Control+a"]) await page.keyboard.press(key);
   await expect(chosen(page)).toHaveText(held);
   await page.mouse.move(at.x, at.y - 22, { steps: 2 });
-  await expect(page.locator("circle.point.own")).toHaveCount(5);
+  await expect(page.locator("line.point.own")).toHaveCount(5);
   await expect(chosen(page)).toContainText("point 3 of 5");
   // Closer by wheel and by key: the point stays where the pointer is.
   await page.keyboard.down("Alt");
@@ -76,7 +76,7 @@ test("while a hand holds a point, keys choose and remove nothing else, and what 
   await page.mouse.move(at.x + 5, at.y - 30, { steps: 3 });
   await expect
     .poll(async () => {
-      const point = await middleOf(page.locator("circle.point.chosen"));
+      const point = await middleOf(page.locator("line.point.chosen"));
       return Math.hypot(point.x - at.x - 5, point.y - at.y + 30);
     })
     .toBeLessThan(2);
@@ -93,7 +93,7 @@ test("a drawing that leaves no room for a part is refused at that part @long", a
   await inputs(page).getByRole("combobox", { name: "New part" }).selectOption({ index: 0 });
   await inputs(page).getByRole("button", { name: "Add", exact: true }).click();
   await expect(chosen(page)).toContainText("chamber, the chamber");
-  const chamber = await middleOf(page.locator("rect.grip.chosen").first());
+  const chamber = await middleOf(page.locator("line.grip.chosen").first());
   await job(page, "Outline");
   const back = await pointAt(page, 2);
   await page.mouse.move(back.x, back.y);

@@ -34,6 +34,7 @@ export type { Compare, Letter, Variant } from "./compare.svelte";
 export { aCount, aFlag, aNumber, aRecord, aText, groupOf, listOf, oneOf, orNull } from "./readers";
 export type { Store, ThemeChoice } from "./prefs.svelte";
 export { keptWith } from "./kept.svelte";
+export { BesideState } from "./beside.svelte";
 export { atRest, KEYS_REST_MS, Pace } from "./rest";
 export type { Library, Taken } from "./library.svelte";
 export { quietly } from "./quiet";
@@ -43,8 +44,8 @@ export type { StageSwitch } from "./stage.svelte";
 export type { ShownUnit, UnitChoice, Units } from "./units";
 export { whenAsked } from "./why.svelte";
 export type { Asking, Why } from "./why.svelte";
-export { workOut } from "./workspace.svelte";
-export type { Worked, Workspace } from "./workspace.svelte";
+export { workOut, Workspace } from "./workspace.svelte";
+export type { Worked } from "./workspace.svelte";
 
 /** Many baits in one file: it comes with the list of baits, not with the page's start. */
 export const loadLibrary = () => import("./library.svelte");
