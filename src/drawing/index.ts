@@ -46,7 +46,7 @@ export {
 export { layersOf, pictureMarks, type Picture } from "./picture";
 export { sceneOf } from "./scene";
 export { heldStill, hookedHangers, posedMarks, restingPlace } from "./still";
-export { escaped, svgElements, svgOf, type SvgElement } from "./svg";
+export { escaped, svgElements, svgKeeper, svgOf, type SvgElement } from "./svg";
 export { thumbnailFigures, thumbnailOf, type Thumbnail } from "./thumbnail";
 export { niceStep, ticksBetween } from "./ticks";
 export { RIVAL_DASH, type Point, type Posed, type Rival, type Scene, type Size } from "./types";

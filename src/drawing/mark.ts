@@ -63,6 +63,74 @@ export type Mark = {
     }
 );
 
+const samePaint = (a: Paint | undefined, b: Paint | undefined): boolean =>
+  a === b ||
+  (a !== undefined &&
+    b !== undefined &&
+    a.role === b.role &&
+    a.to === b.to &&
+    a.t === b.t &&
+    a.hex === b.hex &&
+    a.alpha === b.alpha);
+
+const sameStroke = (a: Stroke | undefined, b: Stroke | undefined): boolean =>
+  a === b ||
+  (a !== undefined &&
+    b !== undefined &&
+    samePaint(a, b) &&
+    a.px === b.px &&
+    a.real === b.real &&
+    a.dash?.[0] === b.dash?.[0] &&
+    a.dash?.[1] === b.dash?.[1]);
+
+const sameAt = (a: Vec, b: Vec): boolean => a.x === b.x && a.z === b.z;
+
+function samePoints(a: readonly Vec[], b: readonly Vec[]): boolean {
+  if (a === b) return true;
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (!sameAt(a[i] as Vec, b[i] as Vec)) return false;
+  return true;
+}
+
+/** Two marks that look the same, at the same place. */
+export function sameMark(a: Mark, b: Mark): boolean {
+  if (a === b) return true;
+  if (
+    a.what !== b.what ||
+    a.title !== b.title ||
+    !samePaint(a.fill, b.fill) ||
+    !sameStroke(a.stroke, b.stroke)
+  )
+    return false;
+  switch (a.kind) {
+    case "polygon":
+    case "path":
+      return b.kind === a.kind && samePoints(a.points, b.points);
+    case "lines":
+      return (
+        b.kind === "lines" &&
+        a.paths.length === b.paths.length &&
+        a.paths.every((path, i) => samePoints(path, b.paths[i] ?? []))
+      );
+    case "circle":
+      return b.kind === "circle" && sameAt(a.at, b.at) && a.radius === b.radius;
+    case "arrow":
+      return b.kind === "arrow" && sameAt(a.from, b.from) && sameAt(a.to, b.to) && a.head === b.head;
+    case "text":
+      return (
+        b.kind === "text" &&
+        sameAt(a.at, b.at) &&
+        a.words === b.words &&
+        a.size === b.size &&
+        a.bold === b.bold &&
+        sameAnchor(a.anchor, b.anchor) &&
+        samePaint(a.halo, b.halo)
+      );
+  }
+}
+
+const sameAnchor = (a: Anchor, b: Anchor): boolean => a.x === b.x && a.y === b.y;
+
 export type TextMark = Extract<Mark, { kind: "text" }>;
 
 export function colourOf(paint: Paint, palette: Palette): Rgb {

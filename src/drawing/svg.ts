@@ -1,5 +1,5 @@
 import type { Vec } from "../model/base";
-import { arrowShape, colourOf, type Mark, type Paint, type Stroke, type TextMark } from "./mark";
+import { arrowShape, colourOf, sameMark, type Mark, type Paint, type Stroke, type TextMark } from "./mark";
 import { cssOf, type Palette } from "./palette";
 import type { Box } from "./types";
 
@@ -153,6 +153,35 @@ export function svgElements(
       }
     }
   });
+}
+
+/**
+ * The elements of a drawing that is made anew at each move of a hand: those of a mark that is as it was stay the objects that
+ * they were. To see that costs a tenth of writing its places anew.
+ */
+export function svgKeeper(): (marks: readonly Mark[], options: SvgOptions) => readonly SvgElement[] {
+  let kept: { readonly mark: Mark; readonly elements: readonly SvgElement[] }[] = [];
+  let last: SvgOptions | null = null;
+  let all: readonly SvgElement[] = [];
+  return (marks, options) => {
+    const known =
+      last !== null &&
+      last.palette === options.palette &&
+      last.scale === options.scale &&
+      last.digits === options.digits &&
+      last.enlarged === options.enlarged;
+    const before = known ? kept : [];
+    last = options;
+    let changed = before.length !== marks.length;
+    kept = marks.map((mark, i) => {
+      const found = before[i];
+      if (found !== undefined && sameMark(found.mark, mark)) return found;
+      changed = true;
+      return { mark, elements: svgElements([mark], options) };
+    });
+    if (changed) all = kept.flatMap((one) => one.elements);
+    return all;
+  };
 }
 
 /** Where the picture's frame lies, in the drawing's unit, and what the picture says of itself. */

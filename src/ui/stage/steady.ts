@@ -5,9 +5,10 @@
 export function steady<T>(same: (a: T, b: T) => boolean): (next: readonly T[]) => readonly T[] {
   let last: readonly T[] = [];
   return (next) => {
+    if (next === last) return last;
     const kept = next.map((one, i) => {
       const before = last[i];
-      return before !== undefined && same(before, one) ? before : one;
+      return before !== undefined && (before === one || same(before, one)) ? before : one;
     });
     if (kept.length !== last.length || kept.some((one, i) => one !== last[i])) last = kept;
     return last;

@@ -38,7 +38,8 @@ export function rehearse(the: App): () => void {
     const middle = Math.floor(board.points.length / 2);
     board.choose(board.curve, middle, false);
     for (let k = 1; k <= MOVES; k++) {
-      board.dragPoints([0.4 * Math.sin(k / 5), 0.4 * Math.sin(k / 7)]);
+      // Up and down so far that a bait that is nearly neutral floats for half of the moves: that takes the longest to work out.
+      board.dragPoints([0.8 * Math.sin(k / 5), 0.8 * Math.sin(k / 5)]);
       flushSync();
       yield;
       if (k % LOOKS !== 0) continue;
