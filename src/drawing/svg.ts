@@ -172,7 +172,7 @@ export function svgKeeper(): (marks: readonly Mark[], options: SvgOptions) => re
       last.enlarged === options.enlarged;
     const before = known ? kept : [];
     last = options;
-    let changed = before.length !== marks.length;
+    let changed = !known || before.length !== marks.length;
     kept = marks.map((mark, i) => {
       const found = before[i];
       if (found !== undefined && sameMark(found.mark, mark)) return found;
