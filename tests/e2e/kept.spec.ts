@@ -75,57 +75,6 @@ test("a reload comes back with the same bait, its undo and what was being typed,
 const figure = (type: string, description: string): void =>
   void test.info().annotations.push({ type, description });
 
-test("a page that is killed while a hand edits comes back less at most its last second @long", async ({
-  browser,
-}) => {
-  // Many starts of the page: seconds on a free machine, minutes on a busy one.
-  test.setTimeout(600_000);
-  // A context of its own has a process of its own: the others go on.
-  const context = await browser.newContext({ reducedMotion: "reduce", serviceWorkers: "block" });
-  try {
-    let seed = 11;
-    const chance = (): number => (seed = (seed * 48271) % 2147483647) / 2147483647;
-    let page = await context.newPage();
-    await open(page, "float");
-    const made: { readonly density: number; readonly at: number }[] = [];
-    const losses: number[] = [];
-    for (let kill = 0; kill < MOMENTS; kill++) {
-      const body = await unfold(page, "Body");
-      for (let i = 0; i < 1 + Math.floor(3 * chance()); i++) {
-        const density = Number((0.3 + made.length / 1000).toFixed(3));
-        await type(body, "Body density", String(density));
-        made.push({ density, at: Date.now() });
-      }
-      await page.waitForTimeout(900 * chance());
-      const killer = await context.newCDPSession(page);
-      const dead = page.waitForEvent("crash");
-      const killed = Date.now();
-      void killer.send("Page.crash").catch(() => undefined);
-      await dead;
-      const next = await context.newPage();
-      await next.goto("./");
-      await expect(next.getByRole("link", { name: "Float" })).toHaveAttribute("aria-current", "page");
-      const field = (await unfold(next, "Body")).getByRole("textbox", { name: "Body density", exact: true });
-      await expect(field.first()).toHaveValue(/^0\.[345]/);
-      const back = Number(await field.first().inputValue());
-      expect(made.map(({ density }) => density)).toContain(back);
-      const lost = made.filter(({ density }) => density > back);
-      losses.push(lost.length === 0 ? 0 : killed - Math.min(...lost.map(({ at }) => at)));
-      // What is lost is lost: the next edits go on from what came back.
-      made.splice(made.length - lost.length, lost.length);
-      await page.close();
-      page = next;
-    }
-    const most = Math.max(...losses);
-    const any = losses.filter((one) => one > 0).length;
-    figure("work lost by a kill", `${most} ms at most of ${MOMENTS} kills, ${any} of them lost an edit`);
-    // An edit is written after 0.7 s at the latest; the rest is for a busy machine.
-    expect(most).toBeLessThan(2000);
-  } finally {
-    await context.close();
-  }
-});
-
 test("a reload comes back to the place: what is half typed, the plan's zone, the map's axes, the scrolling @long", async ({
   page,
 }) => {
