@@ -17,7 +17,7 @@ export type {
   ReachMapJob,
   Variation,
 } from "./reach-map";
-export { towHere } from "./reach-mapper";
+export { towHere } from "./reach-cells";
 export { secondsLeft, waitWords } from "./progress";
 export { FILLER, usualZone } from "./weigh";
 export type { PlanJob } from "./weigh";

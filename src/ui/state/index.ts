@@ -39,6 +39,7 @@ export { atRest, KEYS_REST_MS, Pace } from "./rest";
 export type { Library, Taken } from "./library.svelte";
 export { quietly } from "./quiet";
 export { Later, RunSlot } from "./runs.svelte";
+export type { Shown } from "./runs.svelte";
 export { Session } from "./session.svelte";
 export type { StageSwitch } from "./stage.svelte";
 export type { ShownUnit, UnitChoice, Units } from "./units";

@@ -1,6 +1,5 @@
 import { untrack } from "svelte";
 import type { Vec } from "../../model/base";
-import { watchedFor } from "../../model/motion";
 import type { Snapshot } from "../../model/motion";
 import type { ModelClient, RunJob, Tub } from "../../runner";
 import { Player } from "../stage";
@@ -38,6 +37,8 @@ export class Session {
   #lineage = -1;
   #first = true;
   readonly #pace = new Pace();
+  /** What is shown, at the length that is wished; null where more than the length differs. A view of releases has its own. */
+  watched: (shown: Shown, tub: Tub) => Shown | null = () => null;
 
   /** `calm`: nothing starts to move by itself. */
   constructor(kind: "tub" | "swim", client: ModelClient, work: Workspace, compare: Compare, calm: boolean) {
@@ -126,13 +127,8 @@ export class Session {
     });
   }
 
-  /** What a slot shows, at the length that is wished; null where more than the length has changed. */
   #watched({ shown }: RunSlot, worked: Worked, tub: Tub): Shown | null {
-    if (shown?.job.kind !== "tub" || shown.worked !== worked) return null;
-    const { depth, pitch, stage } = shown.job.tub;
-    if (depth !== tub.depth || pitch !== tub.pitch || stage !== tub.stage) return null;
-    const job = this.#job(worked, tub);
-    return { recording: watchedFor(shown.recording, tub.duration), worked, job };
+    return shown?.worked === worked ? this.watched(shown, tub) : null;
   }
 
   /** Starts the same run again, after a fault. */

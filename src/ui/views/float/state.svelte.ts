@@ -11,6 +11,7 @@ import type { App, Session } from "../../state";
 import { USUAL_SEASON } from "./season";
 import { tubSession } from "./session";
 import { noseAfloat, noseAtDepth, stillSnapshot } from "./still";
+import { atLength } from "./watched";
 
 /** A hand that lets go less than this share of the length under where it took hold has not pushed the bait under. */
 const UNDER = 0.5;
@@ -35,6 +36,7 @@ export class FloatState {
     this.app = app;
     app.beside.keep<Pick<FloatState, "stage">>("float", "place", this, { stage: oneOf(...MOMENTS) });
     this.session = tubSession(app);
+    this.session.watched = atLength;
   }
 
   /** Stages at which something comes onto this bait, its first tub test, and the last. */

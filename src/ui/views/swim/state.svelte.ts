@@ -3,15 +3,14 @@ import { eventsOf, summaryOf } from "../../../model/motion";
 import type { GrowingRecording, RunEvent, RunSummary } from "../../../model/motion";
 import { aCount, CadenceEditor, keptWith, Later, listOf, oneOf, retrieveSpeed, Session } from "../../state";
 import type { ModelClient } from "../../../runner";
-import { afterPaint } from "../../stage";
-import type { App, Workspace, Worked } from "../../state";
+import type { App, Workspace } from "../../state";
 import { Rivals } from "./rivals.svelte";
 import { following, movedTo, zoomed } from "./span";
 import type { Span } from "./span";
 import { approachIn, lengthsOf, pointsOf } from "./steady";
 import type { SteadyPoint } from "./steady";
 import type { Rival } from "./rivals.svelte";
-import type { towHere } from "./here";
+import type { Here, look } from "./here";
 
 /** Depths of the strike zone, m, the upper one first. */
 export interface Zone {
@@ -44,10 +43,8 @@ export class Swim {
   /** Depths of the steady tow at the retrieve's speed, by the line that is out: what Reach tells of this bait. */
   readonly steady = new Later<readonly SteadyPoint[]>();
   /** The last of them, with all the line out, and what it was worked out for: on the spot, so it follows a hand at once. */
-  #here = $state.raw<{ readonly of: Worked; readonly speed: number; readonly depth: number | null } | null>(
-    null,
-  );
-  #tow = $state.raw<typeof towHere | null>(null);
+  #here = $state.raw<Here | null>(null);
+  #look = $state.raw<typeof look | null>(null);
   /** What strip and curves show of the run, s; null: all of it. */
   #span = $state.raw<Span | null>(null);
   readonly #runs: ModelClient;
@@ -140,23 +137,16 @@ export class Swim {
     $effect(() => {
       const { now } = this.#work;
       const { speed } = this;
-      const tow = this.#tow;
-      if (tow === null) {
-        // It comes with the first turn of a hand. Where it does not come, the worker's figure stays.
-        if (now !== found) import("./here").then((code) => (this.#tow = code.towHere)).catch(() => undefined);
-        return;
-      }
-      const look = (): void => {
-        try {
-          this.#here = { of: now, speed, depth: tow(now.scenario, now.compiled, speed).depth };
-        } catch {
-          // The worker meets the same fault, and says it.
-          this.#here = null;
-        }
-      };
-      // Of a bait that is turned its own numbers come first.
-      if (untrack(() => this.#here)?.of.compiled.bait !== now.compiled.bait) return afterPaint(look);
-      untrack(look);
+      const look = this.#look;
+      if (look !== null)
+        return look(
+          now,
+          speed,
+          untrack(() => this.#here),
+          (here) => (this.#here = here),
+        );
+      // It comes with the first turn of a hand. Where it does not come, the worker's figure stays.
+      if (now !== found) import("./here").then((code) => (this.#look = code.look)).catch(() => undefined);
       return undefined;
     });
     $effect(() => {
