@@ -1,4 +1,4 @@
-export { againstTarget, bandAround } from "./against";
+export { againstTarget } from "./against";
 export { App, app, provideApp } from "./app.svelte";
 export { boxOf } from "./box.svelte";
 export type { BoxState } from "./box.svelte";

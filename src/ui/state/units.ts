@@ -125,27 +125,27 @@ export class Units {
     return this.#written(tickText(value));
   }
 
-  /** Words of the model, whose lengths, masses and speeds are in metric units, in those shown; with real minus signs. */
+  /** Words of the model, whose lengths are in mm and masses in g, with both in the units shown, and real minus signs. */
   told(text: string): string {
-    const most = { mm: 1, m: 1, g: 0, "m/s": 1 } as const;
-    const put = (words: string, written: string, unit: keyof typeof most | "mm/s", times: number): string =>
-      this.unit(unit) === unit
-        ? words
-        : // In a language with decimal commas the words may have got theirs already. Not grams to a millilitre, nor areas.
-          words.replace(
-            new RegExp(`(-?\\d+(?:[.,](\\d+))?)[ \u202f]${written}(?![\\w/²³])`, "g"),
-            (_, figure: string, decimals: string | undefined) =>
-              this.show(
-                times * Number(figure.replace(",", ".")),
-                unit,
-                unit === "mm/s" ? 0 : Math.max(most[unit], decimals?.length ?? 0),
+    const most = { mm: 1, g: 0 } as const;
+    return (["mm", "g"] as const)
+      .reduce(
+        (words, unit) =>
+          this.unit(unit) === unit
+            ? words
+            : // In a language with decimal commas the words may have got theirs already. Not grams to a millilitre.
+              words.replace(
+                new RegExp(`(-?\\d+(?:[.,](\\d+))?)[ \u202f]${unit}\\b(?!\\/)`, "g"),
+                (_, figure: string, decimals: string | undefined) =>
+                  this.show(
+                    Number(figure.replace(",", ".")),
+                    unit,
+                    Math.max(most[unit], decimals?.length ?? 0),
+                  ),
               ),
-          );
-    const shown = (["mm", "m", "g", "m/s"] as const).reduce(
-      (words, unit) => put(words, unit, unit, 1),
-      put(text, "cm/s", "mm/s", 10),
-    );
-    return shown.replace(/(^|[\s\u202f(:])-(?=\d)/g, "$1\u2212");
+        text,
+      )
+      .replace(/(^|[\s(])-(?=\d)/g, "$1\u2212");
   }
 
   /** As `bare`, of a figure of the model, which is in SI (an angle in radians, a share of 1). */

@@ -1,3 +1,4 @@
+import { toldOfMotion } from "../../../src/ui/views/parts/told";
 import { describe, expect, test } from "vitest";
 import { Prefs, readSaved } from "../../../src/ui/state/prefs.svelte";
 import { Units } from "../../../src/ui/state/units";
@@ -27,7 +28,7 @@ describe("numbers on the screen", () => {
     expect(metric.told(said)).toBe(said);
     expect(inches.told(said)).toBe("The wall is 0.0500\u202fin, 1.000\u202fin above 3 mL.");
     // 0.3048 m to the foot.
-    expect(inches.told("Rising at 5.08 cm/s; 3.048 m deep at 0.3048 m/s, on 5 m² of water.")).toBe(
+    expect(toldOfMotion(inches, "Rising at 5.08 cm/s; 3.048 m deep at 0.3048 m/s, on 5 m² of water.")).toBe(
       "Rising at 2.00\u202fin/s; 10.000\u202fft deep at 1.0000\u202fft/s, on 5 m² of water.",
     );
     expect(metric.told("It rests at -10.0° (-3 to 4), a well-known 3-5.")).toBe(
