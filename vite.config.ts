@@ -115,6 +115,10 @@ const treeshake = {
     ) || /\/motion\/engine\/|\/runner\/worker/.test(id),
 };
 
+/** Chunks that the page itself imports, by their names. */
+const BEGINS =
+  /\/(base|build|compile|disclose-version|figures|hanger|parse|preload-helper|quiet|speaker|state|units)-[^/]+\.js$/;
+
 export default defineConfig({
   root: "src/ui",
   base: "./",
@@ -137,6 +141,11 @@ export default defineConfig({
     manifest: true,
     // Small files inlined as data: URLs would need a wider policy.
     assetsInlineLimit: 0,
+    // What the page itself begins with is there when a part is asked for: no list of what a part needs has to name it.
+    modulePreload: {
+      resolveDependencies: (_, deps, { hostType }) =>
+        hostType === "js" ? deps.filter((one) => !BEGINS.test(one)) : deps,
+    },
     rolldownOptions: { treeshake },
   },
   worker: { format: "es", plugins: () => [withoutNodeForSolids()], rolldownOptions: { treeshake } },
