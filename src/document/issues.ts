@@ -135,7 +135,7 @@ function remedyFor(found: unknown, field: Field | null, issue: z.core.$ZodIssue)
     if (field?.kind === "list" || field?.kind === "text" || field?.kind === "point") {
       return issue.code === "too_big" ? "Shorten it." : "Add what is missing.";
     }
-    return `Give ${what} within this range; the unit stands in the key's name.`;
+    return `Give ${what} within this range.`;
   }
   return `Give ${what} as allowed.`;
 }

@@ -177,10 +177,8 @@ export const messages: Echoes = {
     "Gib einen Wert an, oder lass den Schlüssel weg, wo er fehlen darf.",
   "Shorten it.": "Kürze es.",
   "Add what is missing.": "Ergänze, was fehlt.",
-  'Give "{title}" within this range; the unit stands in the key\'s name.':
-    "Gib „{title}“ in diesem Bereich an; die Einheit steht im Namen des Schlüssels.",
-  "Give a value within this range; the unit stands in the key's name.":
-    "Gib einen Wert in diesem Bereich an; die Einheit steht im Namen des Schlüssels.",
+  'Give "{title}" within this range.': "Gib „{title}“ in diesem Bereich an.",
+  "Give a value within this range.": "Gib einen Wert in diesem Bereich an.",
   'Give "{title}" as allowed.': "Gib „{title}“ so an, wie es erlaubt ist.",
   "Give a value as allowed.": "Gib einen erlaubten Wert an.",
 
