@@ -75,8 +75,7 @@ export function leftAlone(scenario: Scenario, { scenario: from, compiled: { bait
  * the bait) where the model refuses it; `checkScenario` turns those into problems.
  */
 export function compile(scenario: Scenario, made: Made = {}): Compiled {
-  const bait =
-    made.bait ?? assemble(baitSpec(scenario), made.drawn === undefined ? {} : { drawn: made.drawn });
+  const bait = made.bait ?? assemble(baitSpec(scenario), made);
   const { spec } = bait;
   const { salinity_g_kg: salinity, temperature_C: temperature, depth_m, current_m_s } = scenario.water;
   const { density, viscosity } = waterAt(salinity, temperature);

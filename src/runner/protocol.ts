@@ -20,15 +20,13 @@ export interface Ticket {
   readonly number: number;
 }
 
-export type RunJob =
+export type RunJob = (
   | { readonly kind: "swim"; readonly scenario: Scenario }
-  | {
-      readonly kind: "tub";
-      readonly scenario: Scenario;
-      readonly tub: Tub;
-      /** So many frames are there already: they are worked out again, but not told. */
-      readonly known?: number;
-    };
+  | { readonly kind: "tub"; readonly scenario: Scenario; readonly tub: Tub }
+) & {
+  /** So many frames are there already: they are worked out again, but not told. */
+  readonly known?: number;
+};
 
 /** One end of the speeds (or other values) at which the bait runs: it lies between a value that runs and one that does not. */
 export interface LimitQuery {

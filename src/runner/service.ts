@@ -62,7 +62,7 @@ export function createService(): WorkerApi {
         const told = new Told();
         told.of(meta(run.meta));
         // What comes after frames that are there already hangs on them: the run has to go through them.
-        for (let left = job.kind === "tub" ? (job.known ?? 0) : 0; left > 0 && !run.done;) {
+        for (let left = job.known ?? 0; left > 0 && !run.done;) {
           left -= run.advance(Math.min(FRAMES, left)).frames;
           if (!(await goOn())) return null;
         }

@@ -82,7 +82,7 @@ export class RunSlot {
     let whole: RecordingMeta | null = null;
     try {
       const done = await this.#client.run(
-        begun === null || job.kind !== "tub" ? job : { ...job, known: begun.frames },
+        begun === null ? job : { ...job, known: begun.frames },
         {
           meta: (meta) => {
             whole = meta;

@@ -111,7 +111,8 @@ export class Session {
       if (!this.#calm) this.player.play();
       return undefined;
     }
-    const begun = this.#watched(this.run, worked, tub);
+    const { shown } = this.run;
+    const begun = shown?.worked === worked ? this.watched(shown, tub) : null;
     if (begun !== null) {
       this.run.take(begun);
       if (begun.recording.complete) {
@@ -125,10 +126,6 @@ export class Session {
       this.#made = { worked, tub };
       return this.run.record(this.#job(worked, tub), worked, begun?.recording);
     });
-  }
-
-  #watched({ shown }: RunSlot, worked: Worked, tub: Tub): Shown | null {
-    return shown?.worked === worked ? this.watched(shown, tub) : null;
   }
 
   /** Starts the same run again, after a fault. */
@@ -161,12 +158,7 @@ export class Session {
       this.#made?.tub === tub
     ) {
       this.ghost.adopt(shown);
-    } else {
-      const begun = this.#watched(this.ghost, pinned, tub);
-      if (begun !== null) this.ghost.take(begun);
-      if (begun?.recording.complete !== true)
-        void this.ghost.record(this.#job(pinned, tub), pinned, begun?.recording);
-    }
+    } else void this.ghost.record(this.#job(pinned, tub), pinned);
   }
 
   #job({ scenario }: Worked, tub: Tub): RunJob {
