@@ -30,8 +30,8 @@ const withoutWebGPU: Plugin = {
 };
 
 /**
- * The drawing library's doors bring more than the stage draws with: sheets of sprites, video, and a reader of SVG files. Each is
- * replaced by one that refuses.
+ * The drawing library's doors bring more than the stage draws with: sheets of sprites, video, a reader of SVG files, and words with
+ * tags in them. Each is replaced by one that refuses.
  */
 const unusedOfDrawing: readonly (readonly [RegExp, string])[] = [
   [/\/spritesheet\/init\.mjs$/, ""],
@@ -42,6 +42,12 @@ const unusedOfDrawing: readonly (readonly [RegExp, string])[] = [
   [
     /\/graphics\/shared\/svg\/SVGParser\.mjs$/,
     "export function SVGParser() { throw new Error('The stage reads no SVG.'); }",
+  ],
+  [
+    /\/text\/canvas\/utils\/measureTaggedText\.mjs$/,
+    ["measureTaggedText", "tokenizeTaggedRuns", "wordWrapTaggedLines"]
+      .map((name) => `export function ${name}() { throw new Error('Words on the stage have no tags.'); }`)
+      .join("\n"),
   ],
 ];
 const withoutUnusedOfDrawing: Plugin = {
