@@ -19,7 +19,7 @@ test("an edge that leaves no wall is said while it is drawn, at the part, and le
   await page.mouse.move(belly.x, belly.y - 14, { steps: 4 });
   // The hand holds still, and has not let go.
   await expect(found.getByRole("status")).toHaveText("2 things to look at on this drawing:");
-  await expect(page.locator(".sign")).toHaveCount(2);
+  await expect(page.locator("g.odd")).toHaveCount(2);
   await page.mouse.up();
   await expect(found.getByRole("listitem").first()).toContainText(/front belly.* (skin|wall)/s);
   await expectNoWider(page);
@@ -30,7 +30,7 @@ test("an edge that leaves no wall is said while it is drawn, at the part, and le
   await expect(inputs(page).getByRole("textbox", { name: "Mass", exact: true })).toBeVisible();
   expect(await undoAll(page)).toBe(1);
   await expect(found.getByRole("listitem")).toHaveCount(0);
-  await expect(page.locator(".sign")).toHaveCount(0);
+  await expect(page.locator("g.odd")).toHaveCount(0);
 });
 
 test("the chosen bib shows its angle from the datum line and from the vertical, and says both @phone", async ({
