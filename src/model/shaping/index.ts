@@ -1,4 +1,4 @@
-export { bodyOfForm, FORM_LIMITS, FORMS, isHollow } from "./forms";
+export { bodyOfForm, FORM_LIMITS, FORMS } from "./forms";
 export type { BodyForm, FormWords } from "./forms";
 export { fitSection } from "./caliper";
 export type { CaliperReading, SectionFit } from "./caliper";

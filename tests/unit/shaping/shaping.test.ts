@@ -1,27 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { random } from "../../../src/model/base";
 import type { Random } from "../../../src/model/base";
-import { edgesFromKnots, phiOfStation, shapeOf, stationOfPhi } from "../../../src/model/shape";
+import { edgesFromKnots, shapeOf, stationOfPhi } from "../../../src/model/shape";
 import type { Knot } from "../../../src/model/shape";
-import { bodyOfForm, fitSection, FORM_LIMITS, FORMS, isHollow } from "../../../src/model/shaping";
+import { fitSection } from "../../../src/model/shaping";
 import { fairEdge } from "../../../src/model/shaping/fair";
-import type { BodyForm } from "../../../src/model/shaping";
-
-const EVEN: BodyForm = {
-  length: 0.1,
-  height: 0.022,
-  breadth: 0.014,
-  backAt: 0.5,
-  bellyAt: 0.5,
-  broadestAt: 0.5,
-  backShare: 0.5,
-  foreFullness: 0.5,
-  aftFullness: 0.5,
-  noseBluntness: 0,
-  tailBluntness: 0,
-  roundAbove: 2,
-  roundBelow: 2,
-};
 
 /** Points along a curve of φ, close together. */
 function sampled(curve: (phi: number) => number, length: number, n = 400): { s: number; v: number }[] {
@@ -30,98 +13,6 @@ function sampled(curve: (phi: number) => number, length: number, n = 400): { s: 
     return { s: stationOfPhi(phi, length), v: curve(phi) };
   });
 }
-
-/** How far the points lie under their upper hull, at most (Andrew's monotone chain): 0 for a curve that is nowhere hollow. */
-function hollow(points: readonly { s: number; v: number }[]): number {
-  const hull: { s: number; v: number }[] = [];
-  for (const p of points) {
-    for (;;) {
-      const [a, b] = [hull.at(-2), hull.at(-1)];
-      if (!a || !b || (b.s - a.s) * (p.v - a.v) - (b.v - a.v) * (p.s - a.s) < 0) break;
-      hull.pop();
-    }
-    hull.push(p);
-  }
-  let worst = 0;
-  let k = 0;
-  for (const p of points) {
-    while (k + 2 < hull.length && (hull[k + 1] as Knot).s < p.s) k++;
-    const [a, b] = [hull[k] as Knot, hull[k + 1] as Knot];
-    if (b.s > a.s) worst = Math.max(worst, a.v + ((b.v - a.v) * (p.s - a.s)) / (b.s - a.s) - p.v);
-  }
-  return worst;
-}
-
-describe("starting shapes", () => {
-  it("with everything even are an ellipsoid: volume 4/3·π·a·b·c", () => {
-    const exact = (4 / 3) * Math.PI * 0.05 * 0.011 * 0.007;
-    expect(Math.abs(shapeOf(bodyOfForm(EVEN)).volume / exact - 1)).toBeLessThan(5e-3);
-  });
-
-  it("of 500 random settings are all bodies, keep their sizes, turn once, and are hollow only where they are meant to be", () => {
-    const r = random(7);
-    const between = ([low, high]: readonly [number, number]): number => low + (high - low) * r.uniform();
-    for (let i = 0; i < 500; i++) {
-      const length = 0.03 + 0.17 * r.uniform();
-      const form: BodyForm = {
-        length,
-        height: length * (0.12 + 0.33 * r.uniform()),
-        breadth: length * (0.08 + 0.3 * r.uniform()),
-        backAt: between(FORM_LIMITS.backAt),
-        bellyAt: between(FORM_LIMITS.bellyAt),
-        broadestAt: between(FORM_LIMITS.broadestAt),
-        backShare: between(FORM_LIMITS.backShare),
-        foreFullness: between(FORM_LIMITS.foreFullness),
-        aftFullness: between(FORM_LIMITS.aftFullness),
-        noseBluntness: between(FORM_LIMITS.noseBluntness),
-        tailBluntness: between(FORM_LIMITS.tailBluntness),
-        roundAbove: between(FORM_LIMITS.roundAbove),
-        roundBelow: between(FORM_LIMITS.roundBelow),
-      };
-      const spec = bodyOfForm(form);
-      expect(shapeOf(spec).volume).toBeGreaterThan(0);
-      const edges = edgesFromKnots(spec);
-      const curves = [
-        { curve: edges.top, depth: form.height * form.backShare, peak: form.backAt },
-        {
-          curve: (phi: number) => -edges.bottom(phi),
-          depth: form.height * (1 - form.backShare),
-          peak: form.bellyAt,
-        },
-        { curve: edges.halfBreadth, depth: form.breadth / 2, peak: form.broadestAt },
-      ];
-      for (const { curve, depth, peak } of curves) {
-        const points = sampled(curve, length);
-        expect(Math.max(...points.map((p) => p.v))).toBeLessThanOrEqual(depth * (1 + 1e-12));
-        expect(Math.abs(curve(phiOfStation(peak * length, length)) - depth)).toBeLessThan(1e-9);
-        // One rise, one fall.
-        const fore = points.filter((p) => p.s <= peak * length);
-        const aft = points.filter((p) => p.s >= peak * length);
-        const falls = [fore, [...aft].reverse()].flatMap((half) =>
-          half.map((p, k) => p.v - (half[k - 1]?.v ?? -1)),
-        );
-        expect(Math.min(...falls)).toBeGreaterThanOrEqual(-1e-12);
-        // No wave: a half that is not meant to be hollow falls below its chords by less than a hundredth of its depth.
-        if (!isHollow(form.foreFullness)) expect(hollow(fore)).toBeLessThan(0.01 * depth);
-        if (!isHollow(form.aftFullness)) expect(hollow(aft)).toBeLessThan(0.01 * depth);
-      }
-    }
-  });
-
-  it("by name are bodies too", () => {
-    for (const { form, height, breadth } of FORMS)
-      expect(
-        shapeOf(bodyOfForm({ ...form, length: 0.08, height: 0.08 * height, breadth: 0.08 * breadth })).volume,
-      ).toBeGreaterThan(0);
-  });
-
-  it("refuse a share out of its bounds by name", () => {
-    expect(() => bodyOfForm({ ...EVEN, backAt: 0.95 })).toThrow(
-      /backAt 0.95: give a number from 0.15 to 0.85/,
-    );
-    expect(() => bodyOfForm({ ...EVEN, height: 0 })).toThrow(/height 0 m/);
-  });
-});
 
 describe("a section fitted to caliper readings", () => {
   const top = 0.012;
