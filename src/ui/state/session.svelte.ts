@@ -2,9 +2,10 @@ import { untrack } from "svelte";
 import type { Vec } from "../../model/base";
 import type { Snapshot } from "../../model/motion";
 import type { ModelClient, RunJob, Tub } from "../../runner";
-import { Player } from "../stage";
+import { afterPaint, Player } from "../stage";
 import type { Compare } from "./compare.svelte";
 import { Pace } from "./rest";
+import { retrieveSpeed } from "./retrieve";
 import { RunSlot } from "./runs.svelte";
 import type { Shown } from "./runs.svelte";
 import { Trace } from "./trace";
@@ -32,8 +33,11 @@ export class Session {
   readonly #compare: Compare;
   readonly #calm: boolean;
   #made: { readonly worked: Worked; readonly tub: Tub } | null = null;
-  /** The run that is recorded is of a bait with another net buoyancy than the one before it. */
-  #otherBait = false;
+  /**
+   * What was turned last changes numbers that need no run: the net buoyancy of the bait or, on the line, the depth of the steady
+   * tow, which follows the speed at once.
+   */
+  #tellsAtOnce = false;
   #lineage = -1;
   #first = true;
   readonly #pace = new Pace();
@@ -47,9 +51,9 @@ export class Session {
     this.#compare = compare;
     this.#calm = calm;
     const looking = (): number => this.player.time;
-    // Where what is turned changes the bait's own numbers, these are what the hand looks at; else it is those of the run.
+    // Where what is turned changes such numbers, these are what the hand looks at; else it is those of the run.
     this.run = new RunSlot(client, `${kind} run`, looking, {
-      moving: () => work.moving !== null && this.#otherBait,
+      moving: () => work.moving !== null && this.#tellsAtOnce,
     });
     this.ghost = new RunSlot(client, `${kind} pinned`, () => 0);
   }
@@ -122,9 +126,15 @@ export class Session {
     }
     return this.#pace.start(() => {
       const before = this.#made?.worked;
-      this.#otherBait = before !== undefined && before.statics.netBuoyancy !== worked.statics.netBuoyancy;
+      this.#tellsAtOnce =
+        before !== undefined &&
+        (before.statics.netBuoyancy !== worked.statics.netBuoyancy ||
+          (this.kind === "swim" && retrieveSpeed(before.scenario) !== retrieveSpeed(worked.scenario)));
       this.#made = { worked, tub };
-      return this.run.record(this.#job(worked, tub), worked, begun?.recording);
+      const record = (): Promise<void> => this.run.record(this.#job(worked, tub), worked, begun?.recording);
+      // They are painted before the run takes its share of the machine.
+      const first = this.#tellsAtOnce && this.#work.moving !== null;
+      return first ? new Promise((then) => afterPaint(() => then(record()))) : record();
     });
   }
 
