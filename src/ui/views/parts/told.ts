@@ -15,8 +15,12 @@ export const toldOfMotion = (units: App["units"], text: string): string =>
         : words.replace(
             // Not of an area, nor of another speed.
             new RegExp(`(\\d+(?:[.,](\\d+))?)[ \u202f]${written}(?![\\w/²³])`, "g"),
-            (_, figure: string, decimals = "") =>
-              units.show(times * Number(figure.replace(",", ".")), unit, times === 1 ? decimals.length : 0),
+            (_, figure: string, decimals: string | undefined) =>
+              units.show(
+                times * Number(figure.replace(",", ".")),
+                unit,
+                times === 1 ? (decimals ?? "").length : 0,
+              ),
           ),
     units.told(text),
   );
