@@ -152,7 +152,8 @@ export default defineConfig({
       resolveDependencies: (_, deps, { hostType }) =>
         hostType === "js" ? deps.filter((one) => !BEGINS.test(one)) : deps,
     },
-    rolldownOptions: { treeshake },
+    // How long the plugins take is nothing that somebody who starts the page needs to read.
+    rolldownOptions: { treeshake, checks: { pluginTimings: false } },
   },
   worker: { format: "es", plugins: () => [withoutNodeForSolids()], rolldownOptions: { treeshake } },
 });
