@@ -153,7 +153,7 @@ export default defineConfig({
         hostType === "js" ? deps.filter((one) => !BEGINS.test(one)) : deps,
     },
     // How long the plugins take is nothing that somebody who starts the page needs to read.
-    rolldownOptions: { treeshake, checks: { pluginTimings: false } },
+    rolldownOptions: { treeshake, checks: { bundlerTimings: false } },
   },
   worker: { format: "es", plugins: () => [withoutNodeForSolids()], rolldownOptions: { treeshake } },
 });
