@@ -14,12 +14,12 @@ export const farUnit = (lengths: Lengths): UnitName => UNITS_OF[lengths].far;
 /** The unit of what is small: mm or in. */
 export const nearUnit = (lengths: Lengths): UnitName => UNITS_OF[lengths].near;
 
-/**
- * The unit of the scales at the edges of a picture that is so high, m. A tenth of a metre is as easily read as a millimetre; a
- * tenth of a foot is not: close by, inches stand there.
- */
+/** A picture that is less high than this (m) shows a bait and little more: its scales are in the small unit. */
+const CLOSE: Readonly<Record<Lengths, number>> = { metric: 0.5, inches: toSI(4, "ft") };
+
+/** The unit of the scales at the edges of a picture that is so high, m: close by mm or in, else m or ft. */
 export const scaleUnit = (lengths: Lengths, height: number): UnitName =>
-  lengths === "inches" && height < toSI(4, "ft") ? "in" : farUnit(lengths);
+  UNITS_OF[lengths][height < CLOSE[lengths] ? "near" : "far"];
 
 /** A distance (m) in words, in the small unit below a metre. */
 export function distanceText(metres: number, lengths: Lengths): string {

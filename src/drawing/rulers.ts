@@ -1,7 +1,7 @@
 import type { Vec } from "../model/base";
 import { onScreen, type Ground } from "./ground";
 import type { Anchor, Mark, TextMark } from "./mark";
-import { toSI, UNITS } from "../units";
+import { toSI, UNITS, type UnitName } from "../units";
 import { scaleUnit } from "./lengths";
 import { decimalsOf, niceStep, ticksBetween, tickText } from "./ticks";
 import type { Posed } from "./types";
@@ -79,7 +79,7 @@ export function rulerMarks(
     backdrop([onScreen(left, foot), onScreen(width, foot), onScreen(width, height), onScreen(left, height)]),
     { kind: "lines", what: null, paths: ticks, stroke: { role: "ink", px: 1, alpha: 0.55 } },
     ...words,
-    ...depthMarks(ground, bait, step, metres, number),
+    ...depthMarks(ground, bait, step, unit, number),
   ];
 }
 
@@ -88,14 +88,15 @@ function depthMarks(
   { at, size, rulers: { left, bottom } }: Ground,
   bait: Posed,
   step: number,
-  metres: number,
+  unit: UnitName,
   number: NumberWriter,
 ): Mark[] {
   const { eye } = bait.snapshot;
   const { y } = at(eye);
   if (y <= 10 || y >= size.height - bottom - 8) return [];
-  const finest = Math.min(0.01, Math.max(step / 10, 1e-4));
-  const words = number(tickText(-eye.z / metres, finest));
+  // A tenth of a tick; never coarser than a centimetre far off, close by than a millimetre or 0.01 in.
+  const finest = Math.min(unit === "mm" ? 1 : 0.01, Math.max(step / 10, 1e-4));
+  const words = number(tickText(-eye.z / toSI(1, unit), finest));
   const w = 6.6 * Math.max(words.length, decimalsOf(finest) + 2) + 8;
   return [
     {

@@ -17,9 +17,10 @@ const words = (scale: number, lengths: "metric" | "inches") => {
 };
 
 test.each([
-  ["metric", "m", 1, [40, 300, 2500, 9000]],
+  ["metric", "m", 1, [40, 300]],
   ["inches", "ft", 0.3048, [40, 300]],
   // Close by: a picture of 500 px is 20 cm high.
+  ["metric", "mm", 1e-3, [2500, 9000]],
   ["inches", "in", 0.0254, [2500, 9000]],
 ] as const)(
   "%s: the scales say %s, and each number stands where it says",
@@ -39,5 +40,24 @@ test.each([
         expect(off, `${text} at ${scale} px to a metre`).toBeLessThan(1e-6);
       }
     }
+  },
+);
+
+test.each([
+  [300, "metric", 1, 0.005],
+  [2500, "metric", 1e-3, 0.5e-3],
+  [9000, "metric", 1e-3, 0.5e-3],
+  [60_000, "metric", 1e-3, 0.05e-3],
+  [2500, "inches", 0.0254, 0.005 * 0.0254],
+] as const)(
+  "at %d px to a metre, %s, the flag tells the tie eye's depth",
+  (scale, lengths, metres, within) => {
+    const { eye } = posed.snapshot;
+    const ground = groundOf({ ...eye, scale }, { width: 900, height: 500 });
+    const flags = rulerMarks(ground, posed, { lengths, words: pictureWords("en") }).flatMap((m) =>
+      m.kind === "text" && m.bold === true ? [Number(m.words.replace("−", "-")) * metres] : [],
+    );
+    expect(flags).toHaveLength(1);
+    expect(Math.abs((flags[0] ?? NaN) + eye.z)).toBeLessThanOrEqual(within * 1.001);
   },
 );
