@@ -66,18 +66,16 @@ export function arrowKey(
 /** Below a hundredth of a millinewton, in mN, a force is written as 0. */
 const NOTHING_SHOWN = 0.005;
 
-/** A force in words: three significant digits, mN below a tenth of a newton. */
+/** A force in words: three significant digits, mN below a newton, so that the forces of a bait stand in one unit to be added. */
 export function forceText(newton: number): string {
   const size = Math.abs(newton);
-  const unit = size < 0.1 ? "mN" : "N";
+  const unit = size < 1 ? "mN" : "N";
   const value = fromSI(size, unit);
-  if (value < NOTHING_SHOWN) return formatIn(0, "N", 0);
+  if (value < NOTHING_SHOWN) return formatIn(0, "mN", 0);
   const digits = Math.max(0, Math.min(3, 2 - Math.floor(Math.log10(value))));
   return formatIn(size, unit, digits);
 }
 
 /** A round force in words, for the key. */
 export const roundForceText = (newton: number): string =>
-  newton < 0.1
-    ? formatIn(newton, "mN", fromSI(newton, "mN") < 1 ? 1 : 0)
-    : formatIn(newton, "N", newton < 1 ? 2 : 1);
+  newton < 1 ? formatIn(newton, "mN", fromSI(newton, "mN") < 1 ? 1 : 0) : formatIn(newton, "N", 1);

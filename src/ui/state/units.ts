@@ -11,7 +11,7 @@ import type { Prefs } from "./prefs.svelte";
 export type { UnitChoice } from "./prefs.svelte";
 
 /** Units of the document's fields, and of figures that stand in no field. */
-export type ShownUnit = FieldUnit | "mm/s" | "mm⁴" | "%";
+export type ShownUnit = FieldUnit | "mm/s" | "mN" | "mm⁴" | "%";
 
 const NAMES: Readonly<Record<ShownUnit, UnitName>> = {
   mm: "mm",
@@ -29,6 +29,7 @@ const NAMES: Readonly<Record<ShownUnit, UnitName>> = {
   N: "N",
   "": "one",
   "mm/s": "mm_s",
+  mN: "mN",
   "mm⁴": "mm4",
   "%": "percent",
 };

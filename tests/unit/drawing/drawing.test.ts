@@ -220,10 +220,10 @@ describe("arrows", () => {
   });
 
   test("forces in words have three figures", () => {
-    expect(forceText(0.1432)).toBe("0.143\u202fN");
+    expect(forceText(0.1432)).toBe("143\u202fmN");
     expect(forceText(0.0316)).toBe("31.6\u202fmN");
     expect(forceText(-2.5)).toBe("2.50\u202fN");
-    expect(forceText(0)).toBe("0\u202fN");
+    expect(forceText(0)).toBe("0\u202fmN");
     expect(forceText(0.00042)).toBe("0.420\u202fmN");
   });
 });

@@ -66,7 +66,7 @@ describe("arrows of forces", () => {
     // The largest force is 0.22 N: the ruler is of 0.5 N, and its bar of the half.
     expect(((to?.x ?? 0) - (from?.x ?? 0)) / (perNewton[0] ?? 1)).toBeCloseTo(0.25, 9);
     expect(words(marks).map((one) => one.words)).toEqual(
-      expect.arrayContaining(["0.25\u202fN", "length ∝ force"]),
+      expect.arrayContaining(["250\u202fmN", "length ∝ force"]),
     );
   });
 

@@ -131,7 +131,8 @@ test("a picture speaks the language that is read: its words, its decimal marks, 
     );
   expect(said.filter((one) => /^Länge ∝ Kraft, Pfeil an Pfeil ab G$/.test(one))).toHaveLength(1);
   expect(said.filter((one) => /^zu klein zum Zeichnen: /.test(one))).toHaveLength(1);
-  expect(said.some((one) => /^W: .*, 0,412\sN$/.test(one))).toBe(true);
+  expect(said.some((one) => /^W: .*, 412\smN$/.test(one))).toBe(true);
+  expect(said.some((one) => /^zu klein zum Zeichnen: .* \d,\d+\smN/.test(one))).toBe(true);
   // No decimal point and no English word is left.
   expect(said.filter((one) => /\d\.\d/.test(one))).toEqual([]);
   const english = FORCE_LEGEND.map(({ label }) => label).filter((label) =>

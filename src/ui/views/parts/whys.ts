@@ -23,14 +23,16 @@ function force({ legend, x, z, size }: Force, units: Units, language: Language):
   const words = WHY.in(language);
   const file = FILE.in(language);
   const { formula, source } = legend;
+  // As at the arrows: a bait's forces in mN, so that small ones keep their figures.
+  const [unit, digits] = size < 1 ? (["mN", 2] as const) : (["N", 3] as const);
   return {
     title: file.of(legend.label),
-    value: units.show(size, "N", 3),
+    value: units.showSI(size, unit, digits),
     meaning: words.tell(formula === undefined ? "sum.meaning" : "force.meaning"),
     formula: formula === undefined ? words.tell("sum.formula") : file.of(formula),
     inputs: [
-      { name: words.tell("force.forward"), value: units.show(x, "N", 3, true) },
-      { name: words.tell("force.up"), value: units.show(z, "N", 3, true) },
+      { name: words.tell("force.forward"), value: units.showSI(x, unit, digits, true) },
+      { name: words.tell("force.up"), value: units.showSI(z, unit, digits, true) },
     ],
     source: source === undefined ? words.tell("sum.source") : file.of(source),
   };
