@@ -10,6 +10,12 @@ test("opens on the demo scenario and runs at once", { tag: "@phone" }, async ({ 
   const picture = page.getByRole("img", { name: /Coldwater suspender/ });
   await expect(picture).toBeVisible();
   await expect(picture).toHaveAttribute("data-renderer", "canvas");
+  // The door to it shows the bait from where it moves: in this file it lies still for two seconds.
+  await page.getByRole("slider", { name: "Time" }).fill("0.5");
+  await page.getByRole("button", { name: "See a ready bait swim" }).click();
+  await expect(page.getByRole("region", { name: "Welcome" })).toHaveCount(0);
+  await expect.poll(() => clock(page)).toBeGreaterThan(2);
+  await expect(page.getByTitle("Pause (space)")).toBeVisible();
 });
 
 test(

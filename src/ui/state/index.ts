@@ -28,7 +28,16 @@ export { faultText } from "./fault";
 export { CADENCE, CadenceEditor } from "./cadence-editor.svelte";
 export { KINDS, moveAt, RHYTHMS } from "./cadence";
 export { moveInputs, turnsInput } from "./move-inputs";
-export { columnInputs, lineTurn, reelInputs, retrieveSpeed, withReel, withWeed, withZone } from "./retrieve";
+export {
+  columnInputs,
+  firstMoveAt,
+  lineTurn,
+  reelInputs,
+  retrieveSpeed,
+  withReel,
+  withWeed,
+  withZone,
+} from "./retrieve";
 export { LETTERS, LONGEST_NAME } from "./compare.svelte";
 export type { Compare, Letter, Variant } from "./compare.svelte";
 export { aCount, aFlag, aNumber, aRecord, aText, groupOf, listOf, oneOf, orNull } from "./readers";

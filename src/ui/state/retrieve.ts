@@ -13,6 +13,17 @@ export function retrieveSpeed(scenario: Scenario): number {
   return 1;
 }
 
+/** The time (s) at which a document's first move begins: before it the bait lies still. */
+export function firstMoveAt(scenario: Scenario): number {
+  let time = 0;
+  for (const move of movesOf(scenario.cadence)) {
+    if (move.do !== "settle") return time;
+    time += move.for_s;
+  }
+  // Nothing ever moves it: its rest is shown from the beginning.
+  return 0;
+}
+
 /** The numbers of weed and strike zone, those that are there. */
 export function columnInputs(scenario: Scenario): readonly Input[] {
   const { weed_m, strikeZone } = scenario.water;

@@ -15,7 +15,7 @@ import {
 import { CadenceEditor } from "../../../src/ui/state/cadence-editor.svelte";
 import { moveSteps } from "../../../src/ui/state/inputs";
 import { moveInputs, turnsInput } from "../../../src/ui/state/move-inputs";
-import { columnInputs, withReel, withWeed, withZone } from "../../../src/ui/state/retrieve";
+import { columnInputs, firstMoveAt, withReel, withWeed, withZone } from "../../../src/ui/state/retrieve";
 import { Prefs } from "../../../src/ui/state/prefs.svelte";
 import { Units } from "../../../src/ui/state/units";
 import { Workspace } from "../../../src/ui/state/workspace.svelte";
@@ -27,6 +27,17 @@ const wait = (seconds: number): ScenarioMove => ({ do: "pause", for_s: seconds }
 const seconds = (entries: readonly ScenarioEntry[]): number[] => movesOf(entries).map(asked);
 
 const repeat = (times: number, moves: ScenarioMove[]): ScenarioEntry => ({ do: "repeat", times, moves });
+
+it("knows when a bait begins to move", () => {
+  const at = (cadence: readonly ScenarioEntry[]) =>
+    firstMoveAt({ ...sampleScenario(), cadence: [...cadence] });
+  const reel: ScenarioMove = { do: "reel", speed_m_s: 1, for_s: 2 };
+  const settle: ScenarioMove = { do: "settle", for_s: 1.5 };
+  expect(at([reel, settle])).toBe(0);
+  expect(at([settle, settle, reel, settle])).toBe(3);
+  expect(at([settle, repeat(2, [settle, reel])])).toBe(3);
+  expect(at([settle])).toBe(0);
+});
 
 function editing(cadence: readonly ScenarioEntry[]): { work: Workspace; editor: CadenceEditor } {
   const work = new Workspace({ ...sampleScenario(), cadence: [...cadence] });
