@@ -12,10 +12,11 @@ const cache = join(root, "node_modules/.cache/trimwright");
 /** Hash of all that goes into the command: its sources, and the versions of its packages. */
 function fingerprint() {
   const hash = createHash("sha256");
-  const sources = ["model", "document", "units", "lesson", "drawing", "sheet", "runner"].flatMap((folder) =>
-    readdirSync(join(root, "src", folder), { recursive: true, withFileTypes: true })
-      .filter((entry) => entry.isFile())
-      .map((entry) => join(entry.parentPath, entry.name)),
+  const sources = ["languages", "model", "document", "units", "lesson", "drawing", "sheet", "runner"].flatMap(
+    (folder) =>
+      readdirSync(join(root, "src", folder), { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isFile())
+        .map((entry) => join(entry.parentPath, entry.name)),
   );
   const others = ["package-lock.json", "tsconfig.json", "tools/answer.mjs"].map((name) => join(root, name));
   for (const file of [...sources.sort(), ...others])

@@ -1,4 +1,6 @@
 import { parseArgs } from "node:util";
+import { LANGUAGES } from "../languages";
+import type { Language } from "../languages";
 
 export const PARTS = ["water", "statics", "rise", "reach", "run"] as const;
 /** What can be asked for. Plans need a box beside the scenario, and are made only when they are asked for. */
@@ -20,6 +22,7 @@ export interface Options {
   readonly sheets: string | null;
   readonly stations: readonly number[] | null;
   readonly measured: readonly [across: number, down: number] | null;
+  readonly language: Language;
   readonly overwrite: boolean;
   readonly schema: boolean;
   /** A lesson file to be checked and worked out, instead of a scenario. */
@@ -48,6 +51,7 @@ FILE is a scenario (scenarios/NAME.json), or - for standard input.
   --sheets DIR           writes templates, build sheet and solid halves (PDF, SVG, DXF, STL, 3MF) into a folder, and answers nothing else
   --stations LIST        with --sheets: stations of the section gauges, mm: 10,25,40 or 10:80:10
   --measured ACROSS,DOWN with --sheets: what the printed rulers of 100 mm measured, mm
+  --language CODE        with --sheets: the language of the sheets: ${LANGUAGES.join(" or ")} (en)
   --overwrite            with --sheets: files that are there already may be written over
   --schema               prints the JSON Schema of a scenario file
   --lesson FILE          checks a lesson file and works it out, instead of a scenario
@@ -122,6 +126,7 @@ function parse(args: readonly string[]) {
         sheets: { type: "string" },
         stations: { type: "string" },
         measured: { type: "string" },
+        language: { type: "string" },
         overwrite: { type: "boolean" },
         schema: { type: "boolean" },
         lesson: { type: "string" },
@@ -146,12 +151,16 @@ function studentOf(word: string): { group: string; name: string } {
 type Values = ReturnType<typeof parse>["values"];
 
 /** What is said of sheets. They are files: with them nothing else is answered. */
-function sheetsOf(values: Values): Pick<Options, "sheets" | "stations" | "measured" | "overwrite"> {
-  const { sheets, stations, measured, overwrite } = values;
+function sheetsOf(
+  values: Values,
+): Pick<Options, "sheets" | "stations" | "measured" | "language" | "overwrite"> {
+  const { sheets, stations, measured, language, overwrite } = values;
   if (sheets === undefined) {
-    const alone = (["stations", "measured", "overwrite"] as const).find((name) => values[name] !== undefined);
+    const alone = (["stations", "measured", "language", "overwrite"] as const).find(
+      (name) => values[name] !== undefined,
+    );
     if (alone !== undefined) throw new UsageError(`--${alone} goes with --sheets DIR`);
-    return { sheets: null, stations: null, measured: null, overwrite: false };
+    return { sheets: null, stations: null, measured: null, language: "en", overwrite: false };
   }
   const other = (
     ["json", "only", "csv", "reach-speeds", "reach-angles", "places", "schema", "lesson"] as const
@@ -166,8 +175,15 @@ function sheetsOf(values: Values): Pick<Options, "sheets" | "stations" | "measur
     sheets,
     stations: stations === undefined ? null : numbersOf("--stations", stations, 0, MOST, "mm"),
     measured: across === undefined || down === undefined ? null : [across, down],
+    language: language === undefined ? "en" : languageOf(language),
     overwrite: overwrite === true,
   };
+}
+
+function languageOf(word: string): Language {
+  const found = LANGUAGES.find((one) => one === word);
+  if (found === undefined) throw new UsageError(`--language knows ${LANGUAGES.join(", ")}; found "${word}"`);
+  return found;
 }
 
 function partsOf(list: string): Part[] {

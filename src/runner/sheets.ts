@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { visible } from "../document";
+import { compile, visible } from "../document";
 import {
   allFiles,
   AS_PRINTED,
@@ -12,6 +12,7 @@ import {
   TEMPLATES,
 } from "../sheet";
 import type { Fonts, MadeFile, Measured, SheetJob } from "../sheet";
+import { OF_SHEETS, toldIn } from "../languages";
 import { toSI } from "../units";
 import { faultExit, readBoxFile, readScenarioFile, wordsOf } from "./main";
 import type { Exit, Io } from "./main";
@@ -69,7 +70,9 @@ async function writeSheets(options: Options, folder: string, io: SheetIo): Promi
     templates: TEMPLATES.map((one) => one.key),
     build: true,
   } as const;
-  const job = sheetJob(scenario, io.fonts(), choice, box);
+  const told = await toldIn(options.language, OF_SHEETS);
+  const words = (text: string): string => told.of(text);
+  const job = sheetJob(scenario, io.fonts(), choice, box, compile(scenario), words);
   const [files, solids] = [await allFiles(job), await solidsOf(job)];
   if (typeof solids === "string") io.err(`answer: --sheets: without the solid halves: ${solids}\n`);
   const exit = put([...files, ...(typeof solids === "string" ? [] : solids)], folder, options.overwrite, io);

@@ -2,8 +2,17 @@ import { describe, expect, it } from "vitest";
 import { serialize } from "../../../src/document";
 import { sheetFonts } from "../../../src/runner/fonts";
 import { sheetsMain } from "../../../src/runner/sheets";
-import { cutterFile, pdfFile, solidFiles, solidKernel, solveHalf } from "../../../src/sheet";
-import { jobOf } from "./baits";
+import {
+  allFiles,
+  cutterFile,
+  pdfFile,
+  sheetJob,
+  solidFiles,
+  solidKernel,
+  solveHalf,
+} from "../../../src/sheet";
+import { SHEET } from "../../../src/ui/words/file";
+import { ALL, jobOf } from "./baits";
 import { scenarioOf } from "../../lib/scenarios";
 import { fonts } from "./fonts";
 
@@ -69,11 +78,26 @@ describe("--sheets", () => {
     expect(disk.get(name!)!.length).toBeGreaterThan(1000);
   });
 
+  it("writes them in German as the page does for those who read German, byte for byte", async () => {
+    const { exit, disk } = await command(["--language", "de"]);
+    expect(exit).toBe(0);
+    await SHEET.ready("de");
+    const told = (text: string): string => SHEET.in("de").of(text);
+    const job = sheetJob(bait, fonts, ALL, null, undefined, told);
+    const german = [await pdfFile(job), ...(await allFiles(job))];
+    for (const own of german) expect(same(disk.get(`out/${own.name}`), own.bytes), own.name).toBe(true);
+    const english = await command([]);
+    expect([...english.disk.keys()]).toEqual([...disk.keys()]);
+    for (const own of german)
+      expect(same(english.disk.get(`out/${own.name}`), own.bytes), own.name).toBe(false);
+  });
+
   it("refuses what it cannot do, in words", async () => {
     for (const [args, words] of [
       [["--json"], "leave out --json"],
       [["--measured", "90,100"], "95 to 105 mm"],
       [["--measured", "99"], "two numbers"],
+      [["--language", "xx"], "knows en, de"],
       [["--stations", "10,500"], "lies off the body"],
       [["--box", "none.json"], "cannot read none.json"],
     ] as const) {

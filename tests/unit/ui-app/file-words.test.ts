@@ -31,18 +31,18 @@ import { PART_GROUPS, PART_KEYS, PARTS } from "../../../src/model/parts";
 import { FORMS } from "../../../src/model/shaping";
 import { starter } from "../../../src/ui/maker";
 import { Below } from "../../../src/ui/words/base";
-import { baits } from "../../../src/ui/words/file/de-baits";
-import { bench } from "../../../src/ui/words/file/de-bench";
-import { beside } from "../../../src/ui/words/file/de-beside";
-import { cautions as harm } from "../../../src/ui/words/file/de-cautions";
-import { materials as stuffs } from "../../../src/ui/words/file/de-materials";
-import { messages } from "../../../src/ui/words/file/de-messages";
-import { model } from "../../../src/ui/words/file/de-model";
-import { names } from "../../../src/ui/words/file/de-names";
-import { drawing, inputs, parts } from "../../../src/ui/words/file/de-parts";
-import { schema } from "../../../src/ui/words/file/de-schema";
-import { state } from "../../../src/ui/words/file/de-state";
-import { steps } from "../../../src/ui/words/file/de-steps";
+import { baits } from "../../../src/languages/de-baits";
+import { bench } from "../../../src/languages/de-bench";
+import { beside } from "../../../src/languages/de-beside";
+import { cautions as harm } from "../../../src/languages/de-cautions";
+import { materials as stuffs } from "../../../src/languages/de-materials";
+import { messages } from "../../../src/languages/de-messages";
+import { model } from "../../../src/languages/de-model";
+import { names } from "../../../src/languages/de-names";
+import { drawing, inputs, parts } from "../../../src/languages/de-parts";
+import { schema } from "../../../src/languages/de-schema";
+import { state } from "../../../src/languages/de-state";
+import { steps } from "../../../src/languages/de-steps";
 import {
   bodyInputs,
   cadenceInputs,
@@ -51,7 +51,7 @@ import {
   waterInputs,
 } from "../../../src/ui/state/inputs";
 import { columnInputs, reelInputs } from "../../../src/ui/state/retrieve";
-import { texts } from "../../../src/ui/words/file/de";
+import { texts } from "../../../src/languages/de";
 import { sample, type Sample } from "../../lib/sample";
 import { english, saidIn } from "../../lib/said";
 import { scenarioOf, SCENARIOS } from "../../lib/scenarios";

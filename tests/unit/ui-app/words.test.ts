@@ -11,7 +11,7 @@ import { Below, LANGUAGES, Part, Speaker } from "../../../src/ui/words/base";
 import type { Entry, Texts } from "../../../src/ui/words/base";
 import { steps as drawSteps } from "../../../src/ui/words/draw/steps";
 import { FILE } from "../../../src/ui/words/file";
-import { texts as fileInGerman } from "../../../src/ui/words/file/de";
+import { texts as fileInGerman } from "../../../src/languages/de";
 import { GLOSSARY, termsIn } from "../../../src/ui/words/glossary";
 
 /** The rooms of the page whose text is all in the catalogue, and the part of it that each room speaks. */

@@ -1,30 +1,26 @@
-import type { Echoes, Told } from "./echo";
-import type { Language } from "./speaker";
-
-type Others = Readonly<Record<Exclude<Language, "en">, () => Promise<{ readonly texts: Echoes }>>>;
-const ENGLISH: Told = { language: "en", of: (english) => english };
+import { ENGLISH, toldIn } from "../../../languages";
+import type { Language, Sources, Told } from "../../../languages";
 
 /**
  * Texts that the program below the page says in English, to the page as to the headless command: titles and help of the
  * files' schemas, names of parts, messages. Another language has them by their English, and comes when somebody reads it.
  */
 export class Below {
-  readonly #others: Others;
+  readonly #sources: Sources;
   #echoes = $state.raw<Readonly<Partial<Record<Language, Told>>>>({});
   readonly #coming: Partial<Record<Language, Promise<void>>> = {};
 
-  constructor(others: Others) {
-    this.#others = others;
+  constructor(sources: Sources) {
+    this.#sources = sources;
   }
 
   /** Brings a language; a language that does not come is asked for again the next time. */
   async ready(language: Language): Promise<void> {
     if (language === "en" || this.#echoes[language] !== undefined) return;
-    const others = this.#others;
     const bring = async (): Promise<void> => {
       try {
-        const [{ texts }, { Echo }] = await Promise.all([others[language](), import("./echo")]);
-        this.#echoes = { ...this.#echoes, [language]: new Echo(texts, language) };
+        const told = await toldIn(language, this.#sources);
+        this.#echoes = { ...this.#echoes, [language]: told };
       } finally {
         delete this.#coming[language];
       }

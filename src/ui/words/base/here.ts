@@ -1,5 +1,5 @@
 import { getContext, setContext } from "svelte";
-import type { Language } from "./speaker";
+import type { Language } from "../../../languages";
 
 const KEY = Symbol("language");
 

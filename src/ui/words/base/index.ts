@@ -4,9 +4,10 @@
  * would have to run before types, lint and tests each time.
  */
 export { Below } from "./below.svelte";
-export type { Echoes, Told } from "./echo";
 export type { Entry, Texts, Translated } from "./catalogue";
 export { languageHere, provideLanguage } from "./here";
 export { Part } from "./part.svelte";
-export { inside, LANGUAGE_NAMES, LANGUAGES, marked, Speaker } from "./speaker";
-export type { Language, Saying } from "./speaker";
+export { LANGUAGES, marked } from "../../../languages";
+export type { Echoes, Language, Told } from "../../../languages";
+export { inside, LANGUAGE_NAMES, Speaker } from "./speaker";
+export type { Saying } from "./speaker";

@@ -1,6 +1,6 @@
 import type { Texts, Translated } from "./catalogue";
 import { Speaker } from "./speaker";
-import type { Language } from "./speaker";
+import type { Language } from "../../../languages";
 
 /** Where the other languages of a part come from. */
 export type Others<T extends Texts> = Readonly<

@@ -1,17 +1,12 @@
+import type { Language } from "../../../languages";
 import type { Entry, Given, Texts, Translated } from "./catalogue";
 
-export const LANGUAGES = ["en", "de"] as const;
-export type Language = (typeof LANGUAGES)[number];
 /** A text that is kept to be told later: in the language that is read then. */
 export type Saying = (language: Language) => string;
 /** Each language by its own name: whoever looks for it reads it. */
 export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: "English", de: "Deutsch" };
 
 const GAP = "\u202f";
-
-/** A number's text with the decimal mark of the language: where it was written with a point, German has a comma. */
-export const marked = (number: string, language: Language): string =>
-  language === "de" ? number.replace(".", ",") : number;
 
 /** Tells texts and numbers in one language. Plurals and numbers follow the language by the browser's own `Intl`. */
 export class Speaker<T extends Texts> {

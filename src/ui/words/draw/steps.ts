@@ -1,6 +1,6 @@
 /**
  * What the steps of undo are called that the view Draw makes. They are kept with the bait, so they are English whatever is
- * read; where the page shows them, `FILE` tells them in the language (their German stands in `words/file/de-steps.ts`).
+ * read; where the page shows them, `FILE` tells them in the language (their German stands in `src/languages/de-steps.ts`).
  */
 export const steps = {
   form: "begin from a form",

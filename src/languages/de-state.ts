@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** What the page's state says in German, each under its English text: live inputs, steps of undo, faults of the browser. */
 export const state: Echoes = {

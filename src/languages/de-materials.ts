@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** Names of materials, and what their entries say of sources and spread. Woods by their trade names. */
 export const materials: Echoes = {

@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** What the target, the tub, the scale, the swaps and the plans say. Sentence by sentence. */
 export const bench: Echoes = {

@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** Titles, help and choices of the schema of a bait. */
 export const schema: Echoes = {

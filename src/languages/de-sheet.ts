@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 import { texts as file } from "./de";
 
 /** The build sheet and the templates: what they say beside what the file says. */

@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** Titles, help and choices of what stands beside the bait: target, readings, water, tackle, cadence, recipe; and of the box. */
 export const beside: Echoes = {

@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /**
  * Names that the program itself gives: to parts of the ready baits and of a bait that is begun, to weights of usual sizes, and

@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 import { baits } from "./de-baits";
 import { bench } from "./de-bench";
 import { beside } from "./de-beside";

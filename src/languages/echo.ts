@@ -1,5 +1,5 @@
-import { marked } from "./speaker";
-import type { Language } from "./speaker";
+import { marked } from "./language";
+import type { Language } from "./language";
 
 /**
  * English texts, each with its text in another language. `{place}` in both stands for what differs from time to time. What

@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** The ready baits as the page lists them. */
 export const baits: Echoes = {

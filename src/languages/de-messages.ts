@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** What is wrong with a file, a link, or a box: its reading, its schema, its rules. Keys and words of the file stay as they are. */
 export const messages: Echoes = {

@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** What a lesson's file and a file of results say where something is wrong with them. Titles of the form stand in `words/form`. */
 export const lesson: Echoes = {

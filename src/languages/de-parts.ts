@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** Names of parts, rows of the account, stages of making, and what the board and the verdict say. */
 export const parts: Echoes = {

@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** Facts about harm, where the step happens. */
 export const cautions: Echoes = {

@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** What the model refuses, warns of and notes: the drawing, parts, readings, floating, a run. Sentence by sentence. */
 export const model: Echoes = {

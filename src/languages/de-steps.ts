@@ -1,4 +1,4 @@
-import type { Echoes } from "../base";
+import type { Echoes } from "./echo";
 
 /** Steps of undo in German, each under its English text, view by view. */
 export const steps: Echoes = {

@@ -1,0 +1,4 @@
+// sin: folder-order-languages
+import { document } from "../document";
+
+export const sin = document;
