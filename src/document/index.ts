@@ -74,7 +74,7 @@ export type { FileEntry } from "./parts";
 export { emptyBox, parseBox, pieceMass, planKinds, readBox, serializeBox, swapParts } from "./box";
 export type { ParsedBox } from "./box";
 export type { Box, BoxThing } from "./box-schema";
-export { BY_HAND, USUAL_DRILLS, USUAL_WEIGHTS } from "./usual-box";
+export { BY_HAND, USUAL_DRILLS, USUAL_WEIGHTS, usualFor } from "./usual-box";
 export { boxLeft, handPlace, onBait, piecesOf, putOn, startPlace, takeOff } from "./put-on";
 export type { PutPlace, Taken } from "./put-on";
 export { cautionsAt, cautions, cautionsFor } from "./cautions";

@@ -52,7 +52,7 @@ export const parts: Echoes = {
   "rod tip": "Rutenspitze",
   "tungsten ball {d} mm": "Wolframkugel {d} mm",
   "steel ball {d} mm": "Stahlkugel {d} mm",
-  "brass rod {d} mm, 5 mm long": "Messingstab {d} mm, 5 mm lang",
+  "brass rod {d} mm, {l} mm long": "Messingstab {d} mm, {l} mm lang",
   "My box": "Meine Kiste",
   "new hanger": "neue Hakenöse",
 

@@ -5,6 +5,7 @@
 export { SIZES, usualAnswers, usualSizes } from "./answers";
 export type { Answers } from "./answers";
 export { goalOf } from "./goal";
+export { loadOf } from "./load";
 export { wantedOf } from "./wanted";
 export { planned } from "./planned";
 export type { Begun, Planner } from "./planned";

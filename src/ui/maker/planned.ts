@@ -1,4 +1,4 @@
-import { adoptPlan, compile, planKinds, USUAL_DRILLS, USUAL_WEIGHTS } from "../../document";
+import { adoptPlan, compile, planKinds, usualFor } from "../../document";
 import type { Box, Scenario } from "../../document";
 import { USUAL_WALL, wallsOf } from "../../model/checks";
 import type { Plan, PlanResult } from "../../model/plan";
@@ -8,6 +8,7 @@ import type { PlanJob } from "../../runner";
 import { fromSI, toSI } from "../../units";
 import type { Saying } from "../words/base";
 import { MAKER } from "../words/maker";
+import { loadOf } from "./load";
 import { FIRST_WEIGHT } from "./weight";
 import type { Target } from "./wish";
 
@@ -29,12 +30,10 @@ const PLACES = 3;
 const LEVEL = 3;
 const NEAR_SHARE = 0.25;
 
-/** The maker's box where it has weights and a drill; else what is usual. */
-function boxToPlan(own: Box): { readonly box: Box; readonly usual: boolean } {
+/** The maker's box where it has weights and a drill; else what is usual for ballast of this mass (g). */
+function boxToPlan(own: Box, load_g: number): { readonly box: Box; readonly usual: boolean } {
   const ready = planKinds(own).length > 0 && own.drills_mm.length > 0;
-  return ready
-    ? { box: own, usual: false }
-    : { box: { ...own, things: USUAL_WEIGHTS, drills_mm: USUAL_DRILLS }, usual: true };
+  return ready ? { box: own, usual: false } : { box: { ...own, ...usualFor(load_g) }, usual: true };
 }
 
 /** What is asked of the first ballast: the target, and a level rest where it says none. */
@@ -85,7 +84,7 @@ export async function planned(made: Scenario, own: Box, planner: Planner): Promi
     return made.target === undefined || made.target.net_g > 0
       ? { scenario: made, told: null }
       : { scenario: made, told: (language) => MAKER.in(language).tell("needsNone") };
-  const { box, usual } = boxToPlan(own);
+  const { box, usual } = boxToPlan(own, loadOf(made));
   const asked = askedOf(made);
   const bare: Scenario = { ...made, target: asked, bait: { ...made.bait, ballast: [] } };
   const zone = usualZone(bare);

@@ -1,13 +1,4 @@
-import {
-  decodeText,
-  emptyBox,
-  mergeBoxes,
-  parseBox,
-  readBox,
-  serializeBox,
-  USUAL_DRILLS,
-  USUAL_WEIGHTS,
-} from "../../document";
+import { decodeText, emptyBox, mergeBoxes, parseBox, readBox, serializeBox, usualFor } from "../../document";
 import type { Box, BoxThing, Problem } from "../../document";
 import type { BaitStore, KeptBox, Tabs } from "../kept";
 import { download } from "../plots";
@@ -90,13 +81,14 @@ export class BoxState extends Telling {
     if (this.before !== null) this.put(this.before);
   }
 
-  /** Adds weights and drills of usual sizes that are not in it yet. */
-  addUsual(): void {
+  /** Adds weights and drills that are usual for a bait whose ballast weighs so much (g), and are not in it yet. */
+  addUsual(load_g: number): void {
     const { things, drills_mm: drills } = this.now;
+    const usual = usualFor(load_g);
     this.put({
       ...this.now,
-      things: [...things, ...USUAL_WEIGHTS.filter((one) => !things.some((other) => other.name === one.name))],
-      drills_mm: [...drills, ...USUAL_DRILLS.filter((one) => !drills.includes(one))].sort((a, b) => a - b),
+      things: [...things, ...usual.things.filter((one) => !things.some((other) => other.name === one.name))],
+      drills_mm: [...drills, ...usual.drills_mm.filter((one) => !drills.includes(one))].sort((a, b) => a - b),
     });
   }
 

@@ -21,7 +21,7 @@ import {
   riseWords,
   scenarioJsonSchema,
   STAGES,
-  USUAL_WEIGHTS,
+  usualFor,
 } from "../../../src/document";
 import { boxSchema } from "../../../src/document/box-schema";
 import { SCALE_WORDS, SUM_WORDS } from "../../../src/drawing";
@@ -131,7 +131,7 @@ describe("German of what comes from below the page", () => {
       );
     });
     const counts = PART_GROUPS.flatMap((group) => countsOf(group) ?? []);
-    const things = [...USUAL_WEIGHTS, ...Object.values(BY_HAND).flat()].map(({ name }) => name);
+    const things = [...usualFor(1000).things, ...Object.values(BY_HAND).flat()].map(({ name }) => name);
     const forms = FORMS.map(({ words }) => words);
     const said = ["body", "corrections", ...kinds, ...counts, ...partKinds.map(({ words }) => words)];
     expect(untold(without([...said, ...things, ...forms, ...STAGES, ...MOMENTS]))).toEqual([]);
@@ -160,7 +160,8 @@ describe("German of what comes from below the page", () => {
   it("has the names that the program gives to parts, alone and as rows of the account", () => {
     const begun = starter();
     const all = [...SCENARIOS.map(scenarioOf), begun].flatMap((ready) => {
-      const twice = [...USUAL_WEIGHTS, ...USUAL_WEIGHTS, ...Object.values(BY_HAND).flat()];
+      const usual = usualFor(0).things;
+      const twice = [...usual, ...usual, ...Object.values(BY_HAND).flat()];
       const full = twice.reduce((bait, thing) => putOn(bait, thing, handPlace(ready, thing)), ready);
       const own = [
         full.bait.hangers,
@@ -171,8 +172,13 @@ describe("German of what comes from below the page", () => {
       ];
       return [...own.flat().map(({ name }) => name), ...compile(full).bait.items.map(({ item }) => item)];
     });
+    const large = usualFor(1000).things.flatMap(({ name }) => [
+      name,
+      `${name} ballast`,
+      `2 × ${name} ballast`,
+    ]);
     expect(all.length).toBeGreaterThan(200);
-    expect(untold(all)).toEqual([]);
+    expect(untold([...all, ...large])).toEqual([]);
     expect(german("2 × tungsten ball 3 mm ballast")).toBe("2 × Wolframkugel 3 mm");
     expect(german("belly hook: mass")).toBe("Haken am Bauch: Masse");
     const none =

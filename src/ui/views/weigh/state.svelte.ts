@@ -3,6 +3,7 @@ import type { Box, Moment, Scenario } from "../../../document";
 import type { RiseBand, SensitivityRow } from "../../../model/bench";
 import type { Plan, PlanResult } from "../../../model/plan";
 import { ModelClient } from "../../../runner";
+import { loadOf } from "../../maker";
 import {
   aFlag,
   aNumber,
@@ -303,6 +304,12 @@ export class WeighState {
     if (lineage === this.#lineage) return;
     this.#lineage = lineage;
     this.plan.forget();
+  }
+
+  /** Puts weights of usual sizes for this bait into the box, and drills for them. */
+  addUsual(): void {
+    const { scenario, now } = this.app.work;
+    this.box.addUsual(loadOf(scenario, now.compiled));
   }
 
   /** Masses of the hooks in the box, kg. */
