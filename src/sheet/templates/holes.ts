@@ -50,6 +50,27 @@ export function holesOf(bait: Bait, drills: readonly number[]): Hole[] {
     });
 }
 
+/** Most pieces that a plan puts into one hole. */
+const PIECES = 6;
+/** A ball may be so much broader than its drill, m: masses are rounded. */
+const SNUG = 0.05e-3;
+/** What lies in a hole that was drilled for it is at least so thick, as a share of the drill. Common practice, no source. */
+const THICK = 0.75;
+
+/**
+ * Where in a hole that was drilled for it the metal's middle can lie as well, heights: balls on each other; or a rod thinner
+ * than the drill, which is longer. Only a place near to the file's counts: what a weight is made of the file does not say.
+ */
+function alsoIn(roof: number, diameter: number, volume: number, place: number): number[] {
+  const rod = volume / areaOf(diameter) / 2;
+  const balls = Array.from({ length: PIECES }, (_, i) => cbrt((6 * volume) / (Math.PI * (i + 1))));
+  const stacks = balls
+    .map((ball, i) => ({ ball, middle: roof - ((i + 1) * ball) / 2 }))
+    .filter(({ ball }) => ball <= diameter + SNUG && ball >= THICK * diameter);
+  const thinner = Math.min(roof - rod, Math.max(roof - rod / (THICK * THICK), place));
+  return [thinner, ...stacks.map(({ middle }) => middle)].filter((one) => Math.abs(one - place) < CLOSE);
+}
+
 function fromBelow(bait: Bait, b: BallastSpec, drills: readonly number[]): Hole | null {
   const station = -b.at.x;
   if (!(station >= 0 && station <= bait.drawn.length)) return null;
@@ -67,7 +88,8 @@ function fromBelow(bait: Bait, b: BallastSpec, drills: readonly number[]): Hole 
     // The weight lies at the hole's inner end: as a ball, or as a rod that fills the drill's width.
     const middles = [
       roof - own / areaOf(diameter) / 2,
-      ...(ball <= diameter + HAIR ? [roof - ball / 2] : []),
+      ...(ball <= diameter + (b.drill === undefined ? HAIR : SNUG) ? [roof - ball / 2] : []),
+      ...(b.drill === undefined ? [] : alsoIn(roof, diameter, own, b.at.z)),
     ];
     for (const middle of middles) {
       const off = middle - b.at.z;

@@ -102,6 +102,54 @@ describe("the drill map", () => {
     },
   );
 
+  describe("of a weight whose drill the file names", () => {
+    const from = scenarioOf("suspender-90");
+    const STATION = 40;
+    const PLUG = 2;
+    const bottom = jobOf(from).compiled.bait.drawn.section(STATION / 1e3).bottom * 1e3;
+    /** Pieces on each other in a hole that was bored for them, mm and g/mL; the hole may have been made deeper since. */
+    const holeFor = (stack: number, ml: number, drill_mm: number, deeper = 0) => {
+      const depth = PLUG + stack + deeper;
+      const at_mm: [number, number] = [STATION, Number((bottom + PLUG + stack / 2).toFixed(2))];
+      const hole_ml = Number((((Math.PI / 4) * drill_mm ** 2 * depth) / 1000).toFixed(4));
+      const mass_g = Number((8.5 * ml).toFixed(4));
+      const one = { name: "weight", at_mm, mass_g, density_g_ml: 8.5, hole_ml, drill_mm };
+      const ballast = [{ ...one, where: "inside" as const, filler_g_ml: 1.1 }];
+      const job = jobOf({ ...from, bench: [], bait: { ...from.bait, ballast, chambers: [] } });
+      const [hole] = holesOf(job.compiled.bait, job.drills);
+      return { off: hole!.off * 1e3, notes: templateOf(job, "drill")!.notes.join(" ") };
+    };
+    const ball = (d: number): number => (Math.PI / 6) * (d / 10) ** 3;
+    const rod = (d: number, long: number): number => (((Math.PI / 4) * d * d) / 1000) * long;
+
+    it.each([
+      ["a ball in its own drill", 5, ball(5), 5],
+      ["a ball whose mass was rounded up", 3, ball(3.001), 3],
+      ["three balls on each other", 9, 3 * ball(3), 3],
+      ["two balls in the next drill", 8, 2 * ball(4), 4.5],
+      ["two cut lengths in their drill", 8, 2 * rod(4, 4), 4],
+      ["two cut lengths in the next drill", 10, 2 * rod(4, 5), 5],
+    ])("%s lies where the file puts it", (_, stack, ml, drill) => {
+      const { off, notes } = holeFor(stack, ml, drill);
+      expect(Math.abs(off)).toBeLessThan(0.3);
+      expect(notes).not.toContain("In these holes lies");
+    });
+
+    it("says so where the hole was made deeper and the weight left where it was", () => {
+      const { off, notes } = holeFor(5, ball(5), 5, 2);
+      expect(off).toBeCloseTo(2, 1);
+      expect(notes).toContain("In these holes lies: weight 2.0 mm higher");
+      for (const [stack, ml, drill] of [
+        [9, 3 * ball(3), 3],
+        [8, 2 * rod(4, 4), 4],
+      ] as const) {
+        const deeper = holeFor(stack, ml, drill, 4);
+        expect(deeper.off).toBeGreaterThan(0.3);
+        expect(deeper.notes).toContain("In these holes lies: weight");
+      }
+    });
+  });
+
   it("finds again the drill and the depth of a ballast plan", () => {
     const from = scenarioOf("suspender-90");
     const bare = {

@@ -207,6 +207,8 @@ describe("a new bait", () => {
     for (const hole of holesOf(new Workspace(bait).now.compiled.bait, [])) {
       expect(hole.from, hole.name).toBe("below");
       expect(hole.wall, hole.name).toBeGreaterThanOrEqual(USUAL_WALL);
+      // The drill map says nothing of a weight that is not where the plan puts it.
+      expect(Math.abs(hole.off), hole.name).toBeLessThan(0.3e-3);
     }
     expect(remarks(bait)).toEqual([]);
     // Usual weights put into the box later are the same: a plan finds them again.
