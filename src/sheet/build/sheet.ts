@@ -71,11 +71,13 @@ function row({ statics, massWithin, netWithin }: MomentFigures): readonly string
 function firstTest(flow: Flow, job: SheetJob): void {
   const then = bareTestOf(job);
   if (then === null) return;
-  flow.heading("First tub test", 34);
-  flow.paragraph(
-    "Hang its hooks and rings on, bare as it is, and try it in the tub. Then take them off again for the coats.",
-  );
-  flow.table(STEP, [row(then)], TYPE.text, 9);
+  flow.together((to) => {
+    to.heading("First tub test");
+    to.paragraph(
+      "Hang its hooks and rings on, bare as it is, and try it in the tub. Then take them off again for the coats.",
+    );
+    to.table(STEP, [row(then)], TYPE.text, 9);
+  });
 }
 
 /** @param told cautions that stand in full further up: from there on their short form is enough */
@@ -85,17 +87,20 @@ function step(flow: Flow, job: SheetJob, told: Set<Caution>, { stage, items, ...
     mass > 0 ? `${words(item)} ${words(`${grams(mass)} g`)}` : words(item),
   );
   const title = words(stage);
-  flow.heading(`${title[0]?.toUpperCase() ?? ""}${title.slice(1)}`, 34);
-  flow.paragraph(WORK[stage]);
-  if (stage !== "blank" && items.length > 0)
-    flow.paragraph(`Comes on: ${names.join(", ")}.`, { size: TYPE.small });
-  for (const one of carefulAt(job, stage)) {
-    const said = told.has(one) ? words(one.brief) : `${words(one.brief)} ${words(one.text)}`;
-    told.add(one);
-    flow.paragraph(`Caution, ${words(one.title.toLowerCase())}: ${said}`, { size: TYPE.small });
-  }
-  flow.table(STEP, [row(then)], TYPE.text, 9);
-  flow.paragraph(OTHERWISE[stage], { size: TYPE.small });
+  const careful = carefulAt(job, stage);
+  flow.together((to) => {
+    to.heading(`${title[0]?.toUpperCase() ?? ""}${title.slice(1)}`);
+    to.paragraph(WORK[stage]);
+    if (stage !== "blank" && items.length > 0)
+      to.paragraph(`Comes on: ${names.join(", ")}.`, { size: TYPE.small });
+    for (const one of careful) {
+      const said = told.has(one) ? words(one.brief) : `${words(one.brief)} ${words(one.text)}`;
+      to.paragraph(`Caution, ${words(one.title.toLowerCase())}: ${said}`, { size: TYPE.small });
+    }
+    to.table(STEP, [row(then)], TYPE.text, 9);
+    to.paragraph(OTHERWISE[stage], { size: TYPE.small });
+  });
+  careful.forEach((one) => told.add(one));
   if (stage === "closed") firstTest(flow, job);
 }
 

@@ -147,6 +147,14 @@ export class Flow {
     if (this.left < height && this.#y > this.room.minY) this.#next();
   }
 
+  /** What belongs together goes to the next page as a whole where it does not fit here. It is laid out twice: once to measure. */
+  together(lay: (flow: Flow) => void): void {
+    const probe = new Flow(this.job, this.name);
+    lay(probe);
+    if (probe.count === 1) this.need(probe.#y - probe.room.minY);
+    lay(this);
+  }
+
   /** Room of this height, to draw in: 0, 0 is its upper left corner. */
   block(height: number, draw: (pen: Pen, width: number) => void): void {
     this.need(height);

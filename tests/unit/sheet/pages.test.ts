@@ -68,6 +68,23 @@ it("the order of work glues what was laid in and tries it with its hooks, before
   expect(looked).toBeGreaterThan(8);
 });
 
+it("the figures of a stage stand on the page on which its work begins", () => {
+  const titles = /^(?:Blank|Sealed|Laid out|Closed|First tub test|Painted|Clear-coated|Dressed)$/;
+  const parted = baits.flatMap(([name, scenario]) =>
+    (["A4", "Letter"] as const).flatMap((paper) =>
+      ["", "A line of notes more. ".repeat(20), "A line of notes more. ".repeat(40)].flatMap((notes) =>
+        pagesOf(jobOf({ ...scenario, notes }, { paper, templates: [] })).flatMap((page) => {
+          const said = texts(page).map(({ words }) => words);
+          const begun = said.filter((one) => titles.test(one)).length;
+          const figures = said.filter((one) => one === "On the scale").length;
+          return begun === figures ? [] : [`${name}, ${paper}, ${page.label}`];
+        }),
+      ),
+    ),
+  );
+  expect(parted).toEqual([]);
+});
+
 it("words that lie on each other or off the page are found", () => {
   const [page] = pagesOf(jobOf(baits[0]![1]));
   const [one] = texts(page!);
