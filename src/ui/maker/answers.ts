@@ -4,6 +4,8 @@ import type { Wish } from "./wish";
 /** What a maker says of a bait before there is one. Units of the file: mm, °C, g/kg. */
 export interface Answers {
   readonly name: string;
+  /** What the file says of it, in the maker's language. */
+  readonly notes: string;
   readonly length: number;
   readonly height: number;
   readonly breadth: number;
@@ -38,6 +40,8 @@ export function usualAnswers(): Answers {
   const length = 90;
   return {
     name: "New bait",
+    notes:
+      "A plain lipped blank of the sizes given. Its hooks, eyes, coats and first weights are guesses: weigh yours.",
     length,
     ...usualSizes("slender", length),
     form: "slender",

@@ -37,7 +37,7 @@ function read(plain: Record<string, unknown>): Read {
  * @throws RangeError where no such bait can be: the message says which number to change
  */
 export function baitOf(answers: Answers): Scenario {
-  const { name, length, temperature, salinity, wish } = answers;
+  const { name, notes, length, temperature, salinity, wish } = answers;
   const blank = blankOf(answers);
   const speed = wish?.speed_m_s ?? 0.8;
   const documentOf = (belly: number, { ballast }: Pick<Weights, "ballast">): Read =>
@@ -45,8 +45,7 @@ export function baitOf(answers: Answers): Scenario {
       format: "trimwright/scenario",
       version: 1,
       name: name.trim(),
-      notes:
-        "A plain lipped blank of the sizes given. Its hooks, eyes, coats and first weight are guesses: weigh yours.",
+      notes,
       bait: { ...blank.body, ...hungOn(blank, belly), ballast },
       water: { temperature_C: temperature, salinity_g_kg: salinity, depth_m: 4 },
       tackle: { line: { material: "nylon", diameter_mm: 0.25 }, lineOut_m: 20, rodTip_m: 1 },

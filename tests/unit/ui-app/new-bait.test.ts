@@ -127,6 +127,10 @@ describe("a new bait", () => {
     expect(light.target).toEqual(heavy.target);
   });
 
+  test("says of itself what its maker's language says", () => {
+    expect(baitOf({ ...usualAnswers(), notes: "Ein Rohling" }).notes).toBe("Ein Rohling");
+  });
+
   test("is none of the scenarios", () => {
     const folder = new URL("../../../scenarios/", import.meta.url);
     const names = readdirSync(folder)

@@ -5,6 +5,8 @@ export const texts: Translated<typeof en> = {
   title: "Ein neuer Köder",
   lead: "Alles davon lässt sich später ändern. Er beginnt als Rohling mit Schaufel, Haken und Schichten; sein Ballast wird aus den Gewichten in deiner Kiste geplant oder aus üblichen.",
   name: "Name",
+  notes:
+    "Ein schlichter Rohling mit Schaufel in den angegebenen Maßen. Seine Haken, Augen, Schichten und ersten Gewichte sind geschätzt: wiege deine.",
   nameless: "Neuer Köder",
   form: "Form",
   size: "Maße, ohne Schaufel und Haken",
