@@ -7,7 +7,7 @@ export const bench: Echoes = {
     "Das Ziel sagt, dass der Köder {does}, aber {what} heißt, dass er {other}: ändere eines von beiden.",
   "rising at {pace}": "Steigen mit {pace}",
   "sinking at {pace}": "Sinken mit {pace}",
-  "{speed} cm/s (300 mm in {seconds} s)": "{speed} cm/s (300 mm in {seconds} s)",
+  "{speed} mm/s (300 mm in {seconds} s)": "{speed} mm/s (300 mm in {seconds} s)",
   "Rising at {pace} needs {grams}: that is the drag of this bait at this speed, hanging at {angle}.":
     "Steigen mit {pace} braucht {grams}: das ist der Widerstand dieses Köders bei diesem Tempo, wenn er bei {angle} hängt.",
   "Sinking at {pace} needs {grams}: that is the drag of this bait at this speed, hanging at {angle}.":

@@ -68,6 +68,7 @@ export const UNITS = {
   m_s: unit("m/s", "speed", 1),
   ft_s: unit("ft/s", "speed", 12 * INCH, ["fps"]),
   mm_s: unit("mm/s", "rate", 1e-3),
+  cm_s: unit("cm/s", "rate", 1e-2),
   in_s: unit("in/s", "rate", INCH),
   N: unit("N", "force", 1),
   mN: unit("mN", "force", 1e-3),

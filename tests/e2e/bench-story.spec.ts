@@ -94,7 +94,7 @@ test(
     // It begins on the drawing board, which leads on to the bench.
     await press(page.getByRole("link", { name: "On to ‘Weigh’" }));
     const comesTo = page.getByRole("region", { name: "What that comes to" });
-    await expect(comesTo).toContainText(/Rising at 6.0 cm\/s \(300 mm in 5.0 s\) needs \+0\.\d\d g/);
+    await expect(comesTo).toContainText(/Rising at 60 mm\/s \(300 mm in 5.0 s\) needs \+0\.\d\d g/);
 
     // The blank on the scale, before anything is cut into it.
     await job("Blank on the scale");

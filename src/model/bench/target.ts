@@ -116,7 +116,8 @@ function netFigure(
   };
   if (rise !== null && rise !== 0) {
     const way = rise > 0 ? "Rising" : "Sinking";
-    const pace = `${(Math.abs(rise) * 100).toFixed(1)} cm/s (300 mm in ${(0.3 / Math.abs(rise)).toFixed(1)} s)`;
+    // In the unit in which a rise is told elsewhere; three figures, as a target's field has them.
+    const pace = `${Number((Math.abs(rise) * 1e3).toPrecision(3))} mm/s (300 mm in ${(0.3 / Math.abs(rise)).toFixed(1)} s)`;
     if (against(rise, `${way.toLowerCase()} at ${pace}`)) return null;
     try {
       const hung = poised(bait, words.trim, words.leastBG);

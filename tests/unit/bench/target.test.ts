@@ -61,7 +61,7 @@ describe("a target in words", () => {
       expect(netOf(whole, around.density)).toBeCloseTo(net.value, 9);
       expect(restTrim(whole).pitch).toBeCloseTo(rad, 6);
       expect(terminalRise(whole, around).speed).toBeCloseTo(0.075, 5);
-      expect(net.why).toMatch(/^Rising at 7\.5 cm\/s \(300 mm in 4\.0 s\) needs \+0\.\d\d g/);
+      expect(net.why).toMatch(/^Rising at 75 mm\/s \(300 mm in 4\.0 s\) needs \+0\.\d\d g/);
     }
   });
   it("faster takes more, and sinking is the other way about", () => {

@@ -28,9 +28,16 @@ describe("numbers on the screen", () => {
     expect(metric.told(said)).toBe(said);
     expect(inches.told(said)).toBe("The wall is 0.0500\u202fin, 1.000\u202fin above 3 mL.");
     // 0.3048 m to the foot.
-    expect(toldOfMotion(inches, "Rising at 5.08 cm/s; 3.048 m deep at 0.3048 m/s, on 5 m² of water.")).toBe(
+    expect(toldOfMotion(inches, "Rising at 50.8 mm/s; 3.048 m deep at 0.3048 m/s, on 5 m² of water.")).toBe(
       "Rising at 2.00\u202fin/s; 10.000\u202fft deep at 1.0000\u202fft/s, on 5 m² of water.",
     );
+    // As the target's field has it, whose slider goes by 1 mm/s.
+    const field = inches.edit(42.9, "mm/s", 1);
+    expect(toldOfMotion(inches, "Rising at 42.9 mm/s")).toBe(`Rising at ${field}\u202fin/s`);
+    expect(inches.read("7.5 cm/s", "mm/s", { min: 0, max: 3000, above: true })).toEqual({
+      ok: true,
+      value: 75,
+    });
     expect(metric.told("It rests at -10.0° (-3 to 4), a well-known 3-5.")).toBe(
       "It rests at \u221210.0° (\u22123 to 4), a well-known 3-5.",
     );

@@ -4,23 +4,20 @@ import type { App } from "../../state";
 export const toldOfMotion = (units: App["units"], text: string): string =>
   (
     [
-      ["cm/s", "mm/s", 10],
-      ["m/s", "m/s", 1],
-      ["m", "m", 1],
+      // Its inches have decimals of their own, as in its field.
+      ["mm/s", 0],
+      ["m/s", null],
+      ["m", null],
     ] as const
   ).reduce(
-    (words, [written, unit, times]) =>
+    (words, [unit, digits]) =>
       units.unit(unit) === unit
         ? words
         : words.replace(
             // Not of an area, nor of another speed.
-            new RegExp(`(\\d+(?:[.,](\\d+))?)[ \u202f]${written}(?![\\w/²³])`, "g"),
+            new RegExp(`(\\d+(?:[.,](\\d+))?)[ \u202f]${unit}(?![\\w/²³])`, "g"),
             (_, figure: string, decimals: string | undefined) =>
-              units.show(
-                times * Number(figure.replace(",", ".")),
-                unit,
-                times === 1 ? (decimals ?? "").length : 0,
-              ),
+              units.show(Number(figure.replace(",", ".")), unit, digits ?? (decimals ?? "").length),
           ),
     units.told(text),
   );
