@@ -44,6 +44,20 @@ export function withLeader(
   };
 }
 
+/** Both net buoyancy and trim are within their tolerance: they are off by no more than this together. */
+const MET = Math.SQRT2;
+type Listed = { readonly misfit: number; readonly changes: readonly Pick<SwapChange, "bare">[] };
+/**
+ * Order of the list: by misfit. A hook that loses its ring comes behind all that meet the goal otherwise, since its hanger
+ * has to be opened for it, or built anew. Common practice, no source.
+ */
+function byMerit(a: Listed, b: Listed): number {
+  const at = ({ misfit, changes }: Listed): number =>
+    changes.some((one) => one.bare) ? Math.max(misfit, MET) : misfit;
+  // Of equals the fewer changes.
+  return at(a) - at(b) || a.misfit - b.misfit || a.changes.length - b.changes.length;
+}
+
 function goalMisfit(goal: SwapGoal, net: number, trim: number | null): number {
   const n = (net - goal.net) / goal.netTolerance;
   if (goal.trim === null) return Math.abs(n);
@@ -67,7 +81,7 @@ function stepsOf(bait: Bait, density: number, parts: readonly SwapPart[], places
   const { spec } = bait;
   const steps: Step[] = [];
   const step = (
-    change: Omit<SwapChange, "mass" | "net">,
+    change: Omit<SwapChange, "mass" | "net" | "bare"> & Partial<Pick<SwapChange, "bare">>,
     slot: string,
     mass: number,
     volume: number,
@@ -76,7 +90,7 @@ function stepsOf(bait: Bait, density: number, parts: readonly SwapPart[], places
     apply: Step["apply"],
   ): void => {
     steps.push({
-      change: { ...change, mass, net: density * volume - mass },
+      change: { bare: false, ...change, mass, net: density * volume - mass },
       slot,
       mass,
       volume,
@@ -128,10 +142,19 @@ function stepsOf(bait: Bait, density: number, parts: readonly SwapPart[], places
           ),
         );
       });
-      // A ring can go where the hook holds without; a hook is not taken off to make it float.
+      // A ring can go, though its hook then needs an eye that opens; a hook is not taken off to make it float.
       if (use === "ring" && now)
         step(
-          { change: "remove", part: "ring", place: h.name, at: h.at, off: "ring", on: null, count: 1 },
+          {
+            change: "remove",
+            part: "ring",
+            place: h.name,
+            at: h.at,
+            off: "ring",
+            on: null,
+            bare: h.hook !== null,
+            count: 1,
+          },
           `ring ${index}`,
           -now.mass,
           -nowVolume,
@@ -260,22 +283,25 @@ export function swaps(
         chosen.reduce((n, s) => n + s.uses.reduce((k, u) => k + (u.part === i ? u.count : 0), 0), 0) <=
         p.count,
     );
-  let nearest: { readonly chosen: readonly Step[]; readonly misfit: number }[] = [];
+  let nearest: (Listed & { readonly chosen: readonly Step[] })[] = [];
   const keep = Math.max(4 * most, 16);
   const offer = (chosen: readonly Step[]): void => {
     if (!enough(chosen)) return;
     const { net, trim } = sums(chosen);
-    nearest.push({ chosen, misfit: goalMisfit(goal, net, trim) });
+    nearest.push({
+      chosen,
+      changes: chosen.map((s) => s.change),
+      misfit: goalMisfit(goal, net, trim),
+    });
     if (nearest.length > 64 * keep) nearest = cut();
   };
-  const cut = (): typeof nearest =>
-    [...nearest]
-      // Of equals the fewer changes.
-      .sort((a, b) => a.misfit - b.misfit || a.chosen.length - b.chosen.length)
-      .slice(0, keep);
-  // Off with a ring and on with one at the same eye is the swap of that ring, which is a step of its own.
+  const cut = (): typeof nearest => [...nearest].sort(byMerit).slice(0, keep);
+  // Off with a ring and on with one at the same eye is the swap of that ring, which is a step of its own. And a hook that
+  // comes on takes the ring that is there.
   const exchange = (a: Step, b: Step): boolean =>
-    a.change.change === "remove" && b.slot === `second ${a.slot}`;
+    a.change.change === "remove" &&
+    (b.slot === `second ${a.slot}` ||
+      (b.slot === a.slot.replace("ring", "hook") && b.change.change === "add"));
   steps.forEach((a, i) => {
     offer([a]);
     if (changes < 2) return;
@@ -307,7 +333,7 @@ export function swaps(
         spec,
       };
     })
-    .sort((a, b) => a.misfit - b.misfit || a.changes.length - b.changes.length)
+    .sort(byMerit)
     .slice(0, most);
   const ranked = goalRise
     ? found
@@ -320,7 +346,7 @@ export function swaps(
           const t = goal.trim === null ? 0 : angleFrom(own.pitch, goalRise.pitch) / goal.trimTolerance;
           return { ...s, rise: own, misfit: hypot(n, t) };
         })
-        .sort((a, b) => a.misfit - b.misfit || a.changes.length - b.changes.length)
+        .sort(byMerit)
     : found;
   return {
     before,

@@ -201,6 +201,8 @@ export interface SwapChange {
   /** What goes off and what comes on; null for none. */
   readonly off: string | null;
   readonly on: string | null;
+  /** A ring comes off that carries a hook: the hook then hangs in the hanger's own eye, which has to open for it. */
+  readonly bare: boolean;
   readonly count: number;
   /** Change of mass and of net buoyancy, kg. */
   readonly mass: number;
@@ -213,6 +215,10 @@ export interface Swap {
   readonly trim: number | null;
   /** Steady rise, m/s and rad; null where it was not computed. */
   readonly rise: { readonly speed: number; readonly pitch: number } | null;
+  /**
+   * Distance from the goal in tolerances. Swaps are listed by it, and one that hangs a hook without its ring comes behind
+   * all others that meet the goal.
+   */
   readonly misfit: number;
   readonly leadFree: boolean;
   readonly spec: BaitSpec;

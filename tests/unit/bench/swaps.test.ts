@@ -86,6 +86,41 @@ describe("swaps", () => {
       for (const off of changes.filter((c) => c.change === "remove"))
         expect(changes.filter((c) => c.change === "add" && c.place === off.place)).toEqual([]);
   });
+  it("a hook loses its ring only where nothing else meets the goal, and never as it comes on", () => {
+    // Lighter by just the ring of the first hanger, and a ring in the box that is lighter by nearly as much.
+    const [first] = SPEC.hangers;
+    const ring = first?.ring?.mass ?? NaN;
+    expect(first?.hook).not.toBeNull();
+    const off = { ...SPEC, hangers: SPEC.hangers.map((h, i) => (i === 0 ? { ...h, ring: null } : h)) };
+    const { density } = of(0);
+    const lighter: SwapGoal = {
+      net: netOf(assemble(off), density),
+      netTolerance: 0.05 * g,
+      trim: restTrim(assemble(off)).pitch,
+      trimTolerance: 3 * deg,
+    };
+    const light = part("ring", 0.1 * ring);
+    const both = swaps(fresh, of(0), lighter, [light], { rise: false });
+    const [best] = both.swaps;
+    expect(best?.changes).toMatchObject([{ change: "replace", part: "ring", bare: false }]);
+    expect(best?.misfit).toBeGreaterThan(0);
+    const bare = both.swaps.find((s) => s.misfit < 1e-6);
+    expect(bare?.changes).toMatchObject([{ change: "remove", part: "ring", bare: true }]);
+    // With nothing lighter in the box it is the nearest, and first.
+    const alone = swaps(fresh, of(0), lighter, [part("ring", 4 * ring)], { rise: false });
+    expect(alone.swaps[0]?.changes).toMatchObject([{ change: "remove", bare: true }]);
+    // A ring that carries no hook comes off freely; with a hook that comes on it stays.
+    const idle = { ...SPEC, hangers: SPEC.hangers.map((h, i) => (i === 0 ? { ...h, hook: null } : h)) };
+    const free = swaps(assemble(idle), of(0), lighter, [part("hook", 0.3 * g)], { rise: false, swaps: 50 });
+    const at = free.swaps.flatMap((s) => s.changes).filter((c) => c.place === first?.name);
+    expect(at.some((c) => c.change === "remove")).toBe(true);
+    expect(at.some((c) => c.bare)).toBe(false);
+    for (const { changes } of free.swaps)
+      expect(changes.filter((c) => c.place === first?.name).map((c) => c.change)).not.toEqual([
+        "add",
+        "remove",
+      ]);
+  });
   it("1 m of 0.285 mm fluorocarbon at the nose costs 0.05 g of lift", () => {
     // π/4 · 0.285² mm² · 1 m = 0.0638 mL; (1.78 − 1.00) g/mL · 0.0638 mL = 0.0498 g
     const with_ = assemble(withLeader(SPEC, { length: 1, diameter: 0.285 * mm, density: 1780 }));

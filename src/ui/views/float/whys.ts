@@ -195,6 +195,15 @@ function swap({ swap: one, answer, wanted, change, angle, speed }: SwapTold, uni
               name: words.tell("swap.without"),
               value: `${g(answer.before.net)}, ${angle(answer.before.trim)}`,
             },
+            { name: words.tell("swap.netWithin"), value: units.showSI(answer.goal.netTolerance, "g", 2) },
+            ...(answer.goal.trim === null
+              ? []
+              : [
+                  {
+                    name: words.tell("swap.trimWithin"),
+                    value: units.showSI(answer.goal.trimTolerance, "°", 1),
+                  },
+                ]),
           ]),
       ...(one.rise === null ? [] : [{ name: words.tell("swap.rise"), value: speed(one.rise) }]),
       ...(answer?.goalRise === null || answer === null

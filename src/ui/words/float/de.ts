@@ -202,6 +202,7 @@ export const texts: Translated<typeof en> = {
   "swap.replace": "{place}: {on} statt {part}",
   "swap.add": "{place}: {what} dazu",
   "swap.remove": "{place}: {what} ab",
+  "swap.bare": "{place}: {what} ab (der Haken hängt dann in der Hakenöse selbst, die dafür aufgehen muss)",
   exact: "Oder genau:",
   "exact.on": "{mass} Zinn dazu",
   "exact.off": "{mass} Zinn weg",

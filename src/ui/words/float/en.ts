@@ -197,6 +197,8 @@ export const texts = {
   "swap.replace": "{place}: {on} for the {part}",
   "swap.add": "{place}: add {what}",
   "swap.remove": "{place}: take the {what} off",
+  "swap.bare":
+    "{place}: take the {what} off (the hook then hangs in the hanger itself, which has to open for it)",
   exact: "Or exactly:",
   "exact.on": "{mass} of tin on",
   "exact.off": "{mass} of tin off",

@@ -94,12 +94,14 @@ export const texts: Translated<typeof en> = {
   "swap.title": "Was dieser Tausch bringt",
   "swap.meaning": "Restauftrieb und Ruhelage im gefragten Wasser, mit diesem Tausch.",
   "swap.formula":
-    "Rest = ρ ΣV − Σm über alles, was daran ist; Abstand = √((ΔRest / 0,02 g)² + (ΔNeigung / 3°)²)",
+    "Rest = ρ ΣV − Σm über alles, was daran ist; Abstand = √((Δv / δv)² + (Δθ / δθ)²) des gleichmäßigen Steigens, mit δv = v · δRest / 2 Rest",
   "swap.change": "{mass} an Masse, Rest {net}",
   "swap.wanted": "gewünscht",
   "swap.without": "ohne Tausch",
   "swap.rise": "gleichmäßiges Steigen",
   "swap.goalRise": "gewünschtes gleichmäßiges Steigen",
+  "swap.netWithin": "δRest, wie genau im Rest",
+  "swap.trimWithin": "δθ, wie genau in der Lage",
   "swap.misfit": "Abstand vom Ziel",
   "swap.source":
     "Prinzip des Archimedes und Ruhelage, docs/model.md §3 und §5; gleichmäßiges Steigen §6. Jede Wahl von einer oder zwei Änderungen wird genau gerechnet.",

@@ -90,12 +90,15 @@ export const texts = {
     "docs/model.md §5: terminal rise, rest trim, Archimedes. Uncertainties combined as in JCGM 100:2008; timing ±0.15 s, marks ±2 mm, attitude ±2°, waterline ±0.5 mm, drag ±20 % (95 %): common practice, no source.",
   "swap.title": "What this swap brings",
   "swap.meaning": "Net buoyancy and rest trim in the water asked for, with the swap made.",
-  "swap.formula": "net = ρ ΣV − Σm over all that is fitted; misfit = √((Δnet / 0.02 g)² + (Δtrim / 3°)²)",
+  "swap.formula":
+    "net = ρ ΣV − Σm over all that is fitted; misfit = √((Δv / δv)² + (Δθ / δθ)²) of the steady rise, where δv = v · δnet / 2 net",
   "swap.change": "{mass} of mass, net {net}",
   "swap.wanted": "wanted",
   "swap.without": "without any swap",
   "swap.rise": "steady rise",
   "swap.goalRise": "steady rise wanted",
+  "swap.netWithin": "δnet, how near in net",
+  "swap.trimWithin": "δθ, how near in attitude",
   "swap.misfit": "misfit",
   "swap.source":
     "Archimedes' principle and rest trim, docs/model.md §3 and §5; steady rise §6. Every choice of one or two changes is calculated exactly.",
