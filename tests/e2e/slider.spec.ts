@@ -69,8 +69,12 @@ test("the depth of the steady tow follows the reel with the next frame, from the
   await page.goto("./#swim");
   await recorded(page);
   await expect(page.locator(STEADY)).toBeVisible();
+  const former = page.getByRole("heading", { name: "Still the run before" });
+  await expect(former).toHaveCount(0);
   await deafen(page);
   const [found] = await turned(page, "Retrieve speed", 4, STEADY);
+  // The other numbers wait for the run.
+  await expect(former).toBeVisible();
   await expect(page.locator(STEADY)).not.toHaveText(found);
   const [before, after] = await turned(page, "Retrieve speed", 4, STEADY);
   expect(after).not.toBe(before);

@@ -161,6 +161,7 @@ export const texts: Translated<typeof en> = {
   small:
     "Klein: um wie viel es jetzt mehr oder weniger ist als bei der Variante, mit dem Vorzeichen wie überall, wo mit Angeheftetem verglichen wird. Köder, Wasser und Gerät hat jede Variante für sich; die Führung ist die von jetzt.",
   retrieve: "Dieses Einholen",
+  "retrieve.former": "Noch der Lauf davor",
   beats: "Schläge in der Sekunde",
   estimate: "eine Schätzung, halb bis anderthalbmal so viel",
   approachThere: "auf der Tiefe, auf der er mit der Schnur, die noch draußen ist, beim Schleppen läuft",

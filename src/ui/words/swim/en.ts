@@ -168,6 +168,7 @@ export const texts = {
     "Small: by how much it is more or less now than the variant, the sign that ‘vs pinned’ has everywhere. Bait, water and tackle are each variant's own; the cadence is that of now.",
   // What the run comes to.
   retrieve: "This retrieve",
+  "retrieve.former": "Still the run before",
   beats: "Beats a second",
   estimate: "an estimate, half to one and a half times",
   approachThere: "at the depth of a steady tow for the line still out",
