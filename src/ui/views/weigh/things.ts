@@ -1,3 +1,4 @@
+import { pieceMass } from "../../../document";
 import type { BoxThing } from "../../../document";
 
 /** A measure that a kind of thing has, mm. */
@@ -113,17 +114,22 @@ export function draftOf(thing: BoxThing): Draft {
 }
 
 /** What a draft lacks to be a thing; the catalogue has the sentence under this key. */
-export type Lack = "name" | "count" | "slug" | "wire";
+export type Lack = "name" | "taken" | "count" | "slug" | "wire" | "stuff" | "mass";
 
-/** The thing that a draft describes, or what is missing. The box's own rules look at it again. */
+/**
+ * The thing that a draft describes, or what is missing, in the form's own words: the box's rules look at it again, and speak
+ * of a file. `others`: names of the other things in the box.
+ */
 export function thingOf(
   draft: Draft,
+  others: readonly string[],
 ): { readonly ok: true; readonly thing: BoxThing } | { readonly ok: false; readonly lacks: Lack } {
   const { kind, name, size, count, weighedCount, together, resolution, mass, material, density, where } =
     draft;
   const no = (lacks: Lack) => ({ ok: false, lacks }) as const;
   const { diameter, length, cut, across, thickness } = draft.measures;
   if (name.trim() === "") return no("name");
+  if (others.includes(name.trim())) return no("taken");
   if ((together === null) !== (weighedCount === null) && together !== null) return no("count");
   const common = {
     name: name.trim(),
@@ -137,7 +143,12 @@ export function thingOf(
   };
   const seat = where === "" ? {} : { where };
   const sized = size.trim() === "" ? {} : { size: size.trim() };
-  const yes = (thing: BoxThing) => ({ ok: true, thing }) as const;
+  const yes = (thing: BoxThing) => {
+    // Of hooks, rings and clips the usual metal is meant.
+    const usual = kind === "hook" || kind === "ring" || kind === "clip";
+    if (!usual && material === "" && density === null) return no("stuff");
+    return kind !== "coat" && pieceMass(thing) === null ? no("mass") : ({ ok: true, thing } as const);
+  };
   switch (kind) {
     case "hook":
     case "ring":
