@@ -1,5 +1,17 @@
 import { expect, test } from "./fixture";
-import { enter, expectNoWider, fromMenu, job, newBait, numberIn, open, press, type, unfold } from "./page";
+import {
+  enter,
+  expectNoWider,
+  fromMenu,
+  job,
+  kept,
+  newBait,
+  numberIn,
+  open,
+  press,
+  type,
+  unfold,
+} from "./page";
 
 /** A press as a hand does it: what it leaves has time to move what is pressed. */
 const HELD = { delay: 80 };
@@ -23,6 +35,9 @@ test(
     const main = page.getByRole("main");
     await job(page, "Blank on the scale");
     await main.getByRole("textbox", { name: "Reading", exact: true }).fill("3,95");
+    // It counts also where the page has come back with it, and no hand has been in the field since.
+    await kept(page);
+    await page.reload();
     await main.getByRole("button", { name: "Take it, and on to ‘Under water’" }).click(HELD);
     await expect(main.getByRole("heading", { name: "Weigh it under water" })).toBeVisible();
     for (const text of ["9.59", "9.61"]) await enter(page, /^Rise of the scale/, text);
@@ -46,6 +61,9 @@ test(
     const correct = tub.getByRole("button", { name: "Correct the account by this" });
     await expect(correct).toBeEnabled();
     await tub.getByLabel("or type it, s").fill("6.0");
+    await kept(page);
+    await page.reload();
+    await expect(correct).toBeEnabled();
     await correct.click(HELD);
     await expect(tub.getByRole("list", { name: "Corrections in the account" })).toContainText(
       /5\.97 s \(3 timed\)/,

@@ -246,6 +246,16 @@ export class ReadingState {
     this.times = [...this.times, seconds];
   }
 
+  /** The time that is being typed is meant: why it was not taken; null: it was, or there is none. */
+  takeTyped(): string | null {
+    if (this.typed.trim() === "") return null;
+    const found = this.app.units.read(this.typed, "s", { min: 0, max: 3600, above: true });
+    if (!found.ok) return found.text;
+    this.addTime(found.value);
+    this.typed = "";
+    return null;
+  }
+
   dropTime(index: number): void {
     this.times = this.times.filter((_, i) => i !== index);
   }

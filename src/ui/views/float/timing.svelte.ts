@@ -24,12 +24,7 @@ export class Timing {
   }
 
   addTyped(): void {
-    if (this.typed.trim() === "") return;
-    const found = this.#reading.app.units.read(this.typed, "s", { min: 0, max: 3600, above: true });
-    this.wrong = found.ok ? null : found.text;
-    if (!found.ok) return;
-    this.#reading.addTime(found.value);
-    this.typed = "";
+    this.wrong = this.#reading.takeTyped();
   }
 
   /** Keeps the seconds going for the life of the component that calls it. */

@@ -31,6 +31,12 @@ export function afterPress(then: () => void): void {
   for (const end of ENDS) addEventListener(end, soon, true);
 }
 
+/**
+ * A field is left by a press or by a key, and not because it, or the page, goes. What has come back into it with the page is
+ * no change of the field's: only leaving it tells that it is meant.
+ */
+export const leftByHand = (event: FocusEvent): boolean => down || event.relatedTarget !== null;
+
 /** Leads to the first field of a form whose number was not taken; true: there is one, and nothing is to be sent. */
 export function leadsToRefused(form: Element): boolean {
   const refused = form.querySelector<HTMLElement>('[aria-invalid="true"]');

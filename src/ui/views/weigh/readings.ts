@@ -19,6 +19,15 @@ export function isTyped({ beside, units }: App, key: string): boolean {
   return text.trim() !== "" && units.read(text, "g", ON_A_SCALE).ok;
 }
 
+/** A number that still stands in its field, as when the page has come back with it; the field is empty then. Null: none. */
+export function takeTyped(app: App, key: string): number | null {
+  const place = `reading/${key}`;
+  if (!isTyped(app, key)) return null;
+  const read = app.units.read(app.beside.typed[place] ?? "", "g", ON_A_SCALE);
+  app.beside.type(place, null);
+  return read.ok ? read.value : null;
+}
+
 /** Items that can lie on a scale, by their labels in the account: all that weighs or displaces, without corrections. */
 export const weighable = (bait: Bait): readonly Item[] =>
   bait.items.filter((one) => one.group !== "corrections" && (one.mass > 0 || one.displaced > 0));
