@@ -10,7 +10,7 @@ import { readJson } from "./json";
 import { describe, nearestPlace, problem } from "./problem";
 import type { Place, Problem } from "./problem";
 import { print, withoutEmptyLists } from "./serialize";
-import { grams, gramsPerMillilitre, mm } from "./si";
+import { grams, mm, stuff as stuffFrom } from "./si";
 
 export type ParsedBox =
   { readonly ok: true; readonly box: Box } | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -90,15 +90,13 @@ const USUAL: Partial<Record<BoxThing["kind"], string>> = {
   clip: "stainless steel",
 };
 
-/** Density and material of a thing; null where the box gives neither. */
+/** Density and material of a thing, as a file with it on the bait has them; null where the box gives neither. */
 export function stuffOf(thing: BoxThing): Stuff | null {
   const named = thing.material ?? USUAL[thing.kind];
-  const known = named === undefined ? null : material(named);
-  const name = known?.name ?? named ?? "given density";
-  const kind = known?.kind ?? (thing.kind === "coat" ? "plastic" : "metal");
-  if (thing.density_g_ml !== undefined)
-    return { name, density: gramsPerMillilitre(thing.density_g_ml), kind, given: true };
-  return known ? { name, density: known.density, kind, given: false } : null;
+  const known = named !== undefined && material(named) !== null;
+  if (!known && thing.density_g_ml === undefined) return null;
+  const made = { ...thing, ...(named === undefined ? {} : { material: named }) };
+  return stuffFrom(made, thing.kind === "coat" ? "plastic" : "metal", thing.name);
 }
 
 /** Volume of one piece by its measures, m³; null where they do not say. */

@@ -1,5 +1,6 @@
 import { hypot, pow, square } from "../base";
 import type { Bait } from "../bait";
+import { densitySpread } from "../parts";
 import { phiOfStation } from "../shape";
 import type { Section } from "../shape";
 import { obstacles } from "./obstacles";
@@ -209,6 +210,7 @@ export function loadsOf(
     const fitting = settings.drills.filter((d) => d >= kind.across - HAIR);
     const most = Math.min(kind.count, settings.pieces);
     let seated = most === 0;
+    const spread = densitySpread(bait.spec.uncertainty, kind.stuff, "plastic");
     const add = (count: number, where: Load["where"], half: number, all: readonly Seat[]): void => {
       // A light piece in a wide hole can make the bait lighter than it was: then it is no ballast.
       const seats = all.filter((s) => s.pull > 0 && s.mass > 0);
@@ -218,7 +220,7 @@ export function loadsOf(
         kind: k,
         count,
         where,
-        massDeviation: kind.weighed === true ? 0 : count * kind.mass * bait.spec.uncertainty.metal,
+        massDeviation: kind.weighed === true ? 0 : count * kind.mass * spread,
         own: (count * kind.mass) / kind.stuff.density,
         half,
         seats,
