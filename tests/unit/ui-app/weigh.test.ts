@@ -144,7 +144,7 @@ describe("things of the box", () => {
     { kind: "coat", name: "clear", count: 1, material: "epoxy", thickness_mm: 0.1 },
   ];
   it.each(things)("come back from the form as they were: $kind", (thing) => {
-    const made = thingOf(draftOf(thing));
+    const made = thingOf(draftOf(thing), []);
     if (!made.ok) throw new Error(made.lacks);
     // The form says the usual material in words where the box leaves it out.
     expect({ ...made.thing, material: undefined }).toEqual({ ...thing, material: undefined });
@@ -153,7 +153,7 @@ describe("things of the box", () => {
 
   it("ask for what is missing", () => {
     const said = (change: object): string => {
-      const made = thingOf({ ...emptyDraft("wire"), ...change });
+      const made = thingOf({ ...emptyDraft("wire"), ...change }, []);
       return made.ok ? "" : WEIGH.in("en").tell(`lacks.${made.lacks}`);
     };
     expect(said({})).toContain("name");

@@ -5,6 +5,7 @@ import type { TubAnswer, TubReading } from "../../../runner";
 import { fromSI, toSI } from "../../../units";
 import { aFlag, aNumber, aText, degrees, groupOf, keptWith, Later, listOf, oneOf, orNull } from "../../state";
 import type { App } from "../../state";
+import { BOUNCE_MS } from "../parts/press";
 import { floatOf } from "./state.svelte";
 import type { FloatState } from "./state.svelte";
 
@@ -52,9 +53,6 @@ const aPair = (value: unknown): Mark | undefined => {
 
 /** As the file's defaults are (docs/scenario-format.md): degrees of an attitude, mm of a mark. */
 const USUAL_ERROR = { pitch: 2, marks: 0.5 } as const;
-
-/** A second press so soon is none, ms; common practice, no source. */
-const BOUNCE_MS = 300;
 
 /** A file's number has no more digits than the hand has. */
 const hundredth = (value: number): number => Number(value.toFixed(2));

@@ -3,11 +3,20 @@
  * press and the release, and the press would be lost. So a field that is left by a press waits for the press's end.
  */
 let down = false;
+/** Where a finger or a mouse last pressed. */
+let pressed = { clientX: 0, clientY: 0 };
 
 const ENDS = ["mouseup", "dragend"] as const;
 
 if ("addEventListener" in globalThis) {
-  addEventListener("mousedown", () => (down = true), true);
+  addEventListener(
+    "mousedown",
+    (event) => {
+      down = true;
+      pressed = event;
+    },
+    true,
+  );
   for (const end of ENDS) addEventListener(end, () => (down = false), true);
 }
 
@@ -36,6 +45,30 @@ export function afterPress(then: () => void): void {
  * no change of the field's: only leaving it tells that it is meant.
  */
 export const leftByHand = (event: FocusEvent): boolean => down || event.relatedTarget !== null;
+
+/** A second press so soon is none, ms; common practice, no source. */
+export const BOUNCE_MS = 300;
+/** Two presses so near each other are at one place, px; common practice, no source. */
+const NEAR = 12;
+
+/**
+ * The press that is under way puts something else under the finger. A wet finger presses twice: the second press, at the
+ * same place, was not meant for what lies there now.
+ */
+export function onePress(): void {
+  const { clientX: x, clientY: y } = pressed;
+  const second = (event: MouseEvent): void => {
+    // A click by a key has no count.
+    if (event.detail === 0 || Math.hypot(event.clientX - x, event.clientY - y) > NEAR) return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+  // Pressed down it would mark the words there.
+  for (const kind of ["mousedown", "click"] as const) {
+    addEventListener(kind, second, true);
+    setTimeout(() => removeEventListener(kind, second, true), BOUNCE_MS);
+  }
+}
 
 /** Leads to the first field of a form whose number was not taken; true: there is one, and nothing is to be sent. */
 export function leadsToRefused(form: Element): boolean {

@@ -2,6 +2,7 @@ import { tick } from "svelte";
 import { fromSI } from "../../../units";
 import { wantedOf } from "../../maker";
 import type { App } from "../../state";
+import { onePress } from "../parts/press";
 import { leftOf } from "./left";
 import type { WeighState } from "./state.svelte";
 import { stepsOf } from "./steps";
@@ -47,6 +48,7 @@ function showBeginning(): void {
 /** Opens a step: a job of this view, or a section of the tub's. */
 export async function go(app: App, weigh: WeighState, { place }: Step): Promise<void> {
   const { prefs, view } = app;
+  onePress();
   if ("job" in place) {
     weigh.job = place.job;
     await tick();
