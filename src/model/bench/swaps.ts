@@ -223,7 +223,8 @@ function stepsOf(bait: Bait, density: number, parts: readonly SwapPart[], places
 
 /**
  * Swaps from the box that bring net buoyancy and rest trim nearest to a goal; the nearest are then put together whole, and
- * ranked by the steady rise and its attitude against those of the goal. The fall-back: exact grams at a place on the belly.
+ * ranked by the steady rise and its attitude against those of the goal. What brings the bait no nearer than it is, is no
+ * swap to offer. The fall-back: exact grams at a place on the belly.
  *
  * Every choice of one or two changes is looked at; masses act at their eye or place, so that their sums are exact.
  *
@@ -335,24 +336,29 @@ export function swaps(
     })
     .sort(byMerit)
     .slice(0, most);
+  /** Distance of a rise from the goal's, in tolerances. */
+  const riseMisfit = (own: NonNullable<Swap["rise"]>, wanted: NonNullable<Swap["rise"]>): number => {
+    // net ~ v² near a speed: a tolerance of net is half of it, relatively, in speed.
+    const per = Math.max(Math.abs(goal.net), goal.netTolerance);
+    const tolerance = (Math.abs(wanted.speed) * goal.netTolerance) / (2 * per);
+    const n = tolerance > 0 ? (own.speed - wanted.speed) / tolerance : 0;
+    const t = goal.trim === null ? 0 : angleFrom(own.pitch, wanted.pitch) / goal.trimTolerance;
+    return hypot(n, t);
+  };
   const ranked = goalRise
     ? found
         .map((s): Swap => {
           const own = riseOf(again(bait, s.spec));
-          // net ~ v² near a speed: a tolerance of net is half of it, relatively, in speed.
-          const per = Math.max(Math.abs(goal.net), goal.netTolerance);
-          const tolerance = (Math.abs(goalRise.speed) * goal.netTolerance) / (2 * per);
-          const n = tolerance > 0 ? (own.speed - goalRise.speed) / tolerance : 0;
-          const t = goal.trim === null ? 0 : angleFrom(own.pitch, goalRise.pitch) / goal.trimTolerance;
-          return { ...s, rise: own, misfit: hypot(n, t) };
+          return { ...s, rise: own, misfit: riseMisfit(own, goalRise) };
         })
         .sort(byMerit)
     : found;
+  const unchanged = goalRise ? riseMisfit(riseOf(bait), goalRise) : goalMisfit(goal, before.net, before.trim);
   return {
     before,
     goal,
     goalRise,
-    swaps: ranked,
+    swaps: ranked.filter(({ misfit }) => misfit < unchanged),
     exact: exactGrams(bait, density, goal, exactDensity, exactAt),
   };
 }

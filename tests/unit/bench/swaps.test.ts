@@ -80,7 +80,8 @@ describe("swaps", () => {
   it("a ring off and another on at the same eye is the swap of that ring, and not offered a second time", () => {
     const { ring } = SPEC.hangers[0] ?? { ring: null };
     const mass = (ring?.mass ?? 0) + 0.02 * g;
-    const found = swaps(fresh, of(0), goal, [part("ring", mass, 4)], { rise: false, swaps: 50 });
+    const lighter = { ...goal, net: goal.net + 0.1 * g, trim: null };
+    const found = swaps(fresh, of(0), lighter, [part("ring", mass, 4)], { rise: false, swaps: 50 });
     expect(found.swaps.some((s) => s.changes.some((c) => c.change === "remove"))).toBe(true);
     for (const { changes } of found.swaps)
       for (const off of changes.filter((c) => c.change === "remove"))
@@ -111,7 +112,9 @@ describe("swaps", () => {
     expect(alone.swaps[0]?.changes).toMatchObject([{ change: "remove", bare: true }]);
     // A ring that carries no hook comes off freely; with a hook that comes on it stays.
     const idle = { ...SPEC, hangers: SPEC.hangers.map((h, i) => (i === 0 ? { ...h, hook: null } : h)) };
-    const free = swaps(assemble(idle), of(0), lighter, [part("hook", 0.3 * g)], { rise: false, swaps: 50 });
+    const bait = assemble(idle);
+    const goesUp = { ...lighter, net: netOf(bait, density) + 0.2 * g, trim: null };
+    const free = swaps(bait, of(0), goesUp, [part("hook", 0.3 * g)], { rise: false, swaps: 50 });
     const at = free.swaps.flatMap((s) => s.changes).filter((c) => c.place === first?.name);
     expect(at.some((c) => c.change === "remove")).toBe(true);
     expect(at.some((c) => c.bare)).toBe(false);
@@ -120,6 +123,19 @@ describe("swaps", () => {
         "add",
         "remove",
       ]);
+  });
+  it("offers nothing that is farther from the goal than the bait as it is", () => {
+    for (const rise of [false, true]) {
+      expect(swaps(fresh, of(0), goal, PARTS, { rise }).swaps).toEqual([]);
+      // The steady rise of the bait is not quite that which its rest trim means: a goal that is well off.
+      const near = { ...goal, net: goal.net - 0.15 * g };
+      const found = swaps(fresh, of(0), near, [part("strip", 0.15 * g, 6), part("hook", 3 * g)], {
+        rise,
+        swaps: 50,
+      });
+      expect(found.swaps.length).toBeGreaterThan(0);
+      for (const s of found.swaps) expect(Math.abs(s.net - near.net)).toBeLessThan(0.5 * g);
+    }
   });
   it("1 m of 0.285 mm fluorocarbon at the nose costs 0.05 g of lift", () => {
     // π/4 · 0.285² mm² · 1 m = 0.0638 mL; (1.78 − 1.00) g/mL · 0.0638 mL = 0.0498 g

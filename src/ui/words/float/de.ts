@@ -188,7 +188,11 @@ export const texts: Translated<typeof en> = {
   "round.tin": "Zinnstreifen von {mass}",
   "found.round":
     "In deiner Kiste sind keine Haken, Ringe, Einhänger oder Streifen: das sind {kinds} Arten runder Massen, keine davon gewogen. Wiege deine in die Kiste, in der Ansicht „Wiegen“.",
-  "found.box": "Aus den {kinds} Arten in deiner Kiste.",
+  "found.box": {
+    one: "Aus der einen Art in deiner Kiste.",
+    other: "Aus den {count} Arten in deiner Kiste.",
+  },
+  "found.none": "Nichts davon bringt ihn dem näher, als er ist.",
   "found.before": "Unverändert hätte er",
   "found.there": "dort, {trim}.",
   "found.net": "Rest mit diesem Tausch",

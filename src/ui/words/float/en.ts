@@ -183,7 +183,8 @@ export const texts = {
   "round.tin": "tin strip of {mass}",
   "found.round":
     "Your box holds no hooks, rings, clips or strips: these are {kinds} kinds of round masses, none of them weighed. Weigh yours into the box in the view ‘Weigh’.",
-  "found.box": "From the {kinds} kinds in your box.",
+  "found.box": { one: "From the one kind in your box.", other: "From the {count} kinds in your box." },
+  "found.none": "None of them brings it nearer to that than it is.",
   "found.before": "Unchanged it would have",
   "found.there": "there, {trim}.",
   "found.net": "Net with this swap",

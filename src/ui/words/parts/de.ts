@@ -71,7 +71,7 @@ export const texts: Translated<typeof en> = {
   arrows: "Länge der Pfeile",
   "arrows.linear": "Pfeile, die addiert werden, haben alle denselben linearen Maßstab",
   band: "95 % der so gebauten Köder: {from} bis {to}",
-  "band.open": ". Die Zeichnung allein entscheidet es nicht: wiege ihn.",
+  "band.open": ". Es kann so oder so kommen: wieg, was noch nicht gewogen ist.",
   pin: "Diese Variante anheften",
   "pin.as": "Angeheftet als {letter}",
   "pin.full": "Vier sind angeheftet: löse zuerst eine",

@@ -71,7 +71,7 @@ export const texts = {
   arrows: "Length of the arrows",
   "arrows.linear": "Arrows that are added up are drawn to one linear scale",
   band: "95 % of baits made so: {from} to {to}",
-  "band.open": ". The drawing alone does not decide: weigh it.",
+  "band.open": ". It may go either way: weigh what is not weighed yet.",
   pin: "Pin this variant",
   "pin.as": "Pinned as {letter}",
   "pin.full": "Four are pinned: unpin one first",
