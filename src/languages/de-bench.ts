@@ -50,6 +50,9 @@ export const bench: Echoes = {
   "It needs {runUp} to come up to speed: set the first mark that far from the release.":
     "Er braucht {runUp}, bis er sein Tempo hat: setz die erste Marke so weit vom Loslassen entfernt.",
   "The speed is corrected for the start.": "Das Tempo ist um den Anfang berichtigt.",
+  "The times lie from {least} to {most}: one of them is mistyped, or the bait was held up.":
+    "Die Zeiten liegen zwischen {least} und {most}: eine ist vertippt, oder der Köder wurde aufgehalten.",
+  "Drop it, or time it again.": "Streich sie, oder miss noch einmal.",
   "Time it three times or more: one start of the watch says little.":
     "Stopp es dreimal oder öfter: ein einziges Mal sagt wenig.",
   "The time is short for a hand on a watch: take a greater height.":

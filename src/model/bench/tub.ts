@@ -17,6 +17,8 @@ const TIMING = 0.15; // s, start and stop by hand
 const MARKS = 2e-3; // m, the height between two marks, sighted through water
 const ATTITUDE = (2 * Math.PI) / 180;
 const WATERLINE = 0.5e-3; // m, a mark across the waterline
+/** Times of one bait over one way are never so far apart, the greatest over the least; common practice, no source. */
+const FAR_APART = 1.5;
 /** Share of the steady speed that is steady enough. */
 const STEADY = 0.98;
 const SAMPLES = 2000;
@@ -116,6 +118,11 @@ export function timedTravel(
   if (runUp < advisedRunUp)
     notes.push(
       `It needs ${(advisedRunUp * 1e3).toFixed(0)} mm to come up to speed: set the first mark that far from the release. The speed is corrected for the start.`,
+    );
+  const [least, most] = [Math.min(...reading.times), Math.max(...reading.times)];
+  if (most > FAR_APART * least)
+    notes.push(
+      `The times lie from ${least.toFixed(2)} to ${most.toFixed(2)} s: one of them is mistyped, or the bait was held up. Drop it, or time it again.`,
     );
   if (repeats.count < 3) notes.push("Time it three times or more: one start of the watch says little.");
   if (repeats.mean < 10 * (reading.timing ?? TIMING))

@@ -158,6 +158,11 @@ describe("timed rise", () => {
     expect(high - low).toBeGreaterThan(0.38 * timed.net.value);
     expect(low).toBeLessThan(timed.net.value);
     expect(() => timedTravel(bait, around, { ...reading, times: [] })).toThrow(/no time/);
+    // A point that was not typed, 31 for 3.1, is told; the scatter of a hand is not.
+    const mistyped = (times: readonly number[]): boolean =>
+      timedTravel(bait, around, { ...reading, times }).timed.notes.some((one) => one.includes("mistyped"));
+    expect(mistyped([2.9, 3, 31])).toBe(true);
+    expect(mistyped([2.7, 3, 3.3])).toBe(false);
   });
 });
 
