@@ -27,6 +27,8 @@ export type Approach = "there" | "short" | { readonly more: number; readonly dep
 
 /** Share of the steady depth at which the bait counts as at depth. Common practice, no source. */
 export const AT_STEADY = 0.95;
+/** Nor is a bait short of its depth by so little, m: nobody sees it. Common practice, no source. */
+const UNSEEN = 0.02;
 /** Step of line along which the depth is followed, m. */
 const STEP = 0.05;
 /** Line that is left when it counts as in, m: what a recording ends at. */
@@ -62,7 +64,7 @@ export function approachOf(table: readonly SteadyAt[], { lineOut, depth, slope }
     if (D === null) return null;
     // Exact over a step on which D stays: no step is too long for it.
     d = D + (d - D) * exp(-STEP / length);
-    if (d >= AT_STEADY * D) return { more, depth: d };
+    if (d >= AT_STEADY * D) return d - depth < UNSEEN ? "there" : { more, depth: d };
   }
   return "short";
 }

@@ -40,6 +40,9 @@ describe("how far to reel until it runs at depth", () => {
     expect(steadyDepthAt(table, 5)).toBeNull();
     expect(steadyDepthAt(table, 25)).toBeNull();
     expect(approachOf(table, { lineOut: 15, depth: 1.19, slope: 0.01 })).toBe("there");
+    // 1.14 m are 95 % of 1.2 m: a centimetre short of it is no way to go.
+    expect(approachOf(table, { lineOut: 15, depth: 1.13, slope: 0.02 })).toBe("there");
+    expect(approachOf(table, { lineOut: 15, depth: 0.9, slope: 0.02 })).toHaveProperty("more");
     expect(approachOf(table, { lineOut: 15, depth: 0.3, slope: -0.01 })).toBeNull();
     expect(approachOf(table, { lineOut: 5, depth: 0.3, slope: 0.1 })).toBeNull();
     const known = table.map((one) => ({ ...one, depth: one.depth ?? 0.5 }));
