@@ -116,6 +116,13 @@ test("where inches are chosen no view tells a length in millimetres or metres @l
   await page.getByRole("button", { name: /^Units/ }).click();
   await page.getByRole("radio", { name: "in", exact: true }).check();
   await page.keyboard.press("Escape");
+  // With a reading in the account, which the file keeps in words.
+  await page.goto("./#float");
+  const tub = await unfold(page, "Tub reading");
+  await tub.getByLabel("or type it, s").fill("9");
+  await tub.getByLabel("or type it, s").press("Enter");
+  await tub.getByRole("button", { name: "Correct the account by this" }).click();
+  await expect(tub.getByRole("list", { name: "Corrections in the account" })).toBeVisible();
   for (const view of ["weigh", "float", "swim", "reach"]) {
     await page.goto(`./#${view}`);
     await expect(page.getByRole("main").getByTitle("Why this number?").first()).toBeVisible();
