@@ -176,6 +176,8 @@ export const bench: Echoes = {
   "“{thing}”, {others}": "„{thing}“, {others}",
   "Left out, because their holes find no room with a wall of {wall} between stations {from} and {to}: {kinds}.":
     "Weggelassen, weil ihre Löcher bei einer Wand von {wall} zwischen den Stellen {from} und {to} keinen Raum finden: {kinds}.",
+  "The target does not say how the bait rests: these plans are for level, ±{angle}°.":
+    "Das Ziel sagt nicht, wie der Köder ruht: diese Pläne sind für waagrecht, ±{angle}°.",
   "The target asks for no least BG.": "Das Ziel verlangt kein kleinstes BG.",
   "In these plans the trim is certain to ±15°: for that, B has to be about {need} above G in this bait.":
     "In diesen Plänen ist die Lage auf ±15° sicher: dafür muss B in diesem Köder etwa {need} über G sein.",

@@ -3,8 +3,8 @@ import type { Box, Scenario } from "../document";
 import { resolveTarget, riseBand, sensitivity } from "../model/bench";
 import type { ResolvedTarget, RiseBand, SensitivityRow } from "../model/bench";
 import { ballastPlan } from "../model/plan";
-import type { PlanResult, PlanZone } from "../model/plan";
-import { toSI } from "../units";
+import type { PlanResult, PlanTarget, PlanZone } from "../model/plan";
+import { fromSI, toSI } from "../units";
 
 /** A ballast plan for the document's target, from the weights in a box. */
 export interface PlanJob {
@@ -15,6 +15,12 @@ export interface PlanJob {
   readonly places: number;
 }
 
+/**
+ * A bait of which nobody says how it rests is not meant to stand on its tail: so near level, rad, is what plans are for where
+ * that can be had. A rise, too, is worked out for a bait that hangs level. As wide as a plan's trim may be uncertain;
+ * common practice, no source.
+ */
+const NEAR_LEVEL = toSI(15, "deg");
 /** Filler of a hole where the box names none, kg/m³: epoxy; common practice, no source. */
 export const FILLER = 1100;
 /**
@@ -52,27 +58,32 @@ export function planFor({ scenario, box, zone, places }: PlanJob): PlanResult {
         "The target's net buoyancy follows a rise, but no speed is given: give a time for 300 mm, a speed, or grams.",
     );
   const { spec, water } = compile(scenario);
-  const result = ballastPlan(
-    spec,
-    water.density,
-    {
-      net: net.value,
-      netTolerance: net.tolerance,
-      trim: trim === null ? null : trim.value,
-      // Not used where any trim is allowed, but has to be above 0.
-      trimTolerance: trim === null ? 1 : trim.tolerance,
-      leastBG,
-    },
-    planKinds(box),
-    zone,
-    {
-      drills: box.drills_mm.map((one) => toSI(one, "mm")),
-      filler: box.filler_g_ml === undefined ? FILLER : toSI(box.filler_g_ml, "g_mL"),
-      places,
-    },
-  );
+  const planned = (rest: Pick<PlanTarget, "trim" | "trimTolerance">): PlanResult =>
+    ballastPlan(
+      spec,
+      water.density,
+      { net: net.value, netTolerance: net.tolerance, ...rest, leastBG },
+      planKinds(box),
+      zone,
+      {
+        drills: box.drills_mm.map((one) => toSI(one, "mm")),
+        filler: box.filler_g_ml === undefined ? FILLER : toSI(box.filler_g_ml, "g_mL"),
+        places,
+      },
+    );
   const why = scenario.target?.netFrom === "rise" ? [net.why] : [];
-  return { ...result, notes: [...why, ...problems, ...notes, ...result.notes] };
+  const told = (result: PlanResult, more: readonly string[] = []): PlanResult => ({
+    ...result,
+    notes: [...why, ...more, ...problems, ...notes, ...result.notes],
+  });
+  if (trim !== null) return told(planned({ trim: trim.value, trimTolerance: trim.tolerance }));
+  const level = planned({ trim: 0, trimTolerance: NEAR_LEVEL });
+  if (level.plans.length > 0)
+    return told(level, [
+      `The target does not say how the bait rests: these plans are for level, ±${fromSI(NEAR_LEVEL, "deg").toFixed(0)}°.`,
+    ]);
+  // The tolerance is not used where any trim is allowed, but has to be above 0.
+  return told(planned({ trim: null, trimTolerance: 1 }));
 }
 
 /** Hooks of the box next to a hook of `mass` kg: the next heavier and the next lighter. */

@@ -41,9 +41,9 @@ test(
     // A wet finger: the second press comes with the first, and is none for what lies there in the next step.
     await page.evaluate(() => {
       const { dataset } = document.documentElement;
-      dataset["heard"] = "";
       document.addEventListener("click", ({ target }) => {
-        dataset["heard"] += `${target instanceof Element ? target.textContent : ""};`;
+        const text = target instanceof Element ? target.textContent : "";
+        dataset["heard"] = `${dataset["heard"] ?? ""}${text};`;
       });
     });
     await main.getByRole("button", { name: "Take it, and on to ‘Under water’" }).dblclick(HELD);

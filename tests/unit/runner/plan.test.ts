@@ -98,6 +98,20 @@ describe("plans on the command line", () => {
       expect(Math.abs(width(netBand_g) / width(statics?.band.netBuoyancy_g) - 1)).toBeLessThan(0.08);
     }
   });
+  it("of a bait that may rest as it likes they are for one that hangs about level, and say so", () => {
+    const { trim_deg: _, trimTolerance_deg: _t, ...open } = target;
+    const { plan = [], planNotes = [] } = json(bare({ target: open }), [
+      "--box",
+      "box.json",
+      "--only",
+      "plan",
+    ]);
+    expect(plan.length).toBeGreaterThan(0);
+    for (const { trim_deg } of plan) expect(Math.abs(trim_deg ?? NaN)).toBeLessThanOrEqual(15);
+    expect(planNotes).toContain(
+      "The target does not say how the bait rests: these plans are for level, ±15°.",
+    );
+  });
   it("where none fits it says what does nearest, and the limit", () => {
     const few = json(bare(), ["--box", "box.json", "--places", "1", "--only", "plan"]);
     expect(few.plan).toEqual([]);
