@@ -79,6 +79,14 @@ test("wheel and keys look closer where the pointer is, in all three views at one
   await expect(chosen(page)).toContainText("Roundness above at station");
   await board(page).focus();
   await page.keyboard.press("ArrowDown");
+  // The station that is dragged is what the hand has from then on: in the words, and to the arrows.
+  const mark = await middleOf(page.locator("path.sign.station").first());
+  await page.mouse.move(mark.x, mark.y);
+  await page.mouse.down();
+  await page.mouse.move(mark.x + 30, mark.y, { steps: 3 });
+  await page.mouse.up();
+  await expect(chosen(page)).toHaveText(/^Section at station/);
+  await page.keyboard.press("Shift+ArrowRight");
   await expectAccessible(page);
   expect(await undoAll(page)).toBe(3);
   expect(await saved(page)).toBe(first);

@@ -146,6 +146,7 @@ export class Hand {
       board.choose(grip.key, grip.index, event.shiftKey || (board.several && !spot.chosen));
     if (grip.kind === "part") board.parts.choose(grip.handle.part, grip.handle.id);
     if (grip.kind === "section") board.sectionGrip = grip.key;
+    if (grip.kind === "station") board.sectionGrip = "station";
     const at = onPane(pane, scale, p.x, p.z);
     const others = this.#picture
       .spots()
