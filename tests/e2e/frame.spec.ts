@@ -138,6 +138,22 @@ test("seven views and the whole name stand in the bar at any width @phone", asyn
     expect(clipped, `${width} px`).toEqual([]);
     await expect(views.getByRole("link")).toHaveCount(7);
   }
+  if (isPhone(page)) return;
+  // Letters twice as large: the commands get a row of their own, and Draw's figures stand clear of each other.
+  await page.setViewportSize({ width: 1440, height: 800 });
+  await show(page, "draw");
+  await page.locator("html").evaluate((html) => (html.style.fontSize = "32px"));
+  await expectNoWider(page);
+  const figures = page.getByRole("region", { name: "Figures of the drawing" }).getByRole("button");
+  const boxes = await figures.evaluateAll((all) =>
+    all.map((one) => {
+      const { left, right, top, bottom } = one.getBoundingClientRect();
+      return { left, right, top, bottom };
+    }),
+  );
+  expect(boxes).toHaveLength(6);
+  for (const [i, { left, top }] of boxes.entries())
+    for (const before of boxes.slice(0, i)) expect(before.right <= left || before.bottom <= top).toBe(true);
 });
 
 test("words and figures stand in the page's own typeface, and its licence ships with it @long", async ({
