@@ -208,6 +208,20 @@ test("an SVG path becomes the outline, and a drawing from above the half-breadth
   await text.fill("M 0 0 L 3 4");
   await side.getByRole("button", { name: "Use this outline" }).click();
   await expect(side.getByRole("alert")).toContainText("No path of the drawing is closed");
+  // Drawn turned by 7°: it keeps its own level line until it is turned. Its ends are then those of the datum line.
+  await text.fill(
+    '<svg xmlns="http://www.w3.org/2000/svg"><g transform="translate(9 9) rotate(7)"><ellipse cx="60" cy="20" rx="48" ry="9"/></g></svg>',
+  );
+  await side.getByRole("button", { name: "Use this outline" }).click();
+  await side.getByRole("button", { name: "Propose an outline" }).click();
+  const turn = side.getByRole("button", { name: "Turn it: N and T on its tips" });
+  await turn.click();
+  await expect(turn).toHaveCount(0);
+  const turned = side.getByRole("textbox", { name: "Turned by" });
+  await expect.poll(async () => Math.abs(numberIn(await turned.inputValue()) - 7)).toBeLessThan(0.2);
+  await expect(side.getByText(/Length\s+90\.0/)).toBeVisible();
+  await side.getByRole("button", { name: "Remove the picture" }).click();
+  await side.getByText("Outline from the text of a path").click();
   // Two half ellipses: 100 long, 12 above and 9 below.
   await text.fill("M0 12 A50 12 0 0 1 100 12 A50 9 0 0 1 0 12 Z");
   await side.getByRole("button", { name: "Use this outline" }).click();
@@ -215,6 +229,7 @@ test("an SVG path becomes the outline, and a drawing from above the half-breadth
   await page.keyboard.press("Enter");
   await side.getByRole("button", { name: "Propose an outline" }).click();
   await expect(side.getByText(/Length\s+96\.0/)).toBeVisible();
+  await expect(turn).toHaveCount(0);
   await side.getByRole("button", { name: "Take this outline" }).click();
   await expect(page.getByRole("button", { name: "Undo: take the traced outline" })).toBeEnabled();
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { endsOf, isUntouched } from "../../../src/ui/views/draw/trace/ends";
+import { endsOf, isUntouched, offTips } from "../../../src/ui/views/draw/trace/ends";
 import { firstPlace, flipped } from "../../../src/ui/views/draw/trace/place";
 import { findSilhouette } from "../../../src/ui/views/draw/trace/silhouette";
 import { photograph, TRUTH } from "./photo";
@@ -92,6 +92,13 @@ describe("nose and tail", () => {
     expect(isUntouched({ ...first, apart: 77 }, size, null)).toBe(true);
     expect(isUntouched(flipped(first, size), size, null)).toBe(true);
     expect(isUntouched({ ...first, tail: { ...first.tail, v: 1 } }, size, null)).toBe(false);
+  });
+
+  it("stand off the tips of an outline by the farther of the two, in mm", () => {
+    const ends = { nose: first.nose, tail: { ...first.tail, v: first.tail.v + 100 } };
+    // 90 mm lie between 8 % and 92 % of 1200 px.
+    expect(offTips(first, ends)).toBeCloseTo((100 * 90) / (0.84 * 1200), 9);
+    expect(offTips({ ...first, ...ends }, ends)).toBe(0);
   });
 
   it("are the program's where it proposed them, flipped too", () => {

@@ -65,6 +65,7 @@ export const texts: Translated<typeof en> = {
   onItsEnds:
     "N und T stehen jetzt auf seinen Enden. Liegt die Bezugslinie anderswo, zieh sie dorthin; die bekannte Länge ist die zwischen ihnen.",
   onEnds: "N und T auf seine Enden setzen",
+  onTips: "Drehen: N und T auf seine Spitzen",
   "take.side": "Diesen Umriss nehmen",
   "take.above": "Diese halbe Breite nehmen",
   leave: "Lassen",

@@ -60,6 +60,7 @@ export const texts = {
   onItsEnds:
     "N and T were put on its ends. Where the datum line lies elsewhere, drag them; the known length is the one between them.",
   onEnds: "Put N and T on its ends",
+  onTips: "Turn it: N and T on its tips",
   "take.side": "Take this outline",
   "take.above": "Take this half-breadth",
   leave: "Leave it",

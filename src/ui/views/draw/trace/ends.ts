@@ -1,4 +1,4 @@
-import { firstPlace, flipped } from "./place";
+import { firstPlace, flipped, perPx } from "./place";
 import type { PictureSize, Placement, Px } from "./place";
 
 /** What lies this near an end, as a share of the length, is its tip: of a blunt tail the middle of its face is taken. */
@@ -7,7 +7,7 @@ const TIP = 0.003;
 const STILL = 1e-4;
 const TURNS = 60;
 
-interface Ends {
+export interface Ends {
   readonly nose: Px;
   readonly tail: Px;
 }
@@ -68,6 +68,14 @@ const same = (a: Px, b: Px): boolean => a.u === b.u && a.v === b.v;
 
 export const standsOn = (place: Ends, { nose, tail }: Ends): boolean =>
   same(place.nose, nose) && same(place.tail, tail);
+
+/** How far nose and tail stand from the tips of an outline, mm: the farther of the two. */
+export const offTips = (place: Placement, { nose, tail }: Ends): number =>
+  perPx(place) *
+  Math.max(
+    Math.hypot(place.nose.u - nose.u, place.nose.v - nose.v),
+    Math.hypot(place.tail.u - tail.u, place.tail.v - tail.v),
+  );
 
 /** Whether nose and tail stand where the program put them: no hand has moved them. `put`: its last proposal. */
 export function isUntouched(place: Placement, size: PictureSize, put: Placement | null): boolean {

@@ -10,7 +10,8 @@ import type { Told } from "../../../words/trace";
 import { isDrawing, pixelsOf } from "./picture";
 import type { Picture } from "./picture";
 import { startTracer } from "./connection";
-import { endsOf, isUntouched, standsOn } from "./ends";
+import { endsOf, isUntouched, offTips, standsOn } from "./ends";
+import type { Ends } from "./ends";
 import { inPicture, onBait, shifted } from "./place";
 import type { PictureSize, Placement, Px, Sight } from "./place";
 import type { Silhouette } from "./silhouette";
@@ -26,6 +27,9 @@ export interface Fit {
   /** The same, drawn, in the picture's stations. */
   readonly lines: readonly CurvePoints[];
 }
+
+/** Nose and tail this near to the tips of an outline stand on them, mm: of a blunt end no tip is surer. */
+const ON_TIPS = 0.5;
 
 /** What it needs of the picture under the drawing. */
 interface Traced {
@@ -131,6 +135,23 @@ export class Proposal {
   get isOnItsEnds(): boolean {
     const { place, laid } = this.#trace;
     return this.#put !== null && place !== null && laid !== null && isUntouched(place, laid, this.#put);
+  }
+
+  /**
+   * The tips of a drawing's outline, where nose and tail lie beside them. A drawing keeps its own level line, until the hand
+   * turns it; a photo is turned at once.
+   */
+  readonly tips = $derived.by((): Ends | null => {
+    const { picture, place, laid } = this.#trace;
+    if (picture === null || place === null || laid === null || !isDrawing(picture)) return null;
+    const ends = endsOf(picture.rings[laid.chosen] ?? [], place.mirrored);
+    return ends !== null && offTips(place, ends) > ON_TIPS ? ends : null;
+  });
+
+  /** Turns a drawing: the datum line is then the line between its tips. */
+  onTips(): void {
+    const { place } = this.#trace;
+    if (this.tips !== null && place !== null) this.#trace.put({ ...place, ...this.tips });
   }
 
   /** Takes the curves into the drawing, as one step of undo; the picture's nose comes to lie at station 0. */
