@@ -94,10 +94,10 @@ export const model: Echoes = {
   "Give exactly one of thickness_mm and mass_g": "Gib genau eines von thickness_mm und mass_g an",
   "the wire has no length": "der Draht hat keine Länge",
   "Give two different points or more": "Gib zwei oder mehr verschiedene Punkte an",
-  '"{a}" and "{b}" overlap by {length} inside the body; what they share is taken off twice.':
-    "„{a}“ und „{b}“ überdecken sich im Körper um {length}; was sie gemeinsam haben, wird zweimal abgezogen.",
-  '"{a}" and "{b}" overlap by {length} inside the body; what they share is taken off twice (the hole is judged as a ball of its volume, {across} across).':
-    "„{a}“ und „{b}“ überdecken sich im Körper um {length}; was sie gemeinsam haben, wird zweimal abgezogen (das Loch gilt als Kugel seines Volumens, {across} dick).",
+  '"{a}" and "{b}" overlap by {length} inside the body; what they share is taken off twice. Move one of them.':
+    "„{a}“ und „{b}“ überdecken sich im Körper um {length}; was sie gemeinsam haben, wird zweimal abgezogen. Verschiebe eines von beiden.",
+  '"{a}" and "{b}" overlap by {length} inside the body; what they share is taken off twice (the hole is judged as a ball of its volume, {across} across). Move one of them.':
+    "„{a}“ und „{b}“ überdecken sich im Körper um {length}; was sie gemeinsam haben, wird zweimal abgezogen (das Loch gilt als Kugel seines Volumens, {across} dick). Verschiebe eines von beiden.",
 
   // Readings and corrections
   "{way} {mm} mm in {s} s ({n} timed)": "{way} {mm} mm in {s} s ({n}-mal gestoppt)",

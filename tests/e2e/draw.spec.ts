@@ -101,6 +101,8 @@ test("the same by keys and numbers alone, with a part of every kind @long", asyn
     await add.click();
   }
   await expect(parts).toHaveCount(count + 6);
+  // The coat, added last, has no place on the drawing: what is chosen is said all the same.
+  await expect(chosen(page)).toHaveText(/coat: set by its numbers alone$/);
   // The weight finds a place above its usual one, where it would overlap another; a third hook finds none, and this is said.
   await expect(side.getByText(/"weight.*overlap/)).toHaveCount(0);
   await expect(side.getByText(/^No free place was found for it/).last()).toBeVisible();

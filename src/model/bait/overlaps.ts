@@ -32,8 +32,8 @@ export function overlapWarnings(spec: BaitSpec, bodies: Bodies, items: readonly 
         text:
           `"${labelOf(a)}" and "${labelOf(b)}" overlap by ${inMm(depth)} inside the body; what they share is taken off twice` +
           (round
-            ? ` (the hole is judged as a ball of its volume, ${inMm(2 * ballRadius(round.volume))} across).`
-            : "."),
+            ? ` (the hole is judged as a ball of its volume, ${inMm(2 * ballRadius(round.volume))} across). Move one of them.`
+            : ". Move one of them."),
       });
     }
   });

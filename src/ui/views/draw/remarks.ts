@@ -49,16 +49,22 @@ export function remarksOf(
     ...now.statics.warnings.map(({ path, text }): Remark => ({ path, text: units.told(below.of(text)) })),
     ...walls
       .filter((wall) => wall.least < least)
-      .map((wall): Remark => ({ path: wall.path, text: wallText(wall, mm(least), mm, words) })),
+      .map((wall): Remark => ({
+        path: wall.path,
+        text: `${wallText(wall, mm(least), mm, words)} ${words.tell(`mend.${wall.as}`)}`,
+      })),
     ...thin.map(({ path, chamber, least: left }): Remark => ({
       path,
-      text: words.tell("thin", { left: mm(left), chamber: below.of(chamber), clear: mm(USUAL_CLEAR) }),
+      text: `${words.tell("thin", { left: mm(left), chamber: below.of(chamber), clear: mm(USUAL_CLEAR) })} ${words.tell("mend.thin")}`,
     })),
     ...reaches.map((one): Remark => ({
       path: one.path,
       text: touchText(one, mm, words, (name) => below.of(name)),
     })),
-    ...misses.map((one): Remark => ({ path: "bait.body", text: missText(one, mm, words) })),
+    ...misses.map((one): Remark => ({
+      path: "bait.body",
+      text: `${missText(one, mm, words)} ${words.tell("mend.over")}`,
+    })),
   ];
 }
 
@@ -67,6 +73,9 @@ type Shown = (m: number) => string;
 /** How the body is larger than its board, with the figures. */
 export const missText = ({ along, needs, has }: StockMiss, mm: Shown, words: DrawWords): string =>
   words.tell(`over.${along}`, { needs: mm(needs), has: mm(has), over: mm(needs - has) });
+
+/** What is to be moved farther off is told no less than needed, m. */
+const TENTH = 1e-4;
 
 /** What is nearer to nothing than this shows as nothing, m. */
 const NOTHING = 0.05e-3;
@@ -84,12 +93,13 @@ function touchText(
   called: (name: string) => string,
 ): string {
   const far = { long: mm(length), apart: mm(apart) };
+  const more = mm(Math.ceil((within - apart) / TENTH) * TENTH);
   switch (touches.what) {
     case "hook":
-      return words.tell("hooks", { other: called(touches.name), apart: far.apart, within: mm(within) });
+      return `${words.tell("hooks", { other: called(touches.name), apart: far.apart, within: mm(within) })} ${words.tell("mend.hooks", { more })}`;
     case "bib":
-      return words.tell(`reachBib.${by}`, far);
+      return `${words.tell(`reachBib.${by}`, far)} ${words.tell("mend.reach", { more })}`;
     case "tie":
-      return words.tell(`reachTie.${by}`, far);
+      return `${words.tell(`reachTie.${by}`, far)} ${words.tell("mend.reach", { more })}`;
   }
 }

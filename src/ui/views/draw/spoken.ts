@@ -4,6 +4,7 @@ import type { Language } from "../../words/base";
 import { DRAW } from "../../words/draw";
 import type { DrawWords } from "../../words/draw";
 import { FILE } from "../../words/file";
+import { nameOf } from "./parts.svelte";
 import type { Board } from "./state.svelte";
 
 /** What is chosen on the board, in words: read out, and shown under the drawing. */
@@ -18,7 +19,7 @@ export function spokenOf(board: Board, units: Units, language: Language): string
       return sectionWords(board, mm, words);
     case "parts": {
       const part = board.parts.held;
-      if (part === null) return board.parts.at === null ? words.tell("spoken.noPart") : "";
+      if (part === null) return noHandle(board, language);
       const place = { station: mm(part.at[0]), height: mm(part.at[1]) };
       if (part.moves === null) return words.tell("spoken.tie", place);
       const below = FILE.in(language);
@@ -39,6 +40,14 @@ export function spokenOf(board: Board, units: Units, language: Language): string
     case "outline":
       return pointWords(board, mm, words);
   }
+}
+
+/** A part that has no place on the drawing, as a coat, is chosen in the list. */
+function noHandle({ parts: { at, entry } }: Board, language: Language): string {
+  const words = DRAW.in(language);
+  if (at?.key === "body") return words.tell("spoken.byNumber", { part: words.tell("part.body") });
+  if (entry === null) return words.tell("spoken.noPart");
+  return words.tell("spoken.byNumber", { part: FILE.in(language).of(nameOf(entry)) });
 }
 
 function sectionWords(board: Board, mm: (value: number) => string, words: DrawWords): string {

@@ -72,6 +72,7 @@ export const texts: Translated<typeof en> = {
   closerKey: "Näher (+)",
 
   "spoken.noPart": "Kein Teil ist gewählt",
+  "spoken.byNumber": "{part}: nur in Zahlen",
   "spoken.tie": "Zugöse: Stelle {station}, Höhe {height}",
   "spoken.part": "{part}, {handle}: Stelle {station}, Höhe {height}",
   "spoken.bib": "{bib}; {angle} von der Bezugslinie, {other} von der Senkrechten, {long} lang",
@@ -198,6 +199,14 @@ export const texts: Translated<typeof en> = {
   "over.length": "Der Körper ist {needs} lang, das Brett {has} lang: {over} stehen über.",
   "over.width": "Der Körper ist {needs} hoch, das Brett {has} breit: {over} stehen über.",
   "over.thickness": "Der Körper ist {needs} breit, das Brett {has} dick: {over} stehen über.",
+  "mend.box": "Rück es von der Haut weg, oder mach es kleiner.",
+  "mend.bore": "Rück es dorthin, wo der Körper breiter ist, oder bohr es enger.",
+  "mend.ball": "Rück es nach innen, oder nimm ein kleineres Gewicht.",
+  "mend.hole": "Rück es nach innen, oder bohr ein kleineres Loch.",
+  "mend.thin": "Verschiebe eines von beiden.",
+  "mend.hooks": "Setz die Ösen {more} weiter auseinander, oder nimm kürzere Haken.",
+  "mend.reach": "Setz seine Öse {more} weiter weg, oder nimm einen kürzeren Haken.",
+  "mend.over": "Nimm ein größeres Brett, oder mach den Körper kleiner.",
 
   outcome: "Auftrieb {net}, Masse {mass}.",
   outcomeTrim: "Auftrieb {net}, Masse {mass}, Lage in Ruhe {trim}.",

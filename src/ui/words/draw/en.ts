@@ -70,6 +70,7 @@ export const texts = {
   closerKey: "Closer (+)",
 
   "spoken.noPart": "No part is chosen",
+  "spoken.byNumber": "{part}: set by its numbers alone",
   "spoken.tie": "Tie eye: station {station}, height {height}",
   "spoken.part": "{part}, {handle}: station {station}, height {height}",
   "spoken.bib": "{bib}; {angle} from the datum line, {other} from the vertical, {long} long",
@@ -190,6 +191,14 @@ export const texts = {
   "over.length": "The body is {needs} long, the board {has} long: {over} of it stand over.",
   "over.width": "The body is {needs} high, the board {has} wide: {over} of it stand over.",
   "over.thickness": "The body is {needs} broad, the board {has} thick: {over} of it stand over.",
+  "mend.box": "Move it away from the skin, or make it smaller.",
+  "mend.bore": "Move it to where the body is broader, or drill it narrower.",
+  "mend.ball": "Move it inward, or take a smaller weight.",
+  "mend.hole": "Move it inward, or drill a smaller hole.",
+  "mend.thin": "Move one of the two.",
+  "mend.hooks": "Set the eyes {more} farther apart, or take shorter hooks.",
+  "mend.reach": "Set its eye {more} farther off, or take a shorter hook.",
+  "mend.over": "Take a larger board, or make the body smaller.",
 
   outcome: "Net {net}, mass {mass}.",
   outcomeTrim: "Net {net}, mass {mass}, rest trim {trim}.",
