@@ -5,8 +5,8 @@ import type { FairEdge } from "./fair";
 
 /** Stations at which a silhouette is read, closer together at its ends. */
 const STATIONS = 240;
-/** Least number of corners of a silhouette: fewer are no traced outline. */
-const LEAST = 8;
+/** Least number of corners of a silhouette: fewer enclose nothing. */
+const LEAST = 3;
 
 /** What a closed silhouette says at one station: its highest and its lowest place. */
 interface Span {

@@ -78,8 +78,31 @@ describe("edges from a closed silhouette", () => {
     expect(uneven * 1e3).toBeCloseTo(0.5, 2);
   });
 
+  it("of a few straight sides follow them: corners are rounded by no more than the tolerance", () => {
+    const wedge = [
+      [0, 2],
+      [30, 10],
+      [100, 1],
+      [100, -1],
+      [30, -10],
+      [0, -2],
+    ].map(([s = 0, v = 0]) => ({ s: s / 1000, v: v / 1000 }));
+    const { top, bottom, worst, length } = tracedOutline(wedge, 0.3e-3);
+    expect(length).toBeCloseTo(0.1, 12);
+    expect(worst).toBeLessThanOrEqual(0.3e-3);
+    for (const [edge, side] of [
+      [top, 1],
+      [bottom, -1],
+    ] as const) {
+      expect(edge.length).toBeLessThan(12);
+      // The ends stay as blunt as they are: 2 mm at the nose, 1 mm at the tail.
+      expect(Math.abs((edge[0]?.v ?? 0) * 1e3 - side * 2)).toBeLessThan(0.3);
+      expect(Math.abs((edge.at(-1)?.v ?? 0) * 1e3 - side)).toBeLessThan(0.3);
+    }
+  });
+
   it("refuses what is no outline", () => {
-    expect(() => tracedOutline([{ s: 0, v: 0 }], 1e-4)).toThrow(/give 8 or more/);
+    expect(() => tracedOutline([{ s: 0, v: 0 }], 1e-4)).toThrow(/give 3 or more/);
     expect(() =>
       tracedOutline(
         Array.from({ length: 9 }, (_, i) => ({ s: 0.01, v: i })),

@@ -6,6 +6,7 @@ import type { Knot } from "../../../../model/shape";
 import type { TracedBreadth, TracedOutline } from "../../../../model/shaping";
 import { drawnCurve } from "../../../../drawing";
 import { faultText } from "../../../state";
+import { FILE } from "../../../words/file";
 import type { Told } from "../../../words/trace";
 import { isDrawing, pixelsOf } from "./picture";
 import type { Picture } from "./picture";
@@ -110,7 +111,7 @@ export class Proposal {
     } catch (fault) {
       if (ask !== this.#asked) return;
       this.fit = null;
-      this.trouble = (words) => words.tell("no.fit", { why: faultText(fault) });
+      this.trouble = (words) => words.tell("no.fit", { why: FILE.in(words.language).of(faultText(fault)) });
     } finally {
       if (ask === this.#asked) {
         this.busy = false;
