@@ -67,6 +67,9 @@ function worked(scenario: Scenario): Worked {
   return outcome.worked;
 }
 
+/** An edit beside the bait itself, as of its name or the water: a drawing that waits to be mended goes along with it. */
+const beside = (from: Scenario, to: Scenario): boolean => from.bait === to.bait;
+
 /** How a document is opened. */
 export interface Opening {
   /** The steps of undo that belong to it; absent: none. */
@@ -86,6 +89,9 @@ export class Workspace {
   base = $state.raw() as Scenario;
   /** What the last move came to, where it was refused; null: the document is what is drawn. */
   tried = $state.raw<Tried | null>(null);
+  /** Refused drawings that led to it, and those that were taken back, the next to come first: each is a step of undo. */
+  #earlier: readonly Tried[] = [];
+  #later: readonly Tried[] = [];
   /** It is not as it is in its file. */
   changed = $state(false);
   undoLabel = $state.raw<string | null>(null);
@@ -96,6 +102,8 @@ export class Workspace {
   readonly #language: () => Language;
   #turning: string | null = null;
   #inFile: string | null;
+  /** What waited when a running turn began. */
+  #waited: readonly Tried[] = [];
   /** What a running move began with. */
   #start: { readonly now: Worked; readonly tried: Tried | null } | null = null;
 
@@ -125,12 +133,16 @@ export class Workspace {
       this.settle();
       this.#turning = input.id;
       this.base = this.scenario;
+      this.#waited = this.#waiting;
     }
-    const next = this.#check(input.id, input.write(this.base, value));
+    const write = (from: Scenario): Scenario => input.write(from, value);
+    const next = this.#check(input.id, write(this.base));
     if (next === null) return;
+    const along = beside(this.base, next.scenario);
     if (!this.#history.dragging) this.#history.begin(input.label);
     this.#history.move(next.scenario);
     this.#take(next);
+    if (along) this.#carry(this.#waited, write);
   }
 
   /** The move that is under way, by its id; null: the hand rests. */
@@ -168,14 +180,19 @@ export class Workspace {
     this.settle();
   }
 
-  /** Takes a running move back: all is as it was when it began. Where none runs, a refused drawing is dropped. */
+  /** Takes a running move back: all is as it was when it began. Where none runs, what a refused move did is taken back. */
   drop(): void {
+    const { tried } = this;
     const start = this.#start;
-    if (start === null) this.tried = null;
-    else {
+    if (start !== null) {
       if (this.#history.dragging) this.#history.cancel();
       this.now = start.now;
       this.tried = start.tried;
+      this.#start = null;
+    } else if (tried !== null) {
+      this.#later = [tried, ...this.#later];
+      this.tried = this.#earlier.at(-1) ?? null;
+      this.#earlier = this.#earlier.slice(0, -1);
     }
     this.settle();
   }
@@ -187,12 +204,19 @@ export class Workspace {
         this.#history.cancel();
         this.now = this.#start.now;
       } else this.#history.commit();
+      this.#later = [];
+    }
+    const before = this.#start?.tried ?? null;
+    if (this.tried === null) this.#earlier = [];
+    else if (this.#start !== null && this.tried !== before) {
+      if (before !== null) this.#earlier = [...this.#earlier, before];
+      this.#later = [];
     }
     this.#turning = null;
     this.#start = null;
     if (this.base !== this.scenario) this.base = this.scenario;
     this.undoLabel = this.tried?.label ?? this.#history.undoLabel;
-    this.redoLabel = this.#history.redoLabel;
+    this.redoLabel = this.#later[0]?.label ?? (this.tried === null ? this.#history.redoLabel : null);
     this.changed = this.#print() !== this.#inFile;
   }
 
@@ -201,7 +225,13 @@ export class Workspace {
     this.settle();
     const next = this.#check(id, write(this.scenario));
     if (next === null) return false;
-    if (this.#history.edit(label, next.scenario)) this.#take(next);
+    const along = beside(this.scenario, next.scenario);
+    const waited = this.#waiting;
+    if (this.#history.edit(label, next.scenario)) {
+      this.#take(next);
+      this.#later = [];
+      if (along) this.#carry(waited, write);
+    }
     this.settle();
     return true;
   }
@@ -213,6 +243,7 @@ export class Workspace {
     this.#history = new History<Scenario>(scenario, opening.trail);
     this.lineage += 1;
     this.#take(next);
+    this.#later = [];
     this.#inFile = opening.inFile === undefined ? this.#print() : opening.inFile;
     this.settle();
   }
@@ -227,6 +258,7 @@ export class Workspace {
     this.#history = new History<Scenario>(scenario, trail);
     this.#inFile = inFile;
     this.#take(next);
+    this.#later = [];
     this.settle();
   }
 
@@ -250,7 +282,17 @@ export class Workspace {
   }
 
   redo(): void {
-    this.#travel(() => this.#history.redo());
+    this.settle();
+    const [next, ...rest] = this.#later;
+    if (next === undefined) {
+      // What waits to be mended would be gone.
+      if (this.tried === null) this.#travel(() => this.#history.redo());
+      return;
+    }
+    if (this.tried !== null) this.#earlier = [...this.#earlier, this.tried];
+    this.tried = next;
+    this.#later = rest;
+    this.settle();
   }
 
   forgetRefusal(): void {
@@ -268,6 +310,18 @@ export class Workspace {
     this.changed = false;
   }
 
+  /** The refused drawings that wait to be mended: what they are, and what they were before. */
+  get #waiting(): readonly Tried[] {
+    return this.tried === null ? [] : [...this.#earlier, this.tried];
+  }
+
+  /** What waits takes an edit along that is none of the bait itself. */
+  #carry(waited: readonly Tried[], write: (from: Scenario) => Scenario): void {
+    const all = waited.map((one): Tried => ({ ...one, scenario: write(one.scenario) }));
+    this.tried = all.at(-1) ?? null;
+    this.#earlier = all.slice(0, -1);
+  }
+
   #print(): string {
     return fingerprint(this.text());
   }
@@ -277,6 +331,7 @@ export class Workspace {
     try {
       if (step() === null) return;
       this.#take(worked(this.#history.document));
+      this.#later = [];
     } catch (fault) {
       // Steps come back from what the browser has kept. One that does not fit is no reason to lose the document.
       this.#history = new History<Scenario>(this.scenario, NO_TRAIL);

@@ -176,4 +176,63 @@ describe("a hand on the drawing", () => {
     expect(work.undoLabel).toBeNull();
     expect(work.changed).toBe(false);
   });
+
+  test("what is drawn while a drawing waits is taken back move by move, and comes back by redo", () => {
+    const one = scenario();
+    const work = new Workspace(one);
+    const height = (): number | undefined => (work.tried?.scenario ?? work.scenario).bait.top[1]?.[1];
+    const at = height() ?? 0;
+    for (const [name, by] of [
+      ["first", -30],
+      ["second", -1],
+      ["third", -2],
+    ] as const) {
+      expect(work.move(name, name, lift(by))).toBe(false);
+      work.settle();
+    }
+    // A running move that is dropped is no step, and takes none away.
+    work.move("fourth", "fourth", lift(40));
+    work.drop();
+    expect([height(), work.undoLabel, work.redoLabel]).toEqual([at - 33, "third", null]);
+    work.undo();
+    expect([height(), work.undoLabel, work.redoLabel]).toEqual([at - 31, "second", "third"]);
+    work.drop();
+    expect([height(), work.undoLabel, work.redoLabel]).toEqual([at - 30, "first", "second"]);
+    work.undo();
+    expect([work.tried, height(), work.undoLabel, work.redoLabel]).toEqual([null, at, null, "first"]);
+    for (const step of [30, 31, 33]) {
+      work.redo();
+      expect(height()).toBe(at - step);
+    }
+    expect(work.redoLabel).toBeNull();
+    work.redo();
+    expect(height()).toBe(at - 33);
+    // Mended, it is one step of the document.
+    work.move("mend", "mend", lift(34));
+    work.settle();
+    expect([work.tried, height(), work.undoLabel]).toEqual([null, at + 1, "mend"]);
+    work.undo();
+    expect(work.scenario).toEqual(one);
+  });
+
+  test("a waiting drawing goes along with an edit beside the bait, and stays where a redo would end it", () => {
+    const work = new Workspace(scenario());
+    work.move("good", "good", lift(1));
+    work.settle();
+    work.undo();
+    work.move("bad", "bad", lift(-30));
+    work.settle();
+    expect(work.redoLabel).toBeNull();
+    work.redo();
+    const waiting = work.tried?.scenario.bait;
+    expect(waiting).toBeDefined();
+    work.edit("name", "rename", (from) => ({ ...from, name: "Renamed" }));
+    const input = inputOf(work, "water.temperature_C");
+    work.turn(input, 7);
+    work.turn(input, 8);
+    work.settle();
+    expect(work.scenario).toMatchObject({ name: "Renamed", water: { temperature_C: 8 } });
+    expect(work.tried?.scenario.bait).toBe(waiting);
+    expect(work.tried?.scenario).toMatchObject({ name: "Renamed", water: { temperature_C: 8 } });
+  });
 });
