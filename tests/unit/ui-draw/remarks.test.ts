@@ -21,10 +21,10 @@ const said = (bait: Partial<Scenario["bait"]>, more: Partial<Scenario> = {}): re
   ).map(({ text }) => text);
 
 const hookAt = (tail: number): Partial<Scenario["bait"]> => ({
-  hangers: (scenario.bait.hangers ?? []).map((one, i) => (i === 1 ? { ...one, at_mm: [tail, -10.6] } : one)),
+  hangers: scenario.bait.hangers.map((one, i) => (i === 1 ? { ...one, at_mm: [tail, -10.6] } : one)),
 });
 const ballastAt = (height: number): Partial<Scenario["bait"]> => ({
-  ballast: (scenario.bait.ballast ?? []).map((one, i) => (i === 0 ? { ...one, at_mm: [26, height] } : one)),
+  ballast: scenario.bait.ballast.map((one, i) => (i === 0 ? { ...one, at_mm: [26, height] } : one)),
 });
 /** mm of what is to be done, in the text. */
 const askedFor = (text: string | undefined): number =>
