@@ -56,6 +56,8 @@ export const model: Echoes = {
     "Dieses Teil ({what}) zählt als innen, aber seine Mitte liegt nicht im Umriss.",
   "A hole is given, but this ballast is outside: the hole is not counted.":
     "Es ist ein Loch angegeben, aber dieser Ballast ist außen: das Loch zählt nicht.",
+  "Its hole is {depth} deep from the bottom edge: so high up, the weight needs {needs} at the least. Drill it deeper, or lower the weight by {more}.":
+    "Sein Loch ist von der Unterkante {depth} tief: so weit oben braucht das Gewicht mindestens {needs}. Bohr es tiefer, oder setz das Gewicht um {more} tiefer.",
   "The hole of {hole} is smaller than the ballast of {own}: {proud} stand proud and displace water.":
     "Das Loch von {hole} ist kleiner als der Ballast von {own}: {proud} stehen vor und verdrängen Wasser.",
   "the middle of the slot lies at station {station}, off the body":

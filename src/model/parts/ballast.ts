@@ -1,7 +1,7 @@
 import { cbrt, type Vec } from "../base";
 import type { Shape } from "../shape";
 import { above0, atLeast0, point, stuff, within } from "./checks";
-import { inMl } from "./error";
+import { inMl, inMm } from "./error";
 import { cutBall, disc, rectangle } from "./figures";
 import { named } from "./rows";
 import { heavierOrMoved } from "./small-changes";
@@ -52,6 +52,9 @@ export function drilledHole(b: BallastSpec, drawn: Shape): DrilledHole | null {
   return { x: b.at.x, radius: b.drill / 2, mouth, end, weight: Math.min(end, 2 * b.at.z - end) };
 }
 
+/** A hole that is too shallow by less than this is deep enough, m: no drill stop is nearer. Common practice, no source. */
+const NEAR = 1e-4;
+
 const ownVolume = (b: BallastSpec): number => b.mass / b.stuff.density;
 /** Volume of the hole, m³; 0 outside. */
 const holeOf = (b: BallastSpec): number => (b.where === "inside" ? (b.hole ?? ownVolume(b)) : 0);
@@ -94,6 +97,17 @@ export const ballast: Part<BallastSpec, "ballast", "item", true> = {
         path: `${path}.hole_ml`,
         text: `The hole of ${inMl(b.hole)} is smaller than the ballast of ${inMl(own)}: ${inMl(own - b.hole)} stand proud and displace water.`,
       });
+    // At its shortest the weight fills its hole from side to side: its length is then V/(π d²/4).
+    const bored = b.hole === null ? null : drilledHole(b, shape);
+    if (bored !== null) {
+      const needs = b.at.z + own / (2 * Math.PI * bored.radius * bored.radius) - bored.mouth;
+      const depth = bored.end - bored.mouth;
+      if (needs - depth > NEAR)
+        warnings.push({
+          path: `${path}.hole_ml`,
+          text: `Its hole is ${inMm(depth)} deep from the bottom edge: so high up, the weight needs ${inMm(needs)} at the least. Drill it deeper, or lower the weight by ${inMm(needs - depth)}.`,
+        });
+    }
     return warnings;
   },
 

@@ -112,6 +112,24 @@ describe("impossible layouts are refused with path and remedy", () => {
     expect(() => make(ELLIPSOID, ballast({ at: at(50, -17), where: "outside" }))).not.toThrow();
   });
 
+  it("a weight that stands above the end of its drilled hole is remarked on, with the depth that it needs", () => {
+    // 8 mm wide and 8 mm deep from the bottom edge at −12 mm: it ends at −4 mm. 2 g of tin fill 5.44 mm of it.
+    const volume = Math.PI * 16 * 8 * mm ** 3;
+    const half = (2 * g) / 7310 / (2 * Math.PI * (4 * mm) ** 2) / mm;
+    const said = (height: number): string[] =>
+      make(ELLIPSOID, ballast({ at: at(50, height), hole: volume, drill: 8 * mm })).warnings.map(
+        (w) => w.text,
+      );
+    expect(said(-4 - half)).toEqual([]);
+    expect(said(-4 - half + 0.09)).toEqual([]);
+    expect(said(-4 - half + 0.2)).toHaveLength(1);
+    expect(said(0)).toEqual([
+      "Its hole is 8 mm deep from the bottom edge: so high up, the weight needs 14.72 mm at the least. Drill it deeper, or lower the weight by 6.72 mm.",
+    ]);
+    // Without a drill the hole's shape is not known.
+    expect(make(ELLIPSOID, ballast({ at: at(50, 0), hole: volume })).warnings).toEqual([]);
+  });
+
   it("a chamber may touch the outline, and its corners are only warned about", () => {
     // Half height of the ellipsoid in the middle is 12, half breadth 10: a box 23.9 tall or 19.9 wide fits, its corners do not.
     const bait = make(ELLIPSOID, chamber({ from: 49.9 * mm, to: 50.1 * mm, tall: 23.9 * mm, wide: 10 * mm }));
