@@ -19,11 +19,12 @@ export function boardEditor(the: App): FormEditor {
     refusalAt(path) {
       const trouble = board.work.tried?.problems[0];
       if (trouble?.path !== path) return null;
+      const { units } = the;
       const { language } = the.prefs;
       const below = FILE.in(language);
       return DRAW.in(language).tell("notTaken", {
-        allowed: below.of(trouble.allowed),
-        remedy: below.of(trouble.remedy),
+        allowed: units.told(below.of(trouble.allowed)),
+        remedy: units.told(below.of(trouble.remedy)),
       });
     },
   };

@@ -20,7 +20,7 @@ export function outcomeOf(moved: Scenario, now: Worked, units: Units, language: 
   const read = readScenario(moved);
   const words = DRAW.in(language);
   if (!read.ok) {
-    const why = FILE.in(language).of(read.problems[0]?.allowed ?? "");
+    const why = units.told(FILE.in(language).of(read.problems[0]?.allowed ?? ""));
     return { text: words.tell("cannot", { why }), ok: false };
   }
   const { bait, around } = read.compiled;
