@@ -58,7 +58,7 @@ export function planFor({ scenario, box, zone, places }: PlanJob): PlanResult {
         "The target's net buoyancy follows a rise, but no speed is given: give a time for 300 mm, a speed, or grams.",
     );
   const { spec, water } = compile(scenario);
-  const planned = (rest: Pick<PlanTarget, "trim" | "trimTolerance">): PlanResult =>
+  const planned = (rest: Pick<PlanTarget, "trim" | "trimTolerance" | "trimGuides">): PlanResult =>
     ballastPlan(
       spec,
       water.density,
@@ -77,7 +77,7 @@ export function planFor({ scenario, box, zone, places }: PlanJob): PlanResult {
     notes: [...why, ...more, ...problems, ...notes, ...result.notes],
   });
   if (trim !== null) return told(planned({ trim: trim.value, trimTolerance: trim.tolerance }));
-  const level = planned({ trim: 0, trimTolerance: NEAR_LEVEL });
+  const level = planned({ trim: 0, trimTolerance: NEAR_LEVEL, trimGuides: true });
   if (level.plans.length > 0)
     return told(level, [
       `The target does not say how the bait rests: these plans are for level, ±${fromSI(NEAR_LEVEL, "deg").toFixed(0)}°.`,

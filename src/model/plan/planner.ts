@@ -211,8 +211,9 @@ export class Planner {
     const { mass, displaced } = whole.rigid(rest.side);
     const net = density * displaced - mass;
     const GM = net > 0 ? (floating(whole, density)?.GM ?? null) : null;
+    const asked = this.target.trimGuides === true ? { ...this.goal, trim: null } : this.goal;
     // The bench readings are reconciled again: a body that was weighed is better known.
-    const sure = chanceOf(assemble(whole.spec, { drawn: this.bait.drawn }), this.goal, this.settings.samples);
+    const sure = chanceOf(assemble(whole.spec, { drawn: this.bait.drawn }), asked, this.settings.samples);
     const right = rest.pitch !== null && fits(this.goal, { net, trim: rest.pitch, BG: rest.BG });
     return {
       loads: found.placed.map(({ load, seat }) => {

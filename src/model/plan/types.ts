@@ -27,6 +27,8 @@ export interface PlanTarget {
   /** Rest trim under water, rad, nose-up positive, and how far off is still good; null: any. */
   readonly trim: number | null;
   readonly trimTolerance: number;
+  /** True: the target says no trim. The one above only chooses where weights stand; the chance counts any, belly down. */
+  readonly trimGuides?: boolean;
   /**
    * Least distance from G up to B that the maker asks for, m: the upright margin. Null: the maker asks for none. Then the
    * plan chooses one by how sure the trim is (`PlanResult.leastBG`), and drops it before anything that was asked for.

@@ -111,6 +111,22 @@ describe("plans on the command line", () => {
     expect(planNotes).toContain(
       "The target does not say how the bait rests: these plans are for level, ±15°.",
     );
+    // Their chance is that of the target as it stands: of the same weights, level asked for is a part of it.
+    const level = json(bare({ target: { ...open, trim_deg: 0, trimTolerance_deg: 15 } }), [
+      "--box",
+      "box.json",
+      "--only",
+      "plan",
+    ]);
+    const pairs = plan.flatMap((one) => {
+      const asked = level.plan?.find(
+        ({ ballast }) => JSON.stringify(ballast) === JSON.stringify(one.ballast),
+      );
+      return asked === undefined ? [] : [one.chance - asked.chance];
+    });
+    expect(pairs.length).toBeGreaterThan(0);
+    for (const more of pairs) expect(more).toBeGreaterThanOrEqual(0);
+    expect(Math.max(...pairs)).toBeGreaterThan(0);
   });
   it("where none fits it says what does nearest, and the limit", () => {
     const few = json(bare(), ["--box", "box.json", "--places", "1", "--only", "plan"]);
