@@ -100,6 +100,14 @@ test("the bench story: target, displacement, blank, plan, weighings", async ({ p
   // Taken, it says calmly what is on the bait now, and asks for no other plan.
   await expect(page.getByRole("heading", { name: /^On the bait: / })).toBeVisible();
   await expect(page.getByText(/find plans again|before the last change/)).toHaveCount(0);
+  // Another of the plans is still to be had, in its place.
+  const second = page.getByRole("button", { name: /^2\. / });
+  const [, name = ""] = /^2\. (.+?)(?:\n|[+\u2212]\d|$)/.exec(await second.innerText()) ?? [];
+  await press(page, second);
+  await press(page, page.getByRole("button", { name: "Take this plan instead" }));
+  await expect(page.getByRole("heading", { name: `On the bait: ${name.trim()}`, exact: true })).toBeVisible();
+  await expect.poll(async () => Math.abs((await netGrams(page)) - wanted)).toBeLessThanOrEqual(0.06);
+  await undo(page);
   await undo(page);
   await expectNet(page, before);
   await press(page, page.getByRole("button", { name: /^Redo/ }));

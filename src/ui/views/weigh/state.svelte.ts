@@ -230,11 +230,11 @@ export class Planning {
     return adopted !== null && adopted.scenario === this.#app.work.scenario ? adopted.plan : null;
   }
 
-  /** The plan's weights into the document: one step of undo. */
+  /** The plan's weights into the document, in place of those of a plan that has just been taken: one step of undo. */
   adopt(plan: Plan): void {
     const { answer } = this;
     const { work } = this.#app;
-    if (answer === null || answer.of !== work.scenario) return;
+    if (answer === null || (answer.of !== work.scenario && this.taken === null)) return;
     if (!work.edit("plan", "ballast plan", () => adoptPlan(answer.onto, plan))) return;
     this.adopted = { plan, scenario: work.scenario };
   }

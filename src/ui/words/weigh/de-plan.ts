@@ -37,6 +37,7 @@ export const plan: Translated<typeof en> = {
   "plan.nearest": "Der nächste dazu",
   "plan.picture": "Der Köder mit den Gewichten dieses Plans",
   "plan.take": "Diesen Plan nehmen",
+  "plan.instead": "Stattdessen diesen Plan nehmen",
   "plan.takeAnyway": "Trotzdem nehmen",
   "plan.nothing": "gar kein Gewicht",
   "stands.onScale":

@@ -35,6 +35,7 @@ export const plan = {
   "plan.nearest": "The nearest to it",
   "plan.picture": "The bait with this plan's weights",
   "plan.take": "Take this plan",
+  "plan.instead": "Take this plan instead",
   "plan.takeAnyway": "Take it all the same",
   "plan.nothing": "no weight at all",
   "stands.onScale":
