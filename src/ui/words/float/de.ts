@@ -209,7 +209,7 @@ export const texts: Translated<typeof en> = {
   "swap.bare": "{place}: {what} ab (der Haken hängt dann in der Hakenöse selbst, die dafür aufgehen muss)",
   exact: "Oder genau:",
   "exact.on": "{mass} Zinn dazu",
-  "exact.off": "was wie {mass} Zinn nach unten zieht, weg",
+  "exact.off": "leichter um so viel, wie {mass} Zinn ziehen,",
   "exact.at": "am Bauch, Stelle {station}, für {net} und {trim}.",
   "exact.nearest": "Keine Stelle am Bauch gibt die gewünschte Lage: das ist die nächste.",
 };

@@ -202,7 +202,7 @@ export const texts = {
     "{place}: take the {what} off (the hook then hangs in the hanger itself, which has to open for it)",
   exact: "Or exactly:",
   "exact.on": "{mass} of tin on",
-  "exact.off": "what pulls down like {mass} of tin off",
+  "exact.off": "lighter by the pull of {mass} of tin at",
   "exact.at": "the belly at station {station}, for {net} and {trim}.",
   "exact.nearest": "No place on the belly gives the attitude wanted: this is the nearest.",
 } as const;
