@@ -80,7 +80,12 @@ const DEPTH_WITHIN = 0.2;
 /** While a rise is computed, G hangs at least this far below B, m: a bait without its ballast has no such distance. */
 const HANGS = 2e-3;
 
-const grams = (kg: number): string => `${kg >= 0 ? "+" : "−"}${Math.abs(kg * 1e3).toFixed(2)} g`;
+const grams = (kg: number): string => {
+  const size = Math.abs(kg * 1e3).toFixed(2);
+  return `${Number(size) === 0 ? "" : kg > 0 ? "+" : "−"}${size} g`;
+};
+/** A temperature that was typed in °F is no round number in °C. */
+const tenth = (temperature: number): number => Number(temperature.toFixed(1));
 const plain = (kg: number): string => `${(kg * 1e3).toFixed(2)} g`;
 const degrees = (rad: number): string => `${((rad * 180) / Math.PI).toFixed(1)}°`;
 
@@ -203,7 +208,7 @@ export function resolveTarget(
   const { trim, coldest, warmest } = words;
   if (coldest !== null && warmest !== null && warmest < coldest)
     problems.push(
-      `The warmest water (${warmest} °C) is colder than the coldest (${coldest} °C): change one of the two.`,
+      `The warmest water (${tenth(warmest)} °C) is colder than the coldest (${tenth(coldest)} °C): change one of the two.`,
     );
   const salinity = words.salinity;
   const waters = [coldest, warmest].flatMap((temperature): TargetWater[] => {
@@ -216,7 +221,7 @@ export function resolveTarget(
   for (const w of waters)
     if (net && Math.abs(w.net - net.value) > net.tolerance)
       notes.push(
-        `At ${w.temperature} °C and ${w.salinity} g/kg the same bait has ${grams(w.net)}, more than the tolerance of ±${plain(net.tolerance)} from ${grams(net.value)}: it cannot be on target in all these waters without a swap.`,
+        `At ${tenth(w.temperature)} °C and ${w.salinity} g/kg the same bait has ${grams(w.net)}, more than the tolerance of ±${plain(net.tolerance)} from ${grams(net.value)}: it cannot be on target in all these waters without a swap.`,
       );
   return {
     net,

@@ -103,6 +103,10 @@ describe("a target in words", () => {
     // 25 °C takes 9 mL · 3 kg/m³ = 0.027 g of its lift: within 0.03 g.
     expect(notes).toEqual([]);
     expect(resolve({ behaves: "suspends", coldest: 4, salinity: 35 }).notes[0]).toMatch(/without a swap/);
+    // 90 °F, and nought, which has no sign.
+    expect(resolve({ behaves: "suspends", warmest: (90 - 32) / 1.8, salinity: 35 }).notes[0]).toMatch(
+      /^At 32\.2 °C and .* from 0\.00 g: /,
+    );
   });
 });
 

@@ -1,7 +1,20 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
+import { Prefs } from "../../../src/ui/state/prefs.svelte";
+import { Units } from "../../../src/ui/state/units";
+import { approachWords } from "../../../src/ui/views/swim/figures";
+import { SWIM } from "../../../src/ui/words/swim";
 import { axisDepth, nearestFrame, trackPath } from "../../../src/ui/views/swim/track";
 
 const same = (value: number): number => value;
+
+test("beside a place that is deeper than its depth a retrieve is not told to reel on", () => {
+  const units = new Units(new Prefs(null, 1200, "en"));
+  const told = (deepest: number | null): string =>
+    approachWords({ more: 3.84, depth: 1.61 }, units, SWIM.in("en"), deepest);
+  expect(told(1.2)).toMatch(/^not yet at depth: reel 3\.8\sm more, then about 1\.61\sm$/);
+  expect(told(null)).toBe(told(1.2));
+  expect(told(1.64)).toBe("");
+});
 
 describe("the depth track", () => {
   it("draws ten minutes with few points, none farther off than can be seen, and keeps both ends", () => {

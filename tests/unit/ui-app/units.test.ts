@@ -31,6 +31,10 @@ describe("numbers on the screen", () => {
     expect(toldOfMotion(inches, "Rising at 50.8 mm/s; 3.048 m deep at 0.3048 m/s, on 5 m² of water.")).toBe(
       "Rising at 2.00\u202fin/s; 10.000\u202fft deep at 1.0000\u202fft/s, on 5 m² of water.",
     );
+    // A temperature has another zero: −2 °C are 28.4 °F.
+    expect(toldOfMotion(inches, "At -2 °C and 35 g/kg, at 32.2 °C")).toBe(
+      "At 28.4\u202f°F and 35 g/kg, at 90.0\u202f°F",
+    );
     // As the target's field has it, whose slider goes by 1 mm/s.
     const field = inches.edit(42.9, "mm/s", 1);
     expect(toldOfMotion(inches, "Rising at 42.9 mm/s")).toBe(`Rising at ${field}\u202fin/s`);

@@ -1,6 +1,9 @@
 import type { App } from "../../state";
 
-/** Words of the model of a rise, a depth or a tow: beside `Units.told`, metres and speeds in the units shown too. */
+/**
+ * Words of the model of a target, a rise, a depth or a tow: beside `Units.told`, metres, speeds and temperatures in the units
+ * shown too.
+ */
 export const toldOfMotion = (units: App["units"], text: string): string =>
   (
     [
@@ -8,6 +11,7 @@ export const toldOfMotion = (units: App["units"], text: string): string =>
       ["mm/s", 0],
       ["m/s", null],
       ["m", null],
+      ["°C", 1],
     ] as const
   ).reduce(
     (words, [unit, digits]) =>
@@ -15,9 +19,13 @@ export const toldOfMotion = (units: App["units"], text: string): string =>
         ? words
         : words.replace(
             // Not of an area, nor of another speed.
-            new RegExp(`(\\d+(?:[.,](\\d+))?)[ \u202f]${unit}(?![\\w/²³])`, "g"),
+            new RegExp(`(\u2212?\\d+(?:[.,](\\d+))?)[ \u202f]${unit}(?![\\w/²³])`, "g"),
             (_, figure: string, decimals: string | undefined) =>
-              units.show(Number(figure.replace(",", ".")), unit, digits ?? (decimals ?? "").length),
+              units.show(
+                Number(figure.replace(",", ".").replace("\u2212", "-")),
+                unit,
+                digits ?? (decimals ?? "").length,
+              ),
           ),
     units.told(text),
   );

@@ -35,9 +35,18 @@ export const sinksInPause = (summary: RunSummary | null): boolean =>
 /** An attitude in words, of a pitch in rad. */
 const attitude = (pitch: number, words: SwimWords): string => attitudeWords(degrees(pitch), words.language);
 
-/** Where a retrieve stands on its way to the depth of the steady tow, in words. */
-export function approachWords(approach: Approach | null, units: Units, words: SwimWords): string {
+/**
+ * Where a retrieve stands on its way to the depth of the steady tow, in words. Beside a `deepest` place, m, that was deeper
+ * than this depth (in a pause, say, in which it sank) nothing is missing.
+ */
+export function approachWords(
+  approach: Approach | null,
+  units: Units,
+  words: SwimWords,
+  deepest: number | null = null,
+): string {
   if (approach === null) return "";
+  if (typeof approach === "object" && deepest !== null && approach.depth <= deepest) return "";
   if (approach === "there") return words.tell("approachThere");
   if (approach === "short") return words.tell("approachShort");
   return words.tell("approachMore", {
