@@ -156,6 +156,7 @@ test("a sinking bait on a thread, and a piece of the wood @long", async ({ page 
   await press(page, page.getByRole("button", { name: "It sinks" }));
   await press(page, page.getByRole("button", { name: "everything" }));
   await enter(page, "Weight in air", "9.50");
+  await expect(page.getByText("Still missing: Weight under water.")).toBeVisible();
   await enter(page, "Weight under water", "0.30");
   // It loses 9.20 g in tap water of 998.207 kg/m³: 9.2165 mL.
   await expect(page.getByRole("button", { name: /^Volume:/ })).toContainText("9.217");

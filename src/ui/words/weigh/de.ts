@@ -272,6 +272,7 @@ export const texts: Translated<typeof en> = {
   },
   "found.again": "Lies noch einmal ab, oder geh zum nächsten Schritt.",
   "found.none": "Noch keine Messung.",
+  "found.half": "Es fehlt noch: {what}.",
   "found.volume": "Volumen",
   "found.so": "{mass}, also",
   "found.notes": "Was man über diese Messung wissen sollte",

@@ -269,6 +269,7 @@ export const texts = {
   },
   "found.again": "Read again, or go on to the next step.",
   "found.none": "No reading yet.",
+  "found.half": "Still missing: {what}.",
   "found.volume": "Volume",
   "found.so": "{mass}, so",
   "found.notes": "What to know about this reading",
