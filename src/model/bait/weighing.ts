@@ -51,6 +51,8 @@ export function densityHungUnder(
   air: number = AIR_DENSITY,
 ): number {
   if (!(inAir > under))
-    throw new RangeError(`weighed ${inAir} kg in air and ${under} kg under: the second must be less`);
+    throw new RangeError(
+      `weighed ${(inAir * 1e3).toFixed(3)} g in air and ${(under * 1e3).toFixed(3)} g under: the second must be less`,
+    );
   return (inAir * liquidDensity - under * air) / (inAir - under);
 }

@@ -144,7 +144,7 @@ export function netForSpeed(
     if (Math.abs(v - wanted) < 1e-6) return { net: sign * net, exponent };
   }
   throw new RangeError(
-    `no net buoyancy moves "${bait.spec.name}" at ${speed} m/s: check the time and the height of the marks`,
+    `no net buoyancy moves "${bait.spec.name}" at ${Number(speed.toPrecision(3))} m/s: check the time and the height of the marks`,
   );
 }
 

@@ -100,7 +100,7 @@ describe("held under water", () => {
     ).toThrow(/pins/);
     expect(() =>
       hungOnThread({ inAir: [1 * g], under: [2 * g], resolution: 0.01 * g, tapTemperature: 20 }),
-    ).toThrow(/second must be less/);
+    ).toThrow("weighed 1.000 g in air and 2.000 g under: the second must be less");
   });
 });
 
