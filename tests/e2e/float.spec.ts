@@ -194,6 +194,12 @@ test("an attitude seen, turned on the drawing or by its field, moves G @long", a
   await expect(tub.locator("table")).toContainText(/mm behind/);
   await tub.getByRole("button", { name: "Correct the account by this" }).click();
   await expect(page.getByRole("button", { name: /^At rest under water: \+6\.0°/ })).toBeVisible();
+
+  // Of a bait that sinks there is no waterline, and nothing to be set.
+  await type(await unfold(page, "Body"), "Body density", "0.9");
+  await tub.getByRole("button", { name: "Waterline" }).click();
+  await expect(tub.getByText(/^By the calculation it sinks or stands on end/)).toBeVisible();
+  await expect(tub.getByText(/as long as nothing is moved/)).toHaveCount(0);
 });
 
 test("for the sea: a swap from the box, fitted with its water, and taken back", async ({ page }) => {
