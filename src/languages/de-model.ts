@@ -50,8 +50,7 @@ export const model: Echoes = {
   "Give a density above 0": "Gib eine Dichte über 0 an",
   "this {what} counts as inside, but it lies outside the body, {length} from its outline":
     "dieses Teil ({what}) zählt als innen, liegt aber außerhalb des Körpers, {length} von seinem Umriss",
-  'Move it into the body, or set "where" to "outside"':
-    'Verschieb es in den Körper, oder setze "where" auf "outside"',
+  'Move it into the body, or choose "outside" for it': 'Verschieb es in den Körper, oder wähl "außen" dafür',
   "This {what} counts as inside, but its middle is not within the outline.":
     "Dieses Teil ({what}) zählt als innen, aber seine Mitte liegt nicht im Umriss.",
   "A hole is given, but this ballast is outside: the hole is not counted.":

@@ -57,7 +57,7 @@ export function within(what: string, path: string, at: Vec, radius: number, body
     throw new BaitError(
       path,
       `this ${what} counts as inside, but it lies outside the body, ${inMm(Math.round(away * 1e4) / 1e4)} from its outline`,
-      'Move it into the body, or set "where" to "outside"',
+      'Move it into the body, or choose "outside" for it',
     );
   return [{ path, text: `This ${what} counts as inside, but its middle is not within the outline.` }];
 }

@@ -107,7 +107,7 @@ describe("impossible layouts are refused with path and remedy", () => {
     expect(build(50, -17)).toThrow(/counts as inside, but it lies outside the body, 5 mm from its outline/);
     expect(build(-2, 0)().warnings).toHaveLength(1);
     expect(build(-30, 0)).toThrow(/30 mm from its outline/);
-    expect(build(140, 0)).toThrow(/set "where" to "outside"/);
+    expect(build(140, 0)).toThrow(/choose "outside" for it/);
     // Outside is where it says: a weight below the belly hangs there.
     expect(() => make(ELLIPSOID, ballast({ at: at(50, -17), where: "outside" }))).not.toThrow();
   });
