@@ -53,6 +53,14 @@ describe("what is said about a drawing ends with what to do", () => {
     expect(said(ballastAt(-4.5))).toEqual([
       expect.stringMatching(/wall of .* Move it inward, or take a smaller weight\.$/),
     ]);
+    // What is just thinner than wanted never reads as what is wanted.
+    for (const height of [-3.55, -3.6, -3.65, -3.7, -3.75, -3.8])
+      for (const text of said(ballastAt(height))) {
+        const [wall, wanted] = [.../([\d.]+)\smm to the skin; the least you want is ([\d.]+)/.exec(text)!]
+          .slice(1)
+          .map(Number);
+        expect(wall).toBeLessThan(wanted!);
+      }
     expect(said(ballastAt(0.8)).some((text) => /overlap by .* Move one of them\.$/.test(text))).toBe(true);
     const stock = { pieces: "one", thickness_mm: 10, width_mm: 20, length_mm: 95 } as const;
     expect(said({}, { stock })).toEqual([

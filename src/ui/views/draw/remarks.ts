@@ -45,17 +45,21 @@ export function remarksOf(
   const words = DRAW.in(language);
   const below = FILE.in(language);
   const mm = (m: number): string => units.show(fromSI(m, "mm"), "mm", 1);
+  /** What is below a limit never reads as the limit itself. */
+  const less = (m: number, limit: number): string =>
+    mm(m) === mm(limit) ? units.show(fromSI(Math.floor(m / FINE) * FINE, "mm"), "mm", 2) : mm(m);
   return [
     ...now.statics.warnings.map(({ path, text }): Remark => ({ path, text: units.told(below.of(text)) })),
     ...walls
       .filter((wall) => wall.least < least)
-      .map((wall): Remark => ({
-        path: wall.path,
-        text: `${wallText(wall, mm(least), mm, words)} ${words.tell(`mend.${wall.as}`)}`,
-      })),
+      .map((wall): Remark => {
+        const shown = { wall: less(wall.least, least), least: mm(least) };
+        const text = [wallText(wall, shown, mm, words), words.tell(`mend.${wall.as}`)].join(" ");
+        return { path: wall.path, text };
+      }),
     ...thin.map(({ path, chamber, least: left }): Remark => ({
       path,
-      text: `${words.tell("thin", { left: mm(left), chamber: below.of(chamber), clear: mm(USUAL_CLEAR) })} ${words.tell("mend.thin")}`,
+      text: `${words.tell("thin", { left: less(left, USUAL_CLEAR), chamber: below.of(chamber), clear: mm(USUAL_CLEAR) })} ${words.tell("mend.thin")}`,
     })),
     ...reaches.map((one): Remark => ({
       path: one.path,
@@ -74,16 +78,24 @@ type Shown = (m: number) => string;
 export const missText = ({ along, needs, has }: StockMiss, mm: Shown, words: DrawWords): string =>
   words.tell(`over.${along}`, { needs: mm(needs), has: mm(has), over: mm(needs - has) });
 
+/** Steps of a figure that is told more finely, m. */
+const FINE = 1e-5;
+
 /** What is to be moved farther off is told no less than needed, m. */
 const TENTH = 1e-4;
 
 /** What is nearer to nothing than this shows as nothing, m. */
 const NOTHING = 0.05e-3;
 
-function wallText({ as, least }: Wall, wanted: string, mm: Shown, words: DrawWords): string {
+function wallText(
+  { as, least }: Wall,
+  shown: { readonly wall: string; readonly least: string },
+  mm: Shown,
+  words: DrawWords,
+): string {
   if (least <= -NOTHING) return words.tell(`through.${as}`, { by: mm(-least) });
   if (least < NOTHING) return words.tell(`noWall.${as}`);
-  return words.tell(`wall.${as}`, { wall: mm(least), least: wanted });
+  return words.tell(`wall.${as}`, shown);
 }
 
 function touchText(
