@@ -49,6 +49,9 @@ export const sheet: Echoes = {
     "{stuff}, ein Rohling von mindestens {length} × {height} × {breadth}",
   "{count} balls of {diameter}, {stuff}": "{count} Kugeln von {diameter}, {stuff}",
   "{stuff}, inside": "{stuff}, innen",
+  "{stuff}, inside, with {grams} of filler": "{stuff}, innen, mit {grams} Füllung",
+  "The {grams} of filler in the holes are counted here, and come in when the bait is closed: until then the scale says so much less.":
+    "Die {grams} Füllung in den Löchern sind hier mitgezählt und kommen erst beim Schließen hinein: bis dahin zeigt die Waage so viel weniger.",
   "{stuff}, outside": "{stuff}, außen",
   "{stuff}, {thickness} thick": "{stuff}, {thickness} dick",
   "{stuff}, {thickness} thick, {length} long and eyes":

@@ -18,7 +18,10 @@ function described({ compiled, scenario }: SheetJob, item: Item): string {
     }
     case "ballast": {
       const one = spec.ballast[item.index];
-      return one ? `${one.stuff.name}, ${one.where}` : "";
+      if (!one) return "";
+      return item.filler > 0
+        ? `${one.stuff.name}, inside, with ${formatIn(item.filler, "g", 2)} of filler`
+        : `${one.stuff.name}, ${one.where}`;
     }
     case "wires": {
       const one = spec.wires[item.index];

@@ -88,6 +88,7 @@ function step(flow: Flow, job: SheetJob, told: Set<Caution>, { stage, items, ...
   );
   const title = words(stage);
   const careful = carefulAt(job, stage);
+  const filler = items.reduce((sum, one) => sum + one.filler, 0);
   flow.together((to) => {
     to.heading(`${title[0]?.toUpperCase() ?? ""}${title.slice(1)}`);
     to.paragraph(WORK[stage]);
@@ -98,6 +99,11 @@ function step(flow: Flow, job: SheetJob, told: Set<Caution>, { stage, items, ...
       to.paragraph(`Caution, ${words(one.title.toLowerCase())}: ${said}`, { size: TYPE.small });
     }
     to.table(STEP, [row(then)], TYPE.text, 9);
+    if (stage === "laid out" && filler > 0)
+      to.paragraph(
+        `The ${grams(filler)} g of filler in the holes are counted here, and come in when the bait is closed: until then the scale says so much less.`,
+        { size: TYPE.small },
+      );
     to.paragraph(OTHERWISE[stage], { size: TYPE.small });
   });
   careful.forEach((one) => told.add(one));

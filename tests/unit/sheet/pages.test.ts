@@ -68,6 +68,16 @@ it("the order of work glues what was laid in and tries it with its hooks, before
   expect(looked).toBeGreaterThan(8);
 });
 
+it("says what of a weight is filler, and that it is not on the scale while all lies loose", () => {
+  const [, from] = baits[1]!;
+  const metal = { name: "weight", at_mm: [30, -3] as [number, number], mass_g: 1.46, density_g_ml: 7.3 };
+  const ballast = [{ ...metal, where: "inside" as const, hole_ml: 0.3, filler_g_ml: 1.1 }];
+  const job = jobOf({ ...from, bench: [], bait: { ...from.bait, ballast } }, { templates: [] });
+  const said = pagesOf(job).flatMap((page) => texts(page).map(({ words }) => words));
+  expect(said.some((text) => /, inside, with 0\.11.g of filler$/.test(text))).toBe(true);
+  expect(said.join(" ")).toContain("The 0.11 g of filler in the holes are counted here");
+});
+
 it("the figures of a stage stand on the page on which its work begins", () => {
   const titles = /^(?:Blank|Sealed|Laid out|Closed|First tub test|Painted|Clear-coated|Dressed)$/;
   const parted = baits.flatMap(([name, scenario]) =>
