@@ -61,6 +61,17 @@ test("a bait's design stays while the bait changes; versions come back; another 
   await dialog.getByLabel(/^Name, such as/).fill("before paint");
   await dialog.getByRole("button", { name: "Keep this state" }).click();
   await expect(dialog.getByText("As the bait is now.")).toBeVisible();
+  // A double press keeps one state; and it does not forget one, though the button that does comes under the hand.
+  const states = dialog.getByRole("button", { name: /^Go back to/ });
+  await dialog.getByLabel(/^Name, such as/).fill("too early");
+  await dialog.getByRole("button", { name: "Keep this state" }).dblclick();
+  await expect(states).toHaveCount(2);
+  await dialog.getByRole("button", { name: "Forget too early" }).dblclick();
+  // As long as it may take to be gone, and until a press stands by itself again.
+  await page.waitForTimeout(600);
+  await expect(dialog.getByText("It is then gone for ever.")).toBeVisible();
+  await dialog.getByRole("button", { name: "Forget for ever" }).click();
+  await expect(states).toHaveCount(1);
   await page.keyboard.press("Escape");
 
   await type(await unfold(page, "Body"), "Body density", "0.5");
