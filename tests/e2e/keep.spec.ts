@@ -55,8 +55,9 @@ test("a bait's design stays while the bait changes; versions come back; another 
 
   await recipe(page);
   const dialog = page.getByRole("dialog");
-  await dialog.getByRole("button", { name: "Set down now" }).first().click();
+  await dialog.getByRole("button", { name: "Set down now" }).first().dblclick();
   await expect(dialog.getByText(/^Set down on/)).toHaveCount(1);
+  await expect(dialog.getByRole("button", { name: "Set down anew: Design" })).toBeVisible();
   await part(page, "Versions");
   await dialog.getByLabel(/^Name, such as/).fill("before paint");
   await dialog.getByRole("button", { name: "Keep this state" }).click();
