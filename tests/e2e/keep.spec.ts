@@ -260,6 +260,19 @@ test("any view's pictures and tables are saved with title, scale and units @long
   expect(await saved(/^CSV: Righting lever/)).toMatch(/^curve,heel [^,]*,"Righting lever[^"]*\(mm\)"\r\n/);
   // The stage's own drawing, not the canvas.
   expect(await saved(/^SVG: /)).toMatch(/^<svg|^<\?xml/);
+  const curve = await saved(/^SVG: Righting lever/);
+  expect(curve).toMatch(/<text[^>]*>Righting lever[^<]*, mm<\/text>/);
+  // Its sheet has room for the title, whatever face it is written in.
+  const title = "Coldwater suspender 90, Float";
+  expect(Number(/<svg [^>]*width="([\d.]+)"/.exec(curve)?.[1])).toBeGreaterThan(0.6 * 13 * title.length);
+  await page.keyboard.press("Escape");
+
+  // A page to be printed is white on a dark page too.
+  await page.emulateMedia({ colorScheme: "dark" });
+  await page.getByRole("link", { name: "Make", exact: true }).click();
+  await expect(page.getByRole("img", { name: /^Page 1 of/ })).toBeVisible();
+  await pictures();
+  expect(await saved(/^SVG: Page 1 of/)).toMatch(/<rect[^>]*fill="rgb\(255, 255, 255\)"/);
 });
 
 test("a link holds the bait and offers it as a new one; a damaged one is refused and nothing is lost @long", async ({

@@ -20,7 +20,10 @@ const LOOK = [
 ] as const;
 
 const PAD = 12;
-const HEAD = 44;
+const SIZE = 13;
+const LINE = 18;
+/** Width of a letter as a share of its size, at most, on an average of words: who opens the file may lack the page's typeface. */
+const LETTER = { regular: 0.6, bold: 0.68 } as const;
 const FOOT = 30;
 /** Lengths that a scale's bar may have, mm. */
 const BARS = [1, 2, 5, 10, 20, 50, 100, 200];
@@ -60,6 +63,18 @@ const made = (kind: string, values: Readonly<Record<string, string | number>>): 
   return node;
 };
 
+/** Words in lines of at most so many letters; a longer word has a line of its own. */
+export function inLines(text: string, most: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= most)
+      lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
+
 /** The longest bar that takes at most a third of the width. `mm`: screen px to a millimetre. */
 const barFor = (mm: number, width: number): number | undefined =>
   BARS.filter((one) => one * mm <= width / 3).at(-1);
@@ -75,7 +90,11 @@ export function standalone(source: SVGSVGElement, { title, what }: Titled): SVGS
   const ink = style.color;
   const perMm = Number(source.dataset["mm"] ?? NaN) * (source.getScreenCTM()?.a ?? NaN);
   const bar = Number.isFinite(perMm) ? barFor(perMm, width) : undefined;
-  const whole = { width: width + 2 * PAD, height: height + HEAD + (bar === undefined ? PAD : FOOT) };
+  // A narrow picture has a sheet on which its words have room.
+  const room = Math.max(width, title.length * SIZE * LETTER.bold);
+  const told = inLines(what, Math.floor(room / (SIZE * LETTER.regular)));
+  const head = LINE * (1 + told.length) + 8;
+  const whole = { width: room + 2 * PAD, height: height + head + (bar === undefined ? PAD : FOOT) };
   const sheet = made("svg", { xmlns: SVG, ...whole, viewBox: `0 0 ${whole.width} ${whole.height}` });
   const words = (text: string, x: number, y: number, weight: number): void => {
     const node = made("text", {
@@ -83,22 +102,26 @@ export function standalone(source: SVGSVGElement, { title, what }: Titled): SVGS
       y,
       fill: ink,
       "font-family": style.fontFamily,
-      "font-size": 13,
+      "font-size": SIZE,
       "font-weight": weight,
     });
     node.textContent = text;
     sheet.append(node);
   };
   sheet.append(made("rect", { ...whole, fill: paper }));
-  words(title, PAD, 18, 600);
-  words(what, PAD, 36, 400);
+  words(title, PAD, LINE, 600);
+  told.forEach((line, i) => words(line, PAD, LINE * (2 + i), 400));
+  // A page to be printed is white whatever the page round it is.
+  const ground = style.backgroundColor;
+  if (!/^(?:transparent|rgba\(.*, 0\))$/.test(ground))
+    sheet.append(made("rect", { x: PAD, y: head, width, height, fill: ground }));
   const copy = withLook(source);
   if (!source.hasAttribute("viewBox")) copy.setAttribute("viewBox", `0 0 ${width} ${height}`);
-  for (const [name, value] of Object.entries({ x: PAD, y: HEAD, width, height }))
+  for (const [name, value] of Object.entries({ x: PAD, y: head, width, height }))
     copy.setAttribute(name, String(value));
   sheet.append(copy);
   if (bar !== undefined) {
-    const y = HEAD + height + 12;
+    const y = head + height + 12;
     const end = PAD + bar * perMm;
     sheet.append(
       made("path", {

@@ -26,6 +26,7 @@ export const texts: Translated<typeof en> = {
   tryAgain: "Noch einmal versuchen",
   failed: "Das konnte nicht gerechnet werden.",
   against: "Tiefe über {variable}",
+  againstIn: "Tiefe in {depth} über {variable} in {unit}",
   againstSaid: "Tiefe über {variable}: {summary}",
   mark: "{variable}: Marke auf der Kurve",
   at: "{value}: {what}",

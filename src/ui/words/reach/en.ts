@@ -26,6 +26,7 @@ export const texts = {
   failed: "This could not be worked out.",
   // The curves.
   against: "Depth against {variable}",
+  againstIn: "Depth in {depth} against {variable} in {unit}",
   againstSaid: "Depth against {variable}: {summary}",
   mark: "{variable}: mark on the curve",
   at: "{value}: {what}",
