@@ -5,6 +5,7 @@ import { material, nearestNames } from "../model/materials";
 import type { PlanKind } from "../model/plan";
 import { BOX_FORMAT, BOX_VERSION, boxSchema } from "./box-schema";
 import type { Box, BoxThing } from "./box-schema";
+import { placeOf } from "./formats";
 import { problemsOf } from "./issues";
 import { readJson } from "./json";
 import { describe, nearestPlace, problem } from "./problem";
@@ -52,7 +53,7 @@ export function readBox(value: unknown, place: (path: string) => Place | null = 
         "format",
         describe(format),
         `"${BOX_FORMAT}"`,
-        "This is not a Trimwright box; open another file.",
+        placeOf(format) ?? "This is not a Trimwright box; open another file.",
       ),
     );
   if (version !== BOX_VERSION) {

@@ -1,3 +1,4 @@
+import { placeOf } from "./formats";
 import { FORMAT, VERSION } from "./schema";
 import { describe, problem } from "./problem";
 import type { Problem } from "./problem";
@@ -39,6 +40,7 @@ export function carryForward(
   const { format, version } = document;
   if (format !== FORMAT) {
     const remedy =
+      placeOf(format) ??
       'This is not a Trimwright scenario, or its "format" key was lost: add it if the rest is right.';
     return { ok: false, problems: [problem("format", describe(format), `"${FORMAT}"`, remedy)] };
   }

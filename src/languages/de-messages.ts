@@ -194,6 +194,14 @@ export const messages: Echoes = {
   "Set {key} if the file follows that version.": "Setze {key}, wenn die Datei dieser Version folgt.",
   "A box is a group of keys that begins with {key}.":
     "Eine Kiste ist eine Gruppe von Schlüsseln, die mit {key} beginnt.",
+  "This is the file of one bait: open it with “Open a file”.":
+    "Das ist die Datei eines Köders: öffne sie mit „Datei öffnen“.",
+  "This file holds many baits: open it with “Open a file”, or take it over under “My baits”.":
+    "Diese Datei enthält viele Köder: öffne sie mit „Datei öffnen“, oder übernimm sie unter „Meine Köder“.",
+  "This is a box: open it on the view Weigh, under “Own box”.":
+    "Das ist eine Kiste: öffne sie in der Ansicht „Wiegen“ unter „Eigene Kiste“.",
+  "This is a lesson: open it on the view Teach, under “Write a lesson”.":
+    "Das ist eine Lektion: öffne sie in der Ansicht „Lernen“ unter „Lektion schreiben“.",
   "This is not a Trimwright box; open another file.":
     "Das ist keine Trimwright-Kiste; öffne eine andere Datei.",
   "{key} has it already: change one.": "{key} hat ihn schon: ändere einen.",

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { readBox } from "../box";
 import type { Box } from "../box-schema";
+import { placeOf } from "../formats";
 import { readJson } from "../json";
 import { carryForward } from "../migrate";
 import { readScenario } from "../parse";
@@ -96,7 +97,12 @@ export function openLibrary(text: string): OpenedLibrary {
   const value = typeof read.value === "object" && read.value !== null ? read.value : {};
   const { format, version, baits, box, ...rest } = value as Record<string, unknown>;
   if (format !== LIBRARY_FORMAT)
-    return refuse("format", "another format", `"${LIBRARY_FORMAT}"`, "Open a file that holds baits.");
+    return refuse(
+      "format",
+      "another format",
+      `"${LIBRARY_FORMAT}"`,
+      placeOf(format) ?? "Open a file that holds baits.",
+    );
   if (version !== LIBRARY_VERSION)
     return refuse(
       "version",
