@@ -6,7 +6,7 @@ const common = { extends: true as const };
 const LONGEST = 600_000;
 const exclude = [...configDefaults.exclude];
 
-/** Five sorts of tests, each a stage of `npm test`: see DEVELOPERS.md. */
+/** Six sorts of tests, each a stage of `npm test`: see DEVELOPERS.md. */
 export default defineConfig({
   plugins: [svelte()],
   test: {
@@ -20,6 +20,7 @@ export default defineConfig({
     teardownTimeout: LONGEST,
     projects: [
       { ...common, test: { name: "unit", include: ["tests/unit/**/*.test.ts"], exclude } },
+      { ...common, test: { name: "outputs", include: ["tests/outputs/**/*.test.ts"], exclude } },
       { ...common, test: { name: "rules", include: ["tests/rules/*.test.ts"], exclude } },
       { ...common, test: { name: "published", include: ["tests/published/**/*.test.ts"], exclude } },
       { ...common, test: { name: "properties", include: ["tests/properties/**/*.test.ts"], exclude } },

@@ -90,6 +90,7 @@ const projects = /** @type {const} */ ({
   published: "against published values",
   properties: "laws that hold for any bait",
   golden: "every scenario and what it expects",
+  outputs: "what the command and the sheets give, for whole scenarios",
 });
 
 /** @type {Promise<Map<string, Tally>> | null} */
@@ -250,7 +251,7 @@ for (const { stage, tally, seconds } of results) {
   );
 }
 console.log(
-  `\n${((performance.now() - began) / 1000).toFixed(0)} s. Rules, unit, published, properties and golden share one run.`,
+  `\n${((performance.now() - began) / 1000).toFixed(0)} s. Rules, unit, published, properties, golden and outputs share one run.`,
 );
 console.log(closingLine(total));
 process.exitCode = total.failed > 0 ? 1 : 0;

@@ -47,6 +47,38 @@ const words = ({ form, length, height, breadth, wood, wish }: Answers): string =
   `${form} ${length} × ${height} × ${breadth} mm, ${wood}, ${wish?.behaves ?? "nothing said"}`;
 
 describe("a new bait", () => {
+  // Woods that makers use, from 0.15 to 0.6 g/mL, over all forms and sizes.
+  const LENGTHS = [30, 45, 75, 110, 170, 300];
+  test.each(FORMS.map(({ key }) => key))("‘%s’: valid, upright and without oddities at any size", (form) => {
+    for (const length of LENGTHS)
+      for (const wood of ["balsa", "basswood", "white ash"]) {
+        const where = `${form} ${length} mm, ${wood}`;
+        const { statics } = new Workspace(
+          baitOf({ ...usualAnswers(), form, length, ...usualSizes(form, length), wood }),
+        ).now;
+        expect(statics.warnings, where).toEqual([]);
+        expect(statics.netBuoyancy, where).toBeGreaterThan(0);
+        expect(statics.upright.bellyDownUnderWater, where).toBe(true);
+        expect(statics.upright.uprightAfloat, where).toBe(true);
+        expect(statics.floating, where).not.toBeNull();
+      }
+  });
+
+  test.each(FORMS.map(({ key }) => key))(
+    "‘%s’: rests level where the wood leaves room for a weight",
+    (form) => {
+      for (const length of LENGTHS) {
+        const { statics } = new Workspace(
+          baitOf({ ...usualAnswers(), form, length, ...usualSizes(form, length) }),
+        ).now;
+        expect(
+          Math.abs(statics.rest.pitch ?? Infinity) * (180 / Math.PI),
+          `${form} ${length} mm`,
+        ).toBeLessThan(4);
+      }
+    },
+  );
+
   test("opens without a warning, whatever its form, size, wood and target", () => {
     for (const answers of drawn(36, 11)) expect(remarks(baitOf(answers)), words(answers)).toEqual([]);
   });

@@ -223,7 +223,7 @@ describe("the box in two tabs", () => {
   const silent = { tell: () => undefined, listen: () => () => undefined } as unknown as Tabs;
   const open = async (store: BaitStore): Promise<BoxState> => {
     const box = new BoxState(store, silent);
-    await vi.waitFor(() => expect(box.ready).toBe(true));
+    await vi.waitFor(() => expect(box.ready).toBe(true), { interval: 1 });
     return box;
   };
   const names = (box: BoxState): readonly string[] => box.now.things.map((one) => one.name).sort();

@@ -1,7 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { Files } from "../../../src/ui/state/files.svelte";
-import { FORMS } from "../../../src/model/shaping";
 import {
   baitOf,
   FIRST_WEIGHT,
@@ -57,34 +56,6 @@ describe("a new bait", () => {
       expect([hook?.weighed, ring?.weighed]).toEqual([undefined, undefined]);
     expect(statics.upright).toMatchObject({ bellyDownUnderWater: true, uprightAfloat: true });
   });
-
-  // Woods that makers use, from 0.15 to 0.6 g/mL, over all forms and sizes.
-  const LENGTHS = [30, 45, 75, 110, 170, 300];
-  test.each(FORMS.map(({ key }) => key))("‘%s’: valid, upright and without oddities at any size", (form) => {
-    for (const length of LENGTHS)
-      for (const wood of ["balsa", "basswood", "white ash"]) {
-        const where = `${form} ${length} mm, ${wood}`;
-        const { statics } = new Workspace(baitOf(sized(form, length, { wood }))).now;
-        expect(statics.warnings, where).toEqual([]);
-        expect(statics.netBuoyancy, where).toBeGreaterThan(0);
-        expect(statics.upright.bellyDownUnderWater, where).toBe(true);
-        expect(statics.upright.uprightAfloat, where).toBe(true);
-        expect(statics.floating, where).not.toBeNull();
-      }
-  });
-
-  test.each(FORMS.map(({ key }) => key))(
-    "‘%s’: rests level where the wood leaves room for a weight",
-    (form) => {
-      for (const length of LENGTHS) {
-        const { statics } = new Workspace(baitOf(sized(form, length))).now;
-        expect(
-          Math.abs(statics.rest.pitch ?? Infinity) * (180 / Math.PI),
-          `${form} ${length} mm`,
-        ).toBeLessThan(4);
-      }
-    },
-  );
 
   test.each(["floats", "suspends", "sinks"] as const)(
     "meant to be one that %s, it is within its target",

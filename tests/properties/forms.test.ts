@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { pchip, random } from "../../../src/model/base";
-import type { Random } from "../../../src/model/base";
-import { edgesFromKnots, phiOfStation, shapeOf, stationOfPhi } from "../../../src/model/shape";
-import type { Knot } from "../../../src/model/shape";
-import { bodyOfForm, FORM_LIMITS, FORMS } from "../../../src/model/shaping";
-import { aimOf, isHollow } from "../../../src/model/shaping/half";
-import type { BodyForm } from "../../../src/model/shaping";
+import { pchip, random } from "../../src/model/base";
+import type { Random } from "../../src/model/base";
+import { edgesFromKnots, phiOfStation, shapeOf, stationOfPhi } from "../../src/model/shape";
+import type { Knot } from "../../src/model/shape";
+import { bodyOfForm, FORM_LIMITS, FORMS } from "../../src/model/shaping";
+import { aimOf, isHollow } from "../../src/model/shaping/half";
+import type { BodyForm } from "../../src/model/shaping";
 
 const EVEN: BodyForm = {
   length: 0.1,
