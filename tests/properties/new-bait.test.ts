@@ -1,12 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { emptyBox, compile } from "../../src/document";
+import { emptyBox, compile, usualFor } from "../../src/document";
 import type { Scenario } from "../../src/document";
 import { random as seeded } from "../../src/model/base";
 import { USUAL_WALL } from "../../src/model/checks";
 import { staticsOf } from "../../src/model/statics";
 import { FORMS } from "../../src/model/shaping";
 import { planFor } from "../../src/runner/weigh";
-import { baitOf, planned, usualAnswers, usualSizes, wishOf } from "../../src/ui/maker";
+import type { PlanJob } from "../../src/runner/weigh";
+import { holesOf } from "../../src/sheet/templates/holes";
+import { baitOf, loadOf, planned, usualAnswers, usualSizes, wishOf } from "../../src/ui/maker";
 import type { Answers } from "../../src/ui/maker";
 import { Prefs } from "../../src/ui/state/prefs.svelte";
 import { Units } from "../../src/ui/state/units";
@@ -43,6 +45,14 @@ function drawn(count: number, seed: number): readonly Answers[] {
     };
   });
 }
+const here = (job: PlanJob) => Promise.resolve(planFor(job));
+const sized = (form: string, length: number, more: Partial<Answers> = {}): Answers => ({
+  ...usualAnswers(),
+  form,
+  length,
+  ...usualSizes(form, length),
+  ...more,
+});
 const words = ({ form, length, height, breadth, wood, wish }: Answers): string =>
   `${form} ${length} × ${height} × ${breadth} mm, ${wood}, ${wish?.behaves ?? "nothing said"}`;
 
@@ -53,9 +63,7 @@ describe("a new bait", () => {
     for (const length of LENGTHS)
       for (const wood of ["balsa", "basswood", "white ash"]) {
         const where = `${form} ${length} mm, ${wood}`;
-        const { statics } = new Workspace(
-          baitOf({ ...usualAnswers(), form, length, ...usualSizes(form, length), wood }),
-        ).now;
+        const { statics } = new Workspace(baitOf(sized(form, length, { wood }))).now;
         expect(statics.warnings, where).toEqual([]);
         expect(statics.netBuoyancy, where).toBeGreaterThan(0);
         expect(statics.upright.bellyDownUnderWater, where).toBe(true);
@@ -68,9 +76,7 @@ describe("a new bait", () => {
     "‘%s’: rests level where the wood leaves room for a weight",
     (form) => {
       for (const length of LENGTHS) {
-        const { statics } = new Workspace(
-          baitOf({ ...usualAnswers(), form, length, ...usualSizes(form, length) }),
-        ).now;
+        const { statics } = new Workspace(baitOf(sized(form, length))).now;
         expect(
           Math.abs(statics.rest.pitch ?? Infinity) * (180 / Math.PI),
           `${form} ${length} mm`,
@@ -86,7 +92,7 @@ describe("a new bait", () => {
   test("opens without a warning with planned weights too, and says so where none fit", async () => {
     for (const answers of drawn(6, 12)) {
       const made = baitOf(answers);
-      const { scenario, told } = await planned(made, emptyBox(), (job) => Promise.resolve(planFor(job)));
+      const { scenario, told } = await planned(made, emptyBox(), here);
       expect(remarks(scenario), words(answers)).toEqual([]);
       if (scenario === made && made.bait.ballast.length > 0)
         expect(told?.("en"), words(answers)).toMatch(/a guess/);
@@ -96,7 +102,7 @@ describe("a new bait", () => {
   test.each(WORDS)(
     "that is stout and 45 mm long (‘%s’) has hooks that are clear of bib and of each other",
     (word) => {
-      const answers = { ...usualAnswers(), form: "stout", length: 45, ...usualSizes("stout", 45) };
+      const answers = sized("stout", 45);
       const made = baitOf({ ...answers, wish: word === null ? null : wishOf(word) });
       expect(remarks(made)).toEqual([]);
       // Shorter hooks, not none.
@@ -105,8 +111,7 @@ describe("a new bait", () => {
   );
 
   test("too slim for any weight in the wood carries it outside, on the belly, level and as heavy as asked", async () => {
-    const answers = { ...usualAnswers(), length: 38, ...usualSizes("slender", 38), wish: wishOf("suspends") };
-    const made = baitOf(answers);
+    const made = baitOf(sized("slender", 38, { wish: wishOf("suspends") }));
     expect(made.bait.ballast.map(({ where }) => where)).toEqual(["outside"]);
     const { bait, around } = compile(made);
     const { netBuoyancy, rest } = staticsOf(bait, around.density);
@@ -122,5 +127,42 @@ describe("a new bait", () => {
     };
     const none = await planned(made, emptyBox(), () => Promise.resolve(nothing));
     expect(none.told?.("en")).toMatch(/no room/);
+  });
+
+  test.each([
+    ["slender", 170],
+    ["stout", 90],
+    ["slender", 250],
+    ["drop", 250],
+  ])("‘%s’ of %i mm has several weights in holes that a drill makes, as asked", async (form, length) => {
+    const made = baitOf(sized(form, length));
+    const { scenario: bait, told } = await planned(made, emptyBox(), here);
+    expect(told).toBeNull();
+    expect(bait.bait.ballast.length).toBeGreaterThan(1);
+    const { drills_mm } = usualFor(loadOf(made));
+    for (const { name, drill_mm } of bait.bait.ballast) expect(drills_mm, name).toContain(drill_mm);
+    for (const hole of holesOf(new Workspace(bait).now.compiled.bait, [])) {
+      expect(hole.from, hole.name).toBe("below");
+      expect(hole.wall, hole.name).toBeGreaterThanOrEqual(USUAL_WALL);
+      // The drill map says nothing of a weight that is not where the plan puts it.
+      expect(Math.abs(hole.off), hole.name).toBeLessThan(0.3e-3);
+    }
+    expect(remarks(bait)).toEqual([]);
+    // Usual weights put into the box later are the same: a plan finds them again.
+    expect(loadOf(bait) / loadOf(made)).toBeCloseTo(1, 1);
+  });
+
+  test("keeps what is nearest where no plan meets the target, and says so", async () => {
+    // Balsa of 300 mm: no box of usual weights holds so much.
+    const made = baitOf(sized("stout", 300, { wood: "balsa", wish: wishOf("suspends") }));
+    const { scenario: bait, told } = await planned(made, emptyBox(), here);
+    expect(told?.("en")).toMatch(
+      /^No plan of weights of usual sizes meets this exactly\. One weight of just the right mass/,
+    );
+    expect(bait).toEqual(made);
+    expect(await planned(made, emptyBox(), () => Promise.resolve(null))).toMatchObject({ scenario: made });
+    expect((await planned(made, emptyBox(), () => Promise.reject(new Error("gone")))).told?.("en")).toMatch(
+      /^No plan was found/,
+    );
   });
 });

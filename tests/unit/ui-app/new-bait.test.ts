@@ -1,20 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { Files } from "../../../src/ui/state/files.svelte";
-import {
-  baitOf,
-  FIRST_WEIGHT,
-  loadOf,
-  planned,
-  starter,
-  usualAnswers,
-  usualSizes,
-} from "../../../src/ui/maker";
+import { baitOf, FIRST_WEIGHT, planned, starter, usualAnswers, usualSizes } from "../../../src/ui/maker";
 import type { Answers } from "../../../src/ui/maker";
-import { emptyBox, usualFor } from "../../../src/document";
+import { emptyBox } from "../../../src/document";
 import type { Scenario } from "../../../src/document";
 import { USUAL_WALL } from "../../../src/model/checks";
-import { holesOf } from "../../../src/sheet/templates/holes";
 import { effectsOf, planFor, riseBandOf } from "../../../src/runner/weigh";
 import type { PlanJob } from "../../../src/runner/weigh";
 import { Prefs } from "../../../src/ui/state/prefs.svelte";
@@ -165,42 +156,5 @@ describe("a new bait", () => {
     const { scenario: bait } = await planned(made, own, here);
     expect(bait.bait.ballast.map((one) => one.name).join()).toMatch(/my (shot|ball)/);
     expect(bait.bait.ballast.some((one) => one.name.startsWith(FIRST_WEIGHT))).toBe(false);
-  });
-
-  test.each([
-    ["slender", 170],
-    ["stout", 90],
-    ["slender", 250],
-    ["drop", 250],
-  ])("‘%s’ of %i mm has several weights in holes that a drill makes, as asked", async (form, length) => {
-    const made = baitOf(sized(form, length));
-    const { scenario: bait, told } = await planned(made, emptyBox(), here);
-    expect(told).toBeNull();
-    expect(bait.bait.ballast.length).toBeGreaterThan(1);
-    const { drills_mm } = usualFor(loadOf(made));
-    for (const { name, drill_mm } of bait.bait.ballast) expect(drills_mm, name).toContain(drill_mm);
-    for (const hole of holesOf(new Workspace(bait).now.compiled.bait, [])) {
-      expect(hole.from, hole.name).toBe("below");
-      expect(hole.wall, hole.name).toBeGreaterThanOrEqual(USUAL_WALL);
-      // The drill map says nothing of a weight that is not where the plan puts it.
-      expect(Math.abs(hole.off), hole.name).toBeLessThan(0.3e-3);
-    }
-    expect(remarks(bait)).toEqual([]);
-    // Usual weights put into the box later are the same: a plan finds them again.
-    expect(loadOf(bait) / loadOf(made)).toBeCloseTo(1, 1);
-  });
-
-  test("keeps what is nearest where no plan meets the target, and says so", async () => {
-    // Balsa of 300 mm: no box of usual weights holds so much.
-    const made = baitOf(sized("stout", 300, { wood: "balsa", wish: wishOf("suspends") }));
-    const { scenario: bait, told } = await planned(made, emptyBox(), here);
-    expect(told?.("en")).toMatch(
-      /^No plan of weights of usual sizes meets this exactly\. One weight of just the right mass/,
-    );
-    expect(bait).toEqual(made);
-    expect(await planned(made, emptyBox(), () => Promise.resolve(null))).toMatchObject({ scenario: made });
-    expect((await planned(made, emptyBox(), () => Promise.reject(new Error("gone")))).told?.("en")).toMatch(
-      /^No plan was found/,
-    );
   });
 });
