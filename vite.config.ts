@@ -30,8 +30,8 @@ const withoutWebGPU: Plugin = {
 };
 
 /**
- * The drawing library's doors bring more than the stage draws with: sheets of sprites, video, a reader of SVG files, and words with
- * tags in them. Each is replaced by one that refuses.
+ * The drawing library's doors bring more than the stage draws with: sheets of sprites, video, a reader of SVG files, words with tags
+ * in them, and 148 names of colours. Each is replaced by one that refuses.
  */
 const unusedOfDrawing: readonly (readonly [RegExp, string])[] = [
   [/\/spritesheet\/init\.mjs$/, ""],
@@ -49,12 +49,21 @@ const unusedOfDrawing: readonly (readonly [RegExp, string])[] = [
       .map((name) => `export function ${name}() { throw new Error('Words on the stage have no tags.'); }`)
       .join("\n"),
   ],
+  // Colours of the stage are numbers; the library itself names black and white.
+  [
+    /\/colord\/plugins\/names\.mjs$/,
+    "const named = { black: 0, white: 255 };\n" +
+      "const read = (name) => Object.hasOwn(named, name) ? { r: named[name], g: named[name], b: named[name], a: 1 } : null;\n" +
+      'export default (_, parsers) => void parsers.string.push([read, "name"]);',
+  ],
 ];
 const withoutUnusedOfDrawing: Plugin = {
   name: "trimwright:without-unused-of-drawing",
   enforce: "pre",
   load: (id) =>
-    /\/pixi\.js\/lib\//.test(id) ? (unusedOfDrawing.find(([file]) => file.test(id))?.[1] ?? null) : null,
+    /\/(?:pixi\.js\/lib|@pixi\/colord)\//.test(id)
+      ? (unusedOfDrawing.find(([file]) => file.test(id))?.[1] ?? null)
+      : null,
 };
 
 /**

@@ -49,11 +49,11 @@ test(
 
     // In a long list, too, a place that cannot be is told where it was asked for.
     await press(page, page.getByRole("button", { name: "Add weights of usual sizes" }));
-    const rod = thing(page, "brass rod 6 mm, 10 mm long");
+    const rod = thing(page, "brass rod 5 mm, 5 mm long");
     await press(page, rod.getByRole("button", { name: /^Put it on the bait/ }));
     await rod.getByRole("textbox", { name: "Station of its middle" }).fill("200");
     await press(page, rod.getByRole("button", { name: "Put it there" }));
-    await expect(rod.getByRole("alert")).toContainText("choose \u201coutside\u201d for it");
+    await expect(rod.getByRole("alert")).toContainText('choose "outside" for it');
     await expect(rod.getByRole("alert")).toBeInViewport();
   },
 );

@@ -8,6 +8,7 @@ import {
   expectAccessibleInDark,
   expectNet,
   expectNoWider,
+  forgetForEver,
   fromMenu,
   isPhone,
   kept,
@@ -71,7 +72,7 @@ test("a bait's design stays while the bait changes; versions come back; another 
   // As long as it may take to be gone, and until a press stands by itself again.
   await page.waitForTimeout(600);
   await expect(dialog.getByText("It is then gone for ever.")).toBeVisible();
-  await dialog.getByRole("button", { name: "Forget for ever" }).click();
+  await forgetForEver(dialog, dialog.getByRole("button", { name: "Go back to too early" }));
   await expect(states).toHaveCount(1);
   await page.keyboard.press("Escape");
 

@@ -6,6 +6,7 @@ import {
   expectAccessible,
   expectNet,
   expectNoWider,
+  forgetForEver,
   fromMenu,
   job,
   kept,
@@ -261,8 +262,7 @@ test("the list: pictures, copies, names, and a bin that one press undoes @phone-
   if (process.env["TRIMWRIGHT_LOOK"] !== undefined)
     await page.screenshot({ path: `${process.env["TRIMWRIGHT_LOOK"]}-${page.viewportSize()?.width}.png` });
   await dialog.getByRole("button", { name: "Empty the bin" }).click();
-  await dialog.getByRole("button", { name: "Forget for ever" }).click();
-  await expect(dialog.getByRole("heading", { name: "Bin" })).toHaveCount(0);
+  await forgetForEver(dialog, dialog.getByRole("heading", { name: "Bin" }));
   await page.reload();
   await expect(name(page)).toHaveValue("Second");
 });

@@ -108,6 +108,15 @@ export async function press(page: Page, what: Locator): Promise<void> {
   else await what.click();
 }
 
+/** Says that something is to be gone for good: a press that comes before the question can have been read is none. */
+export async function forgetForEver(dialog: Locator, what: Locator): Promise<void> {
+  const button = dialog.getByRole("button", { name: "Forget for ever" });
+  await expect(async () => {
+    if (await button.isVisible()) await button.click({ timeout: 2000 });
+    await expect(what).toHaveCount(0, { timeout: 2000 });
+  }).toPass();
+}
+
 /** Turns to a step of the bench, or to what is looked at at any time. */
 export async function job(page: Page, name: string): Promise<void> {
   const steps = page.getByRole("navigation", { name: "Steps of the bench" });

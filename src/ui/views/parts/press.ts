@@ -52,22 +52,37 @@ export const BOUNCE_MS = 300;
 const NEAR = 12;
 
 /**
- * The press that is under way puts something else under the finger. A wet finger presses twice: the second press, at the
- * same place, was not meant for what lies there now.
+ * The press that is under way puts something else under the finger. A wet finger presses twice: a press at the same place that
+ * begins before anybody can have seen what lies there now was not meant for it.
  */
 export function onePress(): void {
   const { clientX: x, clientY: y } = pressed;
+  let seen = false;
+  let begun = false;
   const second = (event: MouseEvent): void => {
+    const begins = event.type === "mousedown";
+    if (seen && begins) end();
     // A click by a key has no count.
-    if (event.detail === 0 || Math.hypot(event.clientX - x, event.clientY - y) > NEAR) return;
+    if ((seen && begins) || event.detail === 0 || Math.hypot(event.clientX - x, event.clientY - y) > NEAR)
+      return;
+    // Pressed down it would mark the words there.
     event.preventDefault();
     event.stopPropagation();
+    begun = begins;
+    if (seen) end();
   };
-  // Pressed down it would mark the words there.
-  for (const kind of ["mousedown", "click"] as const) {
-    addEventListener(kind, second, true);
-    setTimeout(() => removeEventListener(kind, second, true), BOUNCE_MS);
-  }
+  const end = (): void => {
+    for (const kind of ["mousedown", "click"] as const) removeEventListener(kind, second, true);
+  };
+  for (const kind of ["mousedown", "click"] as const) addEventListener(kind, second, true);
+  // A slow machine shows it late.
+  requestAnimationFrame(() =>
+    setTimeout(() => {
+      seen = true;
+      // A press that began before ends as it began.
+      if (!begun) end();
+    }, BOUNCE_MS),
+  );
 }
 
 /** Leads to the first field of a form whose number was not taken; true: there is one, and nothing is to be sent. */
