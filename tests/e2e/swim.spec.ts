@@ -163,6 +163,20 @@ test("events are listed and lead there; the strike zone tells its time; weed and
   await expect(page.getByRole("button", { name: /^Steady tow: 1\.52/ })).toBeVisible();
   await expect(page.getByText(/not yet at depth: reel \d+\.\d.m more/)).toBeVisible();
   await expect(page.getByRole("figure", { name: "Depth track" })).toContainText("steady tow: 1.52");
+  // Figures are of a whole retrieve: none is told of a run that is half recorded, and nothing moves under a hand meanwhile.
+  const beats = page.getByRole("button", { name: /^Beats a second/ });
+  const places = await beats.evaluateHandle((button) => {
+    const seen = new Set<string>();
+    const look = (): void => {
+      const list = button.closest("section")?.innerText ?? "";
+      seen.add(
+        `${Math.round(button.getBoundingClientRect().top)}${/no pause/.test(list) ? " no pause" : ""}`,
+      );
+      requestAnimationFrame(look);
+    };
+    look();
+    return seen;
+  });
   await marks.getByLabel("Weed", { exact: true }).check();
   await type(marks, "Weed tops", "0.6");
   await recorded(page);
@@ -171,7 +185,9 @@ test("events are listed and lead there; the strike zone tells its time; weed and
       .getByRole("button", { name: /in the weed/ })
       .first(),
   ).toBeVisible();
-  await page.getByRole("button", { name: /^Beats a second/ }).click();
+  await expect(page.getByText(/not yet at depth: reel \d+\.\d.m more/)).toBeVisible();
+  expect(await places.evaluate((seen) => [...seen])).toHaveLength(1);
+  await beats.click();
   await expect(page.getByRole("dialog", { name: /Beats a second/ })).toContainText("does not simulate");
 });
 

@@ -40,6 +40,8 @@ export class Swim {
   panel = $state<Panel>("track");
   /** Of the open document's run; null until something is recorded. */
   told = $state.raw<Told | null>(null);
+  /** The last run that came to its end: its figures are of all of it. Null until there is one. */
+  whole = $state.raw<Told | null>(null);
   /** Depths of the steady tow at the retrieve's speed, by the line that is out: what Reach tells of this bait. */
   readonly steady = new Later<readonly SteadyPoint[]>();
   /** The last of them, with all the line out, and what it was worked out for: on the spot, so it follows a hand at once. */
@@ -109,12 +111,17 @@ export class Swim {
     const { value, stale } = this.steady;
     return value === null ? null : { depth: value.at(-1)?.depth ?? null, stale };
   });
-  /** Where the run stands on its way to that depth; null while it is not known. */
+  /** The whole run is of the bait, or of the cadence, before the last change: its own is still to come. */
+  readonly former = $derived.by(() => {
+    const { shown, recording } = this.session.run;
+    return shown !== null && (shown.worked !== this.#work.now || this.whole?.recording !== recording);
+  });
+  /** Where the run stands on its way to that depth; null: it has no such way; undefined while it is not known. */
   readonly approach = $derived.by(() => {
-    const { told } = this;
+    const { whole } = this;
     const { value, stale } = this.steady;
-    if (told === null || value === null || stale || this.session.run.busy) return null;
-    return approachIn(told.recording, value, this.#work.scenario.tackle.lineOut_m, this.speed);
+    if (whole === null || value === null || stale || this.former) return undefined;
+    return approachIn(whole.recording, value, this.#work.scenario.tackle.lineOut_m, this.speed);
   });
 
   /** Follows the run for the life of the component that calls it. */
@@ -160,12 +167,13 @@ export class Swim {
       const { recording, frames, busy } = this.session.run;
       const { weed, zone } = this;
       if (recording === null || frames === 0) {
-        this.told = null;
+        this.told = this.whole = null;
         return;
       }
       const look = (): void => {
         last = performance.now();
         this.told = tell(recording, weed, zone);
+        if (!busy) this.whole = this.told;
       };
       const wait = busy && recording.meta.frames > LONG ? STEP_MS - (performance.now() - last) : 0;
       if (wait <= 0) {
