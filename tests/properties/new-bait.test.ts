@@ -1,27 +1,18 @@
 import { describe, expect, test } from "vitest";
 import { emptyBox, compile, usualFor } from "../../src/document";
-import type { Scenario } from "../../src/document";
 import { random as seeded } from "../../src/model/base";
 import { USUAL_WALL } from "../../src/model/checks";
 import { staticsOf } from "../../src/model/statics";
 import { FORMS } from "../../src/model/shaping";
-import { planFor } from "../../src/runner/weigh";
-import type { PlanJob } from "../../src/runner/weigh";
 import { holesOf } from "../../src/sheet/templates/holes";
-import { baitOf, loadOf, planned, usualAnswers, usualSizes, wishOf } from "../../src/ui/maker";
+import { baitOf, loadOf, planned, usualSizes, wishOf } from "../../src/ui/maker";
 import type { Answers } from "../../src/ui/maker";
-import { Prefs } from "../../src/ui/state/prefs.svelte";
-import { Units } from "../../src/ui/state/units";
 import { Workspace } from "../../src/ui/state/workspace.svelte";
-import { lookAt, remarksOf } from "../../src/ui/views/draw/remarks";
+import { here, remarks, sized } from "../lib/new-bait";
 
 /** What the program chose for a new bait, it does not warn of: hooks that reach nothing, weights with their wall of wood. */
 
 const WORDS = [null, "floats", "suspends", "sinks"] as const;
-const remarks = (made: Scenario): readonly string[] =>
-  remarksOf(lookAt(new Workspace(made).now), USUAL_WALL, new Units(new Prefs(null, 1200)), "en").map(
-    (one) => one.text,
-  );
 
 /** Form and word in turn; length, wood and, for half of them, sizes unlike the usual ones by the seed. */
 function drawn(count: number, seed: number): readonly Answers[] {
@@ -34,9 +25,7 @@ function drawn(count: number, seed: number): readonly Answers[] {
     const { height, breadth } = usualSizes(form, length);
     const by = (): number => (i % 2 === 0 ? 1 : 0.85 + 0.4 * random());
     return {
-      ...usualAnswers(),
-      form,
-      length,
+      ...sized(form, length),
       height: Math.max(5, Number((height * by()).toFixed(1))),
       breadth: Math.max(4, Number((breadth * by()).toFixed(1))),
       wood: pick(["balsa", "basswood", "white cedar", "beech"]),
@@ -45,14 +34,6 @@ function drawn(count: number, seed: number): readonly Answers[] {
     };
   });
 }
-const here = (job: PlanJob) => Promise.resolve(planFor(job));
-const sized = (form: string, length: number, more: Partial<Answers> = {}): Answers => ({
-  ...usualAnswers(),
-  form,
-  length,
-  ...usualSizes(form, length),
-  ...more,
-});
 const words = ({ form, length, height, breadth, wood, wish }: Answers): string =>
   `${form} ${length} × ${height} × ${breadth} mm, ${wood}, ${wish?.behaves ?? "nothing said"}`;
 

@@ -7,29 +7,9 @@ import { serialize } from "../../../src/document";
 import type { Answer } from "../../../src/runner/answer";
 import { main } from "../../../src/runner/main";
 import { UsageError, parseOptions } from "../../../src/runner/options";
+import { command } from "../../lib/command";
 import { sampleScenario } from "../../lib/sample";
 import type { Sample } from "../../lib/sample";
-
-/** The command in this process, over files that exist only here. */
-function command(args: readonly string[], files: Record<string, string | Uint8Array> = {}) {
-  const written: Record<string, string> = {};
-  let out = "";
-  let err = "";
-  const exit = main(args, {
-    out: (text) => (out += text),
-    err: (text) => (err += text),
-    read: (file) => {
-      const text = files[file];
-      if (text === undefined) throw new Error("no such file");
-      return Buffer.from(text);
-    },
-    tryToWrite: (file) => {
-      if (file.startsWith("/nowhere/")) throw new Error("no such folder");
-    },
-    write: (file, text) => (written[file] = text),
-  });
-  return { exit, out, err, written };
-}
 
 const short = (change: (draft: Sample) => void = () => undefined) =>
   serialize(

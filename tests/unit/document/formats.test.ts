@@ -7,6 +7,15 @@ import {
   serialize,
   serializeBox,
 } from "../../../src/document";
+import { messages } from "../../../src/languages/de-messages";
+import { texts as menuDe } from "../../../src/ui/words/menu/de";
+import { texts as menu } from "../../../src/ui/words/menu/en";
+import { texts as pageDe } from "../../../src/ui/words/page/de";
+import { texts as page } from "../../../src/ui/words/page/en";
+import { texts as teachDe } from "../../../src/ui/words/teach/de";
+import { texts as teach } from "../../../src/ui/words/teach/en";
+import { texts as weighDe } from "../../../src/ui/words/weigh/de";
+import { texts as weigh } from "../../../src/ui/words/weigh/en";
 import { scenarioOf } from "../../lib/scenarios";
 
 /** What is said of a file that came to the wrong place. */
@@ -34,5 +43,24 @@ it("any other file is told that it is none of the program's", () => {
     const text = JSON.stringify({ format, version: 1 });
     expect(said(parseScenario(text))).toContain("not a Trimwright scenario");
     expect(said(parseBox(text))).toContain("not a Trimwright box");
+  }
+});
+
+it("the names in those words are the page's own, in both languages", () => {
+  const told = Object.entries(messages).filter(([text]) =>
+    /^This (?:is|file holds) .*\bopen it\b/.test(text),
+  );
+  expect(told).toHaveLength(4);
+  const names = (text: string): string[] =>
+    [...text.matchAll(/[“„]([^”“]+)[”“]/g)].map((found) => found[1] ?? "");
+  const shown = [
+    { texts: told.map(([english]) => english), words: [menu, page, weigh, teach] },
+    { texts: told.map(([, german]) => String(german)), words: [menuDe, pageDe, weighDe, teachDe] },
+  ];
+  for (const { texts, words } of shown) {
+    const all = new Set(words.flatMap((one) => Object.values<unknown>(one)));
+    const quoted = texts.flatMap(names);
+    expect(quoted.length).toBeGreaterThan(4);
+    for (const name of quoted) expect(all, name).toContain(name);
   }
 });

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { emptyBox, parseScenario, serializeBox, USUAL_DRILLS, USUAL_WEIGHTS } from "../../../src/document";
 import { material } from "../../../src/model/materials";
 import type { Answer } from "../../../src/runner/answer";
-import { main } from "../../../src/runner/main";
 import { parseOptions, UsageError } from "../../../src/runner/options";
+import { command } from "../../lib/command";
 
 /** The demo bait with its ballast out and a target, and a box of usual weights. */
 const demo = JSON.parse(readFileSync("scenarios/suspender-90.json", "utf8")) as { bait: object };
@@ -19,22 +19,6 @@ const bare = (more: object = {}) => ({
 });
 const box = serializeBox({ ...emptyBox(), drills_mm: [...USUAL_DRILLS], things: [...USUAL_WEIGHTS] });
 
-function command(args: readonly string[], files: Record<string, string>) {
-  let out = "";
-  let err = "";
-  const exit = main(args, {
-    out: (text) => (out += text),
-    err: (text) => (err += text),
-    read: (file) => {
-      const text = files[file];
-      if (text === undefined) throw new Error("no such file");
-      return Buffer.from(text);
-    },
-    tryToWrite: () => undefined,
-    write: () => undefined,
-  });
-  return { exit, out, err };
-}
 const json = (scenario: object, args: readonly string[]): Answer => {
   const { exit, out, err } = command(["a.json", ...args, "--json"], {
     "a.json": JSON.stringify(scenario),

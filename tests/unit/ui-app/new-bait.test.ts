@@ -1,19 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { Files } from "../../../src/ui/state/files.svelte";
-import { baitOf, FIRST_WEIGHT, planned, starter, usualAnswers, usualSizes } from "../../../src/ui/maker";
-import type { Answers } from "../../../src/ui/maker";
+import { baitOf, FIRST_WEIGHT, planned, starter, usualAnswers } from "../../../src/ui/maker";
 import { emptyBox } from "../../../src/document";
-import type { Scenario } from "../../../src/document";
-import { USUAL_WALL } from "../../../src/model/checks";
-import { effectsOf, planFor, riseBandOf } from "../../../src/runner/weigh";
-import type { PlanJob } from "../../../src/runner/weigh";
-import { Prefs } from "../../../src/ui/state/prefs.svelte";
-import { Units } from "../../../src/ui/state/units";
-import { lookAt, remarksOf } from "../../../src/ui/views/draw/remarks";
+import { effectsOf, riseBandOf } from "../../../src/runner/weigh";
 import { wishOf } from "../../../src/ui/maker";
 import { Workspace } from "../../../src/ui/state/workspace.svelte";
 import { scenario } from "./scenario";
+import { here, remarks, sized } from "../../lib/new-bait";
 
 const rename = (work: Workspace): boolean =>
   work.edit("name", "rename", (from) => ({ ...from, name: "Mine" }));
@@ -22,14 +16,6 @@ describe("a new bait", () => {
   // The notice goes by itself after a while.
   beforeEach(() => void vi.useFakeTimers());
   afterEach(() => void vi.useRealTimers());
-
-  const sized = (form: string, length: number, more: Partial<Answers> = {}): Answers => ({
-    ...usualAnswers(),
-    form,
-    length,
-    ...usualSizes(form, length),
-    ...more,
-  });
 
   test("begins as a lipped blank with hooks that nobody has weighed, upright by a first weight", () => {
     const { statics, scenario: bait } = new Workspace(starter()).now;
@@ -115,12 +101,6 @@ describe("a new bait", () => {
     expect(work.scenario).toEqual(first);
     expect(work.scenario).not.toBe(first);
   });
-
-  const here = (job: PlanJob) => Promise.resolve(planFor(job));
-  const remarks = (made: Scenario): readonly string[] =>
-    remarksOf(lookAt(new Workspace(made).now), USUAL_WALL, new Units(new Prefs(null, 1200)), "en").map(
-      (one) => one.text,
-    );
 
   test.each([null, "floats", "suspends", "sinks"] as const)(
     "of the usual sizes, asked for ‘%s’, begins with planned weights, as asked and without a warning",

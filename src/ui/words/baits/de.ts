@@ -42,6 +42,7 @@ export const texts: Translated<typeof en> = {
   "bin.forget": "Für immer vergessen",
   "bin.empty": "Papierkorb leeren …",
   "gist.unbuilt": "{length} · nicht baubar",
+  "gist.suspends": "{length} · schwebt, {grams}",
   "gist.sinks": "{length} · sinkt mit {grams}",
   "gist.floats": "{length} · schwimmt mit {grams}",
   "row.when": "{gist} · {when}",

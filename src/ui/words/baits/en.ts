@@ -40,6 +40,7 @@ export const texts = {
   "bin.forget": "Forget for ever",
   "bin.empty": "Empty the bin …",
   "gist.unbuilt": "{length} · cannot be built",
+  "gist.suspends": "{length} · suspends, {grams}",
   "gist.sinks": "{length} · sinks by {grams}",
   "gist.floats": "{length} · floats by {grams}",
   "row.when": "{gist} · {when}",
