@@ -55,7 +55,7 @@ it("the names in those words are the page's own, in both languages", () => {
     [...text.matchAll(/[“„]([^”“]+)[”“]/g)].map((found) => found[1] ?? "");
   const shown = [
     { texts: told.map(([english]) => english), words: [menu, page, weigh, teach] },
-    { texts: told.map(([, german]) => String(german)), words: [menuDe, pageDe, weighDe, teachDe] },
+    { texts: told.map(([, german]) => german), words: [menuDe, pageDe, weighDe, teachDe] },
   ];
   for (const { texts, words } of shown) {
     const all = new Set(words.flatMap((one) => Object.values<unknown>(one)));
